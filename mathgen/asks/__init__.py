@@ -1,0 +1,1 @@
+"""Asks: what a question asks, as a small expression without words or layout."""

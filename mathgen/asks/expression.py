@@ -1,0 +1,87 @@
+"""The expression language of asks.
+
+    leaf   = Quantity(measure, scope) | Stated(number) | Unknown
+    expr   = leaf | Op(symbol, exprs) | Stat(name, series)
+    Fact   = Equation(left, right)
+    Goal   = Value(expr) | Choice(labels, exprs, most)
+    Ask(goal, given, demand)
+
+Named tuples: a bank builds thousands, and equal expressions must be equal, hashable and cheap.
+"""
+
+from __future__ import annotations
+
+from typing import Literal, NamedTuple
+
+from mathgen.exact.demand import Demand
+from mathgen.trials.scope import Measure, Scope
+
+
+class Quantity(NamedTuple):
+    """A count that is read or added up from the table."""
+
+    measure: Measure
+    scope: Scope
+
+
+class Stated(NamedTuple):
+    """A whole number that only the words give ("Next time the Owls will set up 40 pins")."""
+
+    number: int
+    meaning: str  # what it counts: "set up next time", "more than", "goal mean", "trials", "times"
+
+
+class Unknown(NamedTuple):
+    """The number asked for, where it is no quantity of the table."""
+
+    name: str = "x"
+
+
+class Op(NamedTuple):
+    """Arithmetic on two or more expressions, left to right."""
+
+    symbol: Literal["+", "-", "*", "/"]
+    args: tuple[Expr, ...]
+
+
+class Stat(NamedTuple):
+    """A statistic of a list of quantities: ``mean``."""
+
+    name: Literal["mean"]
+    series: tuple[Quantity, ...]
+
+
+Leaf = Quantity | Stated | Unknown
+Expr = Leaf | Op | Stat
+
+
+class Equation(NamedTuple):
+    """What the words assert: left and right are equal."""
+
+    left: Expr
+    right: Expr
+
+
+class Value(NamedTuple):
+    """How much is it?"""
+
+    expr: Expr
+
+
+class Choice(NamedTuple):
+    """Which label has the greatest (or least) value?"""
+
+    labels: tuple[str, ...]
+    exprs: tuple[Expr, ...]
+    most: bool = True
+
+
+Goal = Value | Choice
+
+
+class Ask(NamedTuple):
+    """One question: its goal, what its words assert, and the form that the words demand."""
+
+    goal: Goal
+    given: tuple[Equation, ...]
+    demand: Demand

@@ -1,0 +1,1 @@
+"""The records of a problem: what paper, marking and proof need, as frozen data."""

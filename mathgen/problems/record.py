@@ -1,0 +1,93 @@
+"""Problem, Answer, Given, Step and Slip."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+from typing import Literal
+
+from sympy import Rational
+
+from mathgen.asks.expression import Ask, Expr
+from mathgen.exact.demand import Demand
+from mathgen.trials.scope import Label, Scope
+
+Where = Literal["words", "table", "graph"]
+Cell = tuple[str, Label, str]  # group, trial, color
+Level = Literal["support", "on grade", "challenge"]
+
+
+@dataclass(frozen=True, slots=True)
+class Given:
+    """A number that a pupil needs: printed in the words, or to be read from the table or the graph."""
+
+    number: str  # as printed, or as counted from the table: "3", "9/12", "75%"
+    value: Rational
+    expr: Expr  # what it is a number of
+    quantity: str  # the same in words: "red pins knocked down"
+    scope: Scope | None  # None for a number that only the words give
+    where: Where
+
+
+@dataclass(frozen=True, slots=True)
+class Step:
+    """One line of working in ASCII, such as ``9/12 + 3/12 = 12/12``: a true equality."""
+
+    text: str
+
+
+@dataclass(frozen=True, slots=True)
+class Slip:
+    """A likely mistake: the wrong answer that it leads to, and one line of feedback for the pupil."""
+
+    id: str
+    value: str
+    line: str
+
+
+@dataclass(frozen=True, slots=True)
+class Answer:
+    """The key. ``exact`` is the unrounded number (or the name); ``shown`` is what a pupil should write."""
+
+    kind: Literal["number", "name"]
+    exact: Rational | str
+    shown: str  # "3/12", "12", "62.5%", "Owls"
+    display: str  # with its unit: "9 pins"
+    accepted: tuple[str, ...]  # other right ways to write it, ``shown`` first
+    demand: Demand
+
+
+@dataclass(frozen=True, slots=True)
+class Problem:
+    """One ask in words, with all that paper and marking need."""
+
+    id: str
+    grade: int
+    curriculum: str
+    standards: tuple[str, ...]
+    skill: str
+    strand: str
+    model: str
+    level: Level
+    difficulty: int  # in quarter points
+    ask: Ask
+    frame: str  # which way of saying it
+    facts: str  # sentences, "" where the table says it all
+    question: str  # one sentence that ends in "?"
+    cells: tuple[Cell, ...]  # table cells that a pupil must read
+    answer: Answer
+    steps: tuple[Step, ...]  # each a true equality; the last ends in the exact answer
+    relation: str  # "lhs = rhs" in x
+    givens: tuple[Given, ...]
+    slips: tuple[Slip, ...]  # none of them equal to the answer
+    must_not_show: tuple[Scope, ...]  # totals that would give the answer away if printed beside the problem
+    proof: tuple[tuple[str, str], ...]  # route, verdict
+
+    @property
+    def text(self) -> str:
+        """The printed words."""
+        return f"{self.facts} {self.question}".strip()
+
+    @property
+    def needs_table(self) -> bool:
+        """Whether some given must be read from the table or the graph."""
+        return any(given.where != "words" for given in self.givens)

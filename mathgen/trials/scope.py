@@ -1,0 +1,20 @@
+"""Which rows of a table a quantity covers."""
+
+from __future__ import annotations
+
+from typing import Literal, NamedTuple
+
+Measure = Literal["set_up", "down", "standing"]
+Label = str | int  # a trial is a number where it was typed as one
+
+
+class Scope(NamedTuple):
+    """Groups, trials and colors in table order; None means all of them.
+
+    >>> Scope(groups=("Owls",), trials=(1,))
+    Scope(groups=('Owls',), trials=(1,), colors=None)
+    """
+
+    groups: tuple[str, ...] | None = None
+    trials: tuple[Label, ...] | None = None
+    colors: tuple[str, ...] | None = None

@@ -1,0 +1,52 @@
+"""Totals over a scope, worked out once each and remembered."""
+
+from __future__ import annotations
+
+from mathgen.trials.scope import Measure, Scope
+from mathgen.trials.table import TrialTable
+
+
+class Totals:
+    """The totals of one table.
+
+    The proof adds up afresh from the raw rows and never comes here: an import contract bars it.
+    """
+
+    def __init__(self, table: TrialTable) -> None:
+        self.table = table
+        self._cells = {(row.group, row.trial, row.color): (row.set_up, row.down) for row in table.rows}
+        self._known: dict[Scope, tuple[int, int, bool]] = {}
+
+    def _sums(self, scope: Scope) -> tuple[int, int, bool]:
+        known = self._known.get(scope)
+        if known is not None:
+            return known
+        table, cells = self.table, self._cells
+        set_up, down, complete = 0, 0, True
+        for group in scope.groups or table.groups:
+            for trial in scope.trials or table.trials:
+                for color in scope.colors or table.colors:
+                    cell = cells.get((group, trial, color))
+                    if cell is None:
+                        complete = False
+                    else:
+                        set_up += cell[0]
+                        down += cell[1]
+        self._known[scope] = set_up, down, complete
+        return set_up, down, complete
+
+    def total(self, measure: Measure, scope: Scope) -> int:
+        """Pins set up, knocked down or left standing, over every row in the scope.
+
+        >>> from mathgen.trials.table import Row
+        >>> Totals(TrialTable((Row("Owls", 1, "red", 4, 3), Row("Owls", 2, "red", 4, 1)))).total("standing", Scope())
+        4
+        """
+        set_up, down, _ = self._sums(scope)
+        if measure == "down":
+            return down
+        return set_up if measure == "set_up" else set_up - down
+
+    def complete(self, scope: Scope) -> bool:
+        """Whether every result in the scope was taken; words such as "in 3 trials" are true only then."""
+        return self._sums(scope)[2]
