@@ -1,0 +1,1 @@
+"""The bank: build, filter, choose by sheet plan, keep, say why not."""

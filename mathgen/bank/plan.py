@@ -1,0 +1,57 @@
+"""What a teacher asks for on a sheet, and what was chosen for it."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+from typing import Literal, NamedTuple
+
+from mathgen.problems.record import Problem
+from mathgen.trials.scope import Scope
+
+
+@dataclass(frozen=True, slots=True)
+class SheetPlan:
+    """A teacher's wishes for one grade. None means the grade's own default."""
+
+    grade: int
+    seed: int = 1
+    curriculum: str = "ccss"
+    count: int | None = None
+    pages: int | None = None
+    minutes: int | None = None
+    level: str | None = None
+    topics: tuple[str, ...] = ()
+    standards: tuple[str, ...] = ()
+    skills: tuple[str, ...] = ()
+    not_yet: tuple[str, ...] = ()  # topics that were not taught so far
+    forms: int = 1
+    paper: Literal["letter", "a4"] = "letter"
+    layout: Literal["more-room", "save-paper"] = "more-room"
+    large_print: bool = False
+
+
+class Graph(NamedTuple):
+    """A bar graph of the pins knocked down, one bar a color, over the groups and trials of ``scope``."""
+
+    scope: Scope  # colors is None: every color that the graph shows, in table order
+    colors: tuple[str, ...]
+    values: tuple[int, ...]
+
+
+@dataclass(frozen=True, slots=True)
+class ChosenForm:
+    """One form of a sheet: its problems in print order."""
+
+    mark: str  # "A", "B", ...
+    problems: tuple[Problem, ...]
+    graph: Graph | None
+
+
+@dataclass(frozen=True, slots=True)
+class ChosenSheet:
+    """All forms of a sheet, and what could not be done as asked."""
+
+    plan: SheetPlan
+    code: str
+    forms: tuple[ChosenForm, ...]
+    changes: tuple[str, ...]  # sentences: which demand the table cannot meet, why, what was done instead
