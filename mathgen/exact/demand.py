@@ -2,9 +2,24 @@
 
 from __future__ import annotations
 
-from typing import Literal, NamedTuple
+from functools import lru_cache
+from typing import Literal, NamedTuple, get_args
 
-Form = Literal["any", "simplest", "mixed", "decimal", "percent", "ratio", "whole", "name"]
+Form = Literal["any", "simplest", "mixed", "decimal", "percent", "ratio", "ratio:any", "whole", "name"]
+_FORMS: dict[str, Form] = {form: form for form in get_args(Form)}
+_ROUNDED: tuple[Form, ...] = ("decimal", "percent")
+MOST_PLACES = 9
+_PLACE_NAMES = (
+    "tenth",
+    "hundredth",
+    "thousandth",
+    "ten-thousandth",
+    "hundred-thousandth",
+    "millionth",
+    "ten-millionth",
+    "hundred-millionth",
+    "billionth",
+)
 
 
 class Demand(NamedTuple):
@@ -19,3 +34,45 @@ class Demand(NamedTuple):
 
     def __str__(self) -> str:
         return self.form if self.places is None else f"{self.form}:{self.places}"
+
+
+@lru_cache(maxsize=256)
+def parse_demand(text: str) -> Demand:
+    """The demand that its short text names, as ``str(demand)`` writes it.
+
+    Raises:
+        ValueError: there is no such demand; the message lists those there are.
+
+    >>> parse_demand("percent:1"), parse_demand("ratio:any")
+    (Demand(form='percent', places=1), Demand(form='ratio:any', places=None))
+    """
+    if text in _FORMS:
+        return Demand(_FORMS[text])
+    form, colon, places = text.partition(":")
+    if colon and form in _ROUNDED and len(places) == 1 and places in "0123456789":
+        return Demand(_FORMS[form], int(places))
+    raise ValueError(f'no demand "{text}"; there are {", ".join(_FORMS)}, decimal:N and percent:N with N from 0 to {MOST_PLACES} places')
+
+
+def in_words(demand: Demand) -> str:
+    """The demand as the end of a question says it; "" where every form is right.
+
+    >>> in_words(Demand("percent", 1)), in_words(Demand("simplest"))
+    ('as a percent rounded to the nearest tenth of a percent', 'in simplest form')
+    """
+    form, places = demand
+    if places is not None:
+        if form == "percent":
+            place = "whole percent" if places == 0 else f"{_PLACE_NAMES[places - 1]} of a percent"
+            return f"as a percent rounded to the nearest {place}"
+        return "rounded to the nearest whole number" if places == 0 else f"as a decimal rounded to the nearest {_PLACE_NAMES[places - 1]}"
+    words: dict[Form, str] = {
+        "simplest": "in simplest form",
+        "mixed": "as a mixed number",
+        "decimal": "as a decimal",
+        "percent": "as a percent",
+        "ratio": "as a ratio in simplest form",
+        "ratio:any": "as a ratio",
+        "whole": "as a whole number",
+    }
+    return words.get(form, "")

@@ -1,0 +1,71 @@
+"""The value of an ask, worked forwards from the table's totals.
+
+This is where a key comes from. The proof may not import it: it has to arrive at the same answer on its own.
+"""
+
+from __future__ import annotations
+
+from sympy import Integer, Rational
+
+from mathgen.asks.expression import Ask, Choice, Expr, Op, Quantity, Stat, Stated
+from mathgen.trials.totals import Totals
+
+
+class NoAnswer(ValueError):
+    """The ask has no answer on this table: a zero divisor, or no single label that beats all others."""
+
+
+def value(expr: Expr, totals: Totals) -> Rational:
+    """The exact value of an expression.
+
+    Args:
+        expr: no Unknown in it.
+        totals: of the table that the expression reads.
+    Raises:
+        NoAnswer: division by zero.
+    """
+    kind = type(expr)
+    if kind is Quantity:
+        return Integer(totals.total(expr.measure, expr.scope))  # type: ignore[union-attr]
+    if kind is Stated:
+        return Integer(expr.number)  # type: ignore[union-attr]
+    if kind is Op:
+        return _op(expr, totals)  # type: ignore[arg-type]
+    if kind is Stat:
+        return sum((value(one, totals) for one in expr.series), Integer(0)) / len(expr.series)  # type: ignore[union-attr]
+    raise NoAnswer("an unknown has no value of its own")
+
+
+def _op(expr: Op, totals: Totals) -> Rational:
+    symbol = expr.symbol
+    result = value(expr.args[0], totals)
+    for arg in expr.args[1:]:
+        other = value(arg, totals)
+        if symbol == "+":
+            result = result + other
+        elif symbol == "-":
+            result = result - other
+        elif symbol == "*":
+            result = result * other
+        elif not other:
+            raise NoAnswer("division by zero")
+        else:
+            result = result / other
+    return result
+
+
+def answer(ask: Ask, totals: Totals) -> Rational | str:
+    """The number, or the name of the one label that strictly beats every other.
+
+    Raises:
+        NoAnswer: division by zero, or a tie.
+    """
+    goal = ask.goal
+    if not isinstance(goal, Choice):
+        return value(goal.expr, totals)
+    values = [value(expr, totals) for expr in goal.exprs]
+    best = max(values) if goal.most else min(values)
+    winners = [label for label, one in zip(goal.labels, values, strict=True) if one == best]
+    if len(winners) != 1:
+        raise NoAnswer("a tie")
+    return winners[0]

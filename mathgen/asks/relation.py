@@ -1,0 +1,87 @@
+"""An ask as an equation in one unknown, the way the story tells it.
+
+Stated backwards where a school would: a difference as a missing addend, a quotient as a missing factor. Nothing is worked
+out here; numbers come in only where the equation is printed or solved.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Callable
+
+from mathgen.asks.expression import Ask, Choice, Equation, Expr, Op, Quantity, Stat, Stated, Unknown
+
+X = Unknown()
+
+
+def relation(ask: Ask) -> Equation:
+    """The equation whose one solution is the answer.
+
+    Where the words assert something about the asked quantity, that is the equation; else the goal itself is turned round.
+
+    Raises:
+        TypeError: a goal that has no equation (``Choice``).
+    """
+    if isinstance(ask.goal, Choice):
+        raise TypeError("a choice between labels has no equation in one unknown")
+    goal = ask.goal.expr
+    for fact in ask.given:
+        found = Equation(_put(fact.left, goal), _put(fact.right, goal))
+        if _has_unknown(found.left) or _has_unknown(found.right):
+            return found
+    return _turned_round(goal)
+
+
+def _turned_round(goal: Expr) -> Equation:
+    if isinstance(goal, Stat):
+        return Equation(Op("*", (Stated(len(goal.series), "how many"), X)), Op("+", goal.series))
+    if isinstance(goal, Op):
+        first, rest = goal.args[0], goal.args[1:]
+        if goal.symbol == "+":
+            return Equation(goal, X)
+        if goal.symbol == "-":
+            return Equation(Op("+", (*rest, X)), first)
+        if goal.symbol == "/":
+            return Equation(Op("*", (*rest, X)), first)
+        if isinstance(first, Op) and first.symbol == "/":  # a rate of a number: x is to the number as part is to whole
+            part, whole = first.args
+            return Equation(Op("*", (whole, X)), Op("*", (part, *rest)))
+    return Equation(X, goal)
+
+
+def _put(expr: Expr, goal: Expr) -> Expr:
+    """The expression with the unknown in the goal's place."""
+    if expr == goal and isinstance(expr, Quantity):
+        return X
+    if isinstance(expr, Op):
+        return Op(expr.symbol, tuple(_put(arg, goal) for arg in expr.args))
+    return expr
+
+
+def _has_unknown(expr: Expr) -> bool:
+    return isinstance(expr, Unknown) or (isinstance(expr, Op) and any(map(_has_unknown, expr.args)))
+
+
+def written(equation: Equation, count: Callable[[Quantity], int]) -> str:
+    """The equation in ASCII, quantities as their counts, readable by sympy: ``12*x = 9``."""
+    return f"{_text(equation.left, count, 0)} = {_text(equation.right, count, 0)}"
+
+
+_BINDS = {"+": 1, "-": 1, "*": 2, "/": 2}
+
+
+def _text(expr: Expr, count: Callable[[Quantity], int], outer: int) -> str:
+    if isinstance(expr, Quantity):
+        return str(count(expr))
+    if isinstance(expr, Stated):
+        return str(expr.number)
+    if isinstance(expr, Unknown):
+        return expr.name
+    if isinstance(expr, Stat):
+        raise TypeError("a statistic is turned round before it is written")
+    binds = _BINDS[expr.symbol]
+    first = _text(expr.args[0], count, binds)
+    # What follows a minus or a division sign is bracketed even where it binds alike: 12 - (3 + 4).
+    rest = [_text(arg, count, binds + (expr.symbol in "-/")) for arg in expr.args[1:]]
+    sign = expr.symbol if expr.symbol in "*/" else f" {expr.symbol} "
+    text = sign.join([first, *rest])
+    return f"({text})" if binds < outer else text

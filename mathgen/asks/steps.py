@@ -1,0 +1,241 @@
+"""The worked steps of an ask, as a teacher would write them: one true equality a line.
+
+Numbers are pairs of whole numbers (top, bottom) as they are written, so 9/12 stays 9/12. Counts are read cell by cell here;
+nothing is taken from ``trials.totals`` or from ``asks.evaluate``.
+"""
+
+from __future__ import annotations
+
+from math import gcd
+from typing import NamedTuple
+
+from mathgen.asks.expression import Ask, Choice, Equation, Expr, Op, Quantity, Stat, Stated
+from mathgen.asks.relation import relation
+from mathgen.exact.demand import Demand
+from mathgen.trials.table import TrialTable
+
+
+class Number(NamedTuple):
+    """A number as written: its value top/bottom, and its text."""
+
+    top: int
+    bottom: int
+    text: str
+
+
+def _whole(number: int) -> Number:
+    return Number(number, 1, str(number))
+
+
+def _over(top: int, bottom: int) -> Number:
+    return Number(top, bottom, f"{top}/{bottom}" if bottom != 1 else str(top))
+
+
+class CellReader:
+    """Reads counts cell by cell from one table."""
+
+    def __init__(self, table: TrialTable) -> None:
+        self._table = table
+        self._cells = {(row.group, row.trial, row.color): row for row in table.rows}
+        self._known: dict[Quantity, tuple[int, ...]] = {}
+
+    def parts(self, quantity: Quantity) -> tuple[int, ...]:
+        """The count in each cell of the quantity's scope, in table order."""
+        if quantity not in self._known:
+            groups, trials, colors = quantity.scope
+            table = self._table
+            spots = (
+                self._cells.get((g, t, c)) for g in groups or table.groups for t in trials or table.trials for c in colors or table.colors
+            )
+            take = {"set_up": lambda r: r.set_up, "down": lambda r: r.down, "standing": lambda r: r.set_up - r.down}[quantity.measure]
+            self._known[quantity] = tuple(take(row) for row in spots if row is not None)
+        return self._known[quantity]
+
+
+class Working:
+    """The lines of one ask's working. ``printed`` holds what the words print, and how: ``{rate: "75%"}``."""
+
+    def __init__(self, reader: CellReader, printed: dict[Expr, str]) -> None:
+        self.lines: list[str] = []
+        self._reader = reader
+        self._printed = printed
+
+    def line(self, left: str, right: str) -> None:
+        text = f"{left} = {right}"
+        if left != right and text not in self.lines:
+            self.lines.append(text)
+
+    def number(self, expr: Expr) -> Number:
+        """The value of an expression; every operation on the way writes its line."""
+        kind = type(expr)
+        if kind is Quantity:
+            return self._count(expr)  # type: ignore[arg-type]
+        if kind is Stated:
+            return _whole(expr.number)  # type: ignore[union-attr]
+        if kind is Stat:
+            return self._mean(expr)  # type: ignore[arg-type]
+        if kind is not Op:
+            raise TypeError(f"no working for {expr}")
+        return self._op(expr)  # type: ignore[arg-type]
+
+    def _count(self, quantity: Quantity) -> Number:
+        parts = self._reader.parts(quantity)
+        total = _whole(sum(parts))
+        if quantity not in self._printed and quantity.measure != "set_up" and len(parts) > 1:
+            self.line(" + ".join(map(str, parts)), total.text)
+        return total
+
+    def _mean(self, stat: Stat) -> Number:
+        numbers = [self.number(one) for one in stat.series]
+        total = sum(one.top for one in numbers)
+        self.line(" + ".join(one.text for one in numbers), str(total))
+        return self._quotient(_whole(total), _whole(len(numbers)))
+
+    def _op(self, expr: Op) -> Number:
+        symbol = expr.symbol
+        if symbol == "/":
+            if expr in self._printed:
+                return self._rate(expr, self._printed[expr])
+            return self._quotient(self.number(expr.args[0]), self.number(expr.args[1]))
+        numbers = [self.number(arg) for arg in expr.args]
+        if symbol == "*":
+            return self._product(numbers)
+        bottom = max(one.bottom for one in numbers)
+        if bottom > 1:
+            numbers = [_over(one.top * (bottom // one.bottom), bottom) for one in numbers]
+        tops = [one.top for one in numbers]
+        result = _over(sum(tops) if symbol == "+" else tops[0] - sum(tops[1:]), bottom)
+        self.line(f" {symbol} ".join(one.text for one in numbers), result.text)
+        return result
+
+    def _rate(self, expr: Op, text: str) -> Number:
+        """A rate that the words print, as a fraction: 75% becomes 75/100."""
+        if not text.endswith("%"):
+            top, _, bottom = text.partition("/")
+            return _over(int(top), int(bottom or "1"))
+        whole, _, decimals = text[:-1].partition(".")
+        rate = _over(int(whole + decimals), 100 * 10 ** len(decimals))
+        self.line(text, rate.text)
+        return rate
+
+    def _product(self, numbers: list[Number]) -> Number:
+        top, bottom = 1, 1
+        for one in numbers:
+            top, bottom = top * one.top, bottom * one.bottom
+        shared = gcd(top, bottom)
+        result = mixed(top // shared, bottom // shared)
+        self.line(" * ".join(one.text for one in numbers), result.text)
+        return result
+
+    def _quotient(self, part: Number, whole: Number) -> Number:
+        if part.top % whole.top == 0 and part.top > whole.top:
+            result = _whole(part.top // whole.top)
+        else:
+            result = _over(part.top, whole.top)
+        self.line(f"{part.text} / {whole.text}", result.text)
+        return result
+
+    def finish(self, number: Number, demand: Demand) -> None:
+        """Turns the last number into the form that the words demand."""
+        top, bottom = number.top, number.bottom
+        if demand.form == "percent":
+            decimal = terminating(top, bottom)
+            if decimal is None:
+                self.line(number.text, percent(top, bottom))
+            else:
+                self.line(number.text, decimal)
+                self.line(decimal, percent(top, bottom))
+        elif demand.form == "decimal":
+            decimal = terminating(top, bottom)
+            if decimal is not None:
+                tenths = next((ten for ten in (10, 100, 1000) if ten % bottom == 0), bottom)
+                scaled = _over(top * (tenths // bottom), tenths)
+                self.line(number.text, scaled.text)
+                self.line(scaled.text, decimal)
+        elif demand.form in ("mixed", "simplest"):
+            shared = gcd(top, bottom)
+            plain = mixed(top // shared, bottom // shared) if demand.form == "mixed" else _over(top // shared, bottom // shared)
+            self.line(number.text, plain.text)
+
+
+def mixed(top: int, bottom: int) -> Number:
+    """A fraction in lowest terms as a mixed number where it passes 1."""
+    whole, rest = divmod(top, bottom)
+    if rest == 0:
+        return _whole(whole)
+    return Number(top, bottom, f"{whole} {rest}/{bottom}" if whole else f"{rest}/{bottom}")
+
+
+def terminating(top: int, bottom: int) -> str | None:
+    """The decimal of top/bottom where it ends within four places, else None."""
+    for places in range(5):
+        scaled, rest = divmod(top * 10**places, bottom)
+        if rest == 0:
+            digits = str(scaled).rjust(places + 1, "0")
+            return f"{digits[:-places]}.{digits[-places:]}" if places else digits
+    return None
+
+
+def percent(top: int, bottom: int) -> str:
+    """The exact percent of top/bottom: ``62.5%``, or ``41 2/3%`` where the decimal does not end."""
+    decimal = terminating(100 * top, bottom)
+    if decimal is not None:
+        return f"{decimal}%"
+    shared = gcd(100 * top, bottom)
+    return f"{mixed(100 * top // shared, bottom // shared).text}%"
+
+
+def school_steps(ask: Ask, reader: CellReader, printed: dict[Expr, str]) -> tuple[str, ...]:
+    """Each line of the working, the last one ending in the exact answer.
+
+    Args:
+        ask: what is asked.
+        reader: of the table.
+        printed: expressions that the words print, with the text they print; other counts are read from the table.
+    """
+    working = Working(reader, printed)
+    if isinstance(ask.goal, Choice):
+        _same_bottoms(working, [working.number(expr) for expr in ask.goal.exprs])
+    elif isinstance(ask.goal.expr, Quantity) or ask.given:
+        _isolate(working, relation(ask))
+    else:
+        working.finish(working.number(ask.goal.expr), ask.demand)
+    return tuple(working.lines)
+
+
+def _same_bottoms(working: Working, numbers: list[Number]) -> None:
+    """Rewrites fractions to one bottom number, so that tops can be compared."""
+    bottom = 1
+    for one in numbers:
+        bottom = bottom * one.bottom // gcd(bottom, one.bottom)
+    for one in numbers:
+        if one.bottom != bottom:
+            working.line(one.text, _over(one.top * (bottom // one.bottom), bottom).text)
+
+
+
+
+def _isolate(working: Working, equation: Equation) -> None:
+    """Solves ``known = unknown side`` as a pupil would: work out the known side, then undo what is done to the unknown."""
+    left, right = equation
+    unknown, known = (left, right) if _unknown(left) else (right, left)
+    result = working.number(known)
+    while isinstance(unknown, Op):
+        others = [arg for arg in unknown.args if not _unknown(arg)]
+        inner = next(arg for arg in unknown.args if _unknown(arg))
+        other = working.number(others[0] if len(others) == 1 else Op(unknown.symbol, tuple(others)))
+        if unknown.symbol == "+":
+            result_next = _whole(result.top - other.top)
+            working.line(f"{result.text} - {other.text}", result_next.text)
+        elif unknown.symbol == "*":
+            result_next = _over(result.top // other.top, 1) if result.top % other.top == 0 else _over(result.top, other.top)
+            working.line(f"{result.text} / {other.text}", result_next.text)
+        else:
+            raise TypeError(f"cannot undo {unknown.symbol}")
+        result, unknown = result_next, inner
+
+
+def _unknown(expr: Expr) -> bool:
+    if isinstance(expr, Op):
+        return any(map(_unknown, expr.args))
+    return not isinstance(expr, Quantity | Stated | Stat)

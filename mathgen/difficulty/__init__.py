@@ -1,0 +1,1 @@
+"""How hard a problem is for its grade: a score in quarter points, and three levels."""

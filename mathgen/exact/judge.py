@@ -1,0 +1,230 @@
+"""A pupil's written answer against the key: is it right, and is it in the form that the words demand?"""
+
+from __future__ import annotations
+
+import re
+import unicodedata
+from functools import lru_cache
+from typing import Literal, NamedTuple
+
+from sympy import Rational
+
+from mathgen.exact.demand import Demand, parse_demand
+from mathgen.exact.forms import decimal_places
+from mathgen.exact.parse import NotANumber, Written, tidy, written
+from mathgen.exact.rounding import rounded
+
+Verdict = Literal["right", "right_value_wrong_form", "wrong", "unreadable"]
+RIGHT: Verdict = "right"
+FORM: Verdict = "right_value_wrong_form"
+WRONG: Verdict = "wrong"
+UNREADABLE: Verdict = "unreadable"
+
+# The closed list: singular nouns that an answer may carry when the key's own answer names no unit.
+UNITS = ("pin", "trial", "group", "time")
+# Units that count only where the key's own answer names them.
+_NAMED_ONLY = {"inches": "inch", "inch": "inch", "in": "inch", "in.": "inch", '"': "inch"}
+_COLORS = "red|blue|gold|green|yellow|orange|purple|violet|black|white|pink|brown|tan|teal|silver|gray|grey"
+_FATE = "knocked down|left standing|set up|standing|down|as many|in all|in total|altogether"
+_BARE = ("whole", "fraction", "mixed", "decimal", "repeating", "comma")
+
+
+class _Read(NamedTuple):
+    number: Written
+    unit: str  # singular noun of the closed list, "money", another unit as typed, or ""
+    known: bool  # whether the unit is on the list
+
+
+@lru_cache(maxsize=64)
+def _unit_pattern(units: tuple[str, ...]) -> re.Pattern[str]:
+    nouns = "|".join(re.escape(unit) for unit in units)
+    return re.compile(
+        rf"(?P<number>.*?)\s*(?<=[\s0-9%)\u0305])(?:of\s+)?(?:the\s+)?(?:(?:more|fewer)\s+)?(?:(?:{_COLORS})\s+)?"
+        rf"(?:(?P<noun>{nouns})s?(?:\s+(?:were\s+|was\s+)?(?:{_FATE}))?|(?P<inch>inches|inch|in\.?)|more|fewer|(?:were\s+|was\s+)?(?:{_FATE}))",
+        re.IGNORECASE | re.DOTALL,
+    )
+
+
+_NUMBER_THEN_WORDS = re.compile(r"(.*[0-9%)\u0305])\s*([^\W\d_][^\d]*|[\"'′″°])", re.DOTALL)
+
+
+def _read(typed: str, units: tuple[str, ...]) -> _Read:
+    """The number and the unit in a typed answer; NotANumber where there is no number."""
+    plain = re.sub(r"^(?:[a-z]\s*)?=\s*", "", tidy(typed), flags=re.IGNORECASE).rstrip()
+    try:
+        number = written(plain)
+    except NotANumber as first:
+        end = plain.rstrip(".!")
+        match = _unit_pattern(units).fullmatch(end)
+        if match is not None and match["number"]:
+            try:
+                noun = match["noun"]
+                return _Read(written(match["number"]), "inch" if match["inch"] else (noun or "").lower(), match["inch"] is None)
+            except NotANumber:
+                pass  # what stands before the unit is no number by itself; see whether something else does
+        other = _NUMBER_THEN_WORDS.fullmatch(plain)
+        if other is None:
+            raise
+        try:
+            number = written(other[1])
+        except NotANumber:
+            raise first from None
+        word = other[2].strip().lower()
+        return _Read(number, _NAMED_ONLY.get(word, word), False)
+    return _Read(number, "money" if number.form == "money" else "", True)
+
+
+def _whole_name(text: str) -> str:
+    plain = " ".join(unicodedata.normalize("NFC", text).casefold().strip(" .!\"'“”").split())
+    plain = plain.removeprefix("the ")
+    return plain.removeprefix("group ") if plain.removeprefix("group ").isdigit() else plain
+
+
+def _judge_name(expected: str, typed: str) -> tuple[Verdict, str]:
+    name = _whole_name(typed)
+    if not name:
+        return UNREADABLE, "there is nothing written"
+    key = _whole_name(expected)
+    several = [sorted(_whole_name(part) for part in re.split(r",\s*(?:and\s+)?|\s+and\s+|\s*&\s*", text)) for text in (key, name)]
+    if name == key or several[0] == several[1]:
+        return RIGHT, "the same name"
+    return WRONG, f'the answer is "{expected}"'
+
+
+class _Reading(NamedTuple):
+    """One way to take a typed number, counted in the demanded unit (percents for percent:N)."""
+
+    value: Rational
+    places: int | None
+    own_form: bool
+
+
+def _readings(demand: Demand, number: Written, unit: str) -> list[_Reading]:
+    plain = number.form in ("decimal", "whole", "money")
+    value, places = number.value, number.places
+    if demand.form == "decimal":
+        if number.form == "percent" and places is not None:
+            places += 2
+        return [_Reading(value, places, plain)]
+    if number.form == "percent":
+        return [_Reading(value * 100, places, True)]
+    as_decimal = _Reading(value * 100, None if places is None else places - 2, False)
+    # Without a sign "66.7" is taken as 66.7%, since a percent is asked for; with a unit it is a count.
+    return [_Reading(value, places, plain), as_decimal] if number.form in _BARE and not unit else [as_decimal]
+
+
+def _judge_reading(size: Rational, places: int, reading: _Reading) -> tuple[Verdict, str]:
+    target = rounded(size, places)
+    value = reading.value
+    if reading.own_form and reading.places is not None:
+        own = decimal_places(size)
+        if value == target and reading.places == places:
+            return RIGHT, "rounded as asked"
+        if own is not None and own < places and value == size and reading.places == own:
+            return RIGHT, "exact, and shorter than the place asked for"
+    if value == size:
+        return FORM, "the exact value, not written as the question asks"
+    if value == target:
+        return FORM, f"the right value, not written with {places} places" if reading.own_form else "the right value in another form"
+    if reading.places is not None and reading.places > places and value == rounded(size, reading.places):
+        return FORM, "rounded correctly, but to more places than asked"
+    if reading.places is not None and 0 <= reading.places < places and value == rounded(size, reading.places):
+        return WRONG, "rounded to fewer places than asked"
+    if value == rounded(rounded(size, places + 1), places):
+        return WRONG, "rounded twice; check your rounding"
+    return WRONG, "another value"
+
+
+def _judge_rounded(exact: Rational, demand: Demand, number: Written, unit: str) -> tuple[Verdict, str]:
+    size = exact * 100 if demand.form == "percent" else exact
+    order = (RIGHT, FORM, WRONG)
+    found = [_judge_reading(size, demand.places or 0, reading) for reading in _readings(demand, number, unit)]
+    # A reading as a percent comes first and keeps its place among equals.
+    return min(found, key=lambda verdict: order.index(verdict[0]))
+
+
+def _form_fault(demand: Demand, exact: Rational, key: Written, number: Written) -> str:
+    """What is wrong with the form of an equal number; "" if nothing."""
+    form, lowest = number.form, number.lowest
+    if form == "comma":
+        return "a decimal comma; here a point is written"
+    if form == "ratio" and demand.form not in ("ratio", "ratio:any") and key.form != "ratio":
+        return "a ratio, where a number is asked for"
+    decimal_like = form in ("decimal", "repeating") or (form == "money" and number.places is not None)
+    whole = exact.denominator == 1
+    match demand.form:
+        case "simplest" | "mixed":
+            if whole:
+                return "" if form in ("whole", "money") and number.places == 0 else "a whole number is written as such"
+            if form not in ("fraction", "mixed"):
+                return "another form than a fraction or mixed number"
+            if not lowest:
+                return "not in lowest terms"
+            return "an improper fraction, not a mixed number" if demand.form == "mixed" and form == "fraction" and abs(exact) > 1 else ""
+        case "decimal":
+            return "" if decimal_like or (whole and form == "whole") else "not a decimal"
+        case "percent":
+            return "" if form == "percent" else "not a percent"
+        case "ratio" | "ratio:any":
+            if form not in ("ratio", "fraction"):
+                return "not a ratio"
+            scaled = not lowest and not (form == "fraction" and _denominator_one(number))
+            return "a scaled copy, not in lowest terms" if scaled and demand.form == "ratio" else ""
+        case "whole":
+            return "" if form == "whole" or (form == "money" and number.places == 0) else "not written as a whole number"
+    return ""
+
+
+def _denominator_one(number: Written) -> bool:
+    """Whether a fraction is written over 1: as a ratio, 3/1 is in lowest terms."""
+    return tidy(number.text).replace(" ", "").endswith(("/1", "of1"))
+
+
+def _judge_number(key: Written, demand: Demand, number: Written, unit: str) -> tuple[Verdict, str]:
+    exact = key.value
+    if demand.places is not None:
+        verdict, why = _judge_rounded(exact, demand, number, unit)
+        return (FORM, "a decimal comma; here a point is written") if verdict == RIGHT and number.form == "comma" else (verdict, why)
+    if demand.form == "percent" and number.form in _BARE and not unit and number.value == exact * 100:
+        return (FORM, "a decimal comma; here a point is written") if number.form == "comma" else (RIGHT, "the percent, its sign left out")
+    if number.value != exact:
+        if demand.form in ("ratio", "ratio:any") and exact != 0 and number.value == 1 / exact:
+            return WRONG, "the order of the ratio is reversed"
+        if number.form in _BARE and number.value == exact * 100:
+            return WRONG, "100 times the answer; without its sign it is no percent"
+        return WRONG, "another value"
+    fault = _form_fault(demand, exact, key, number)
+    return (FORM, fault) if fault else (RIGHT, "equal, in a form that is right here")
+
+
+def judge(expected: str, demand: str, typed: str, units: tuple[str, ...] = UNITS) -> tuple[Verdict, str]:
+    """The verdict on a typed answer, and why.
+
+    Args:
+        expected: the exact answer in any school form, unrounded even where the demand rounds; or a name.
+        demand: as ``parse_demand`` reads it.
+        typed: what the pupil wrote.
+        units: singular nouns that an answer may carry. Where ``expected`` has a unit of its own, only that one is right.
+    Returns:
+        ``right``, ``right_value_wrong_form``, ``wrong`` or ``unreadable``, and one line for the teacher.
+    Raises:
+        NotANumber: ``expected`` is not a number, and no name is demanded.
+        ValueError: there is no such demand.
+
+    >>> judge("3/4", "simplest", "6/8")
+    ('right_value_wrong_form', 'not in lowest terms')
+    """
+    asked = parse_demand(demand)
+    if asked.form == "name":
+        return _judge_name(expected, typed)
+    key = _read(expected, units)
+    try:
+        read = _read(typed, units)
+    except NotANumber as fault:
+        return UNREADABLE, str(fault)
+    if read.unit:
+        money_for_count = read.unit == "money" and asked.form == "whole"
+        fits = read.unit == key.unit if key.unit else read.known and not money_for_count
+        if not fits:
+            return WRONG, f'"{read.unit}" is not the unit of this answer'
+    return _judge_number(key.number, asked, read.number, read.unit)

@@ -1,0 +1,1 @@
+"""The gate: whether a problem's numbers, forms and structure belong in a grade."""

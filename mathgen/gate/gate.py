@@ -1,0 +1,302 @@
+"""The gate of one grade: every limit that stops a problem, or none."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+from math import lcm
+
+from mathgen.exact.printed_step import Printed, lowest, repeat_length
+from mathgen.gate.signature import Signature, Stop
+from mathgen.gate.work import Work, longest_sum, shown_features, work
+from mathgen.grades.curriculum import Curriculum
+from mathgen.grades.entry import SkillEntry
+
+
+class Gate:
+    """The limits of one grade of one curriculum, and the verdict on every signature seen so far.
+
+    >>> from mathgen.grades.curriculum import load
+    >>> third = Gate(load("ccss"), 3)
+    >>> third.stops(Signature("fraction of a set", givens=("5", "8"), steps=("5/8 = 5/8",), answer="5/8", sets=(8,)))
+    ()
+    >>> print(*third.stops(Signature("fraction of a set", givens=("5", "10"), steps=("5/10 = 1/2",), answer="1/2", sets=(10,))), sep="; ")
+    denominator: found 10, expected one of 2, 3, 4, 6, 8 in Grade 3; set size: found 10, expected one of 2, 3, 4, 6, 8 in Grade 3
+    """
+
+    def __init__(self, curriculum: Curriculum, grade: int) -> None:
+        self.curriculum = curriculum
+        self.grade = grade
+        self.limits = curriculum.limits(grade)
+        self._label = curriculum.label(grade)
+        self._known: dict[Signature, tuple[Stop, ...]] = {}
+
+    def stops(self, signature: Signature) -> tuple[Stop, ...]:
+        """Every limit that stops a problem with this signature; () where it passes.
+
+        Raises:
+            UnreadableStepError: a step is no equality of printed numbers.
+            ValueError: a feature has no first grade in the curriculum.
+        """
+        known = self._known.get(signature)
+        if known is None:
+            known = self._known[signature] = self._rule(signature)
+        return known
+
+    def standards(self, signature: Signature) -> tuple[str, ...]:
+        """The standards that a problem with this signature serves; () where the grade does not offer its skill."""
+        entry = self.curriculum.entry(signature.skill, self.grade)
+        if entry is None:
+            return ()
+        for other in entry.when:
+            if _holds(other.condition, signature):
+                return other.standards
+        return entry.standards
+
+    def _rule(self, signature: Signature) -> tuple[Stop, ...]:
+        entry = self.curriculum.entry(signature.skill, self.grade)
+        if entry is None:
+            return (Stop("skill", signature.skill, f"a skill that {self._label} offers"),)
+        read = work(signature)
+        found = [
+            *self._features(signature, read),
+            *self._denominators(entry, signature, read),
+            *self._sizes(read),
+            *self._structure(entry, read),
+            *self._sets(entry, signature, read),
+            *self._comparison(entry, signature, read),
+            *self._display(entry, signature),
+            *_answer(entry, read),
+            *_shares(entry, read),
+        ]
+        # The same number may stand in a given, a step and the answer: it is told once.
+        return tuple(dict.fromkeys(found))
+
+    def _features(self, signature: Signature, read: Work) -> Iterator[Stop]:
+        known = self.curriculum.first_grade
+        seen = {*signature.features, *shown_features(read, signature.sets)}
+        if strange := sorted(seen - known.keys()):
+            raise ValueError(f"no first grade is known for {', '.join(strange)}")
+        for feature in sorted(seen - self.limits.features):
+            first = known[feature]
+            when = f"only from {self.curriculum.label(first)} on" if first in self.curriculum.grades else "in no grade here"
+            yield Stop(feature, feature.replace("_", " "), when)
+
+    def _denominators(self, entry: SkillEntry, signature: Signature, read: Work) -> Iterator[Stop]:
+        listed = self.limits.denominators
+        if listed is not None:
+            # As written: 5 of 10 stays in tenths, though it is a half.
+            for number in read.numbers:
+                if number.kind in ("fraction", "mixed") and number.written_bottom not in listed:
+                    yield Stop("denominator", str(number.written_bottom), f"{_listing(listed)} in {self._label}")
+        sizes = entry.denominators or listed
+        if sizes is not None:
+            for size in signature.sets:
+                if size not in sizes:
+                    yield Stop("set size", str(size), f"{_listing(sizes)} in {self._label}")
+
+    def _sizes(self, read: Work) -> Iterator[Stop]:
+        limits = self.limits
+        for number in read.numbers:
+            whole = abs(number.top) // number.bottom
+            if limits.story_max is not None and not number.percent and whole > limits.story_max:
+                yield Stop("largest number", str(whole), f"at most {limits.story_max} in {self._label}")
+            if limits.decimal_places is not None and number.places > limits.decimal_places:
+                yield Stop("decimal places", f"{number.places} places", f"at most {limits.decimal_places} in {self._label}")
+        for step in read.steps:
+            for operation in step.operations:
+                yield from self._product(operation.symbol, operation.left, operation.right, operation.result)
+                most = limits.decimal_places_compute
+                for number in (operation.left, operation.right, operation.result):
+                    if most is not None and number.kind == "decimal" and not number.percent and number.places > most:
+                        yield Stop("decimal places in a step", f"{number.places} places", f"at most {most} in {self._label}")
+            most = limits.decimal_places_compute
+            if step.operations and most is not None and step.end.kind == "decimal" and step.end.places > most and not step.end.percent:
+                yield Stop("decimal places in a step", f"{step.end.places} places", f"at most {most} in {self._label}")
+
+    def _product(self, symbol: str, left: Printed, right: Printed, result: Printed) -> Iterator[Stop]:
+        limit = self.limits.product_max
+        if limit is None or symbol not in "*/" or not (left.is_whole and right.is_whole):
+            return
+        factors = (left, right) if symbol == "*" else (right, result)
+        biggest = result if symbol == "*" else left
+        value = biggest.top // biggest.bottom
+        tens = any(_small(one) and _tens(other) for one, other in (factors, factors[::-1])) and symbol == "*"
+        if value > limit and not (self.limits.product_tens and tens):
+            yield Stop("product", str(value), f"at most {limit} in {self._label}")
+
+    def _structure(self, entry: SkillEntry, read: Work) -> Iterator[Stop]:
+        limits = self.limits
+        most = entry.max_operations if entry.max_operations is not None else limits.operations
+        if most is not None and read.operations > most:
+            yield Stop("operations", str(read.operations), f"at most {most} in {self._label}")
+        addends, printed = longest_sum(read.steps)
+        most = entry.max_addends if entry.max_addends is not None else limits.addends
+        if most is not None and addends > most:
+            yield Stop("addends", str(addends), f"at most {most} in {self._label}")
+        if limits.addend_digits is not None and addends > 2:
+            for number in printed:
+                if number.top >= number.bottom * 10**limits.addend_digits:
+                    yield Stop("addend", str(number.top // number.bottom), f"at most {limits.addend_digits} digits in {self._label}")
+        if entry.min_biggest is not None:
+            biggest = max((number.top // number.bottom for number in read.numbers), default=0)
+            if biggest < entry.min_biggest:
+                yield Stop("numbers too small", str(biggest), f"some number of at least {entry.min_biggest} in {self._label}")
+        if entry.min_factor is not None:
+            for step in read.steps:
+                for operation in step.operations:
+                    if operation.symbol not in "*/":
+                        continue
+                    for number in (operation.left, operation.right, operation.result):
+                        if number.top < entry.min_factor * number.bottom:
+                            yield Stop("factor", f"{number.top // number.bottom}", f"factors of at least {entry.min_factor}")
+
+    def _sets(self, entry: SkillEntry, signature: Signature, read: Work) -> Iterator[Stop]:
+        sizes = signature.sets
+        for size in sizes:
+            if size < 2:
+                yield Stop("set of one", f"a set of {size}", "at least 2 in each set")
+        if entry.min_sets is not None and len(sizes) < entry.min_sets:
+            yield Stop("number of sets", str(len(sizes)), f"at least {entry.min_sets}")
+        if entry.max_sets is not None and len(sizes) > entry.max_sets:
+            yield Stop("number of sets", str(len(sizes)), f"at most {entry.max_sets}")
+        found = ", ".join(map(str, sizes))
+        unequal = len(set(sizes)) > 1
+        if unequal and self.limits.same_whole:
+            yield Stop("same whole", f"sets of {found}", f"one set, or sets of equal size, in {self._label}")
+        elif unequal and entry.equal_sets is True:
+            yield Stop("equal sets", f"sets of {found}", "sets of equal size")
+        if entry.equal_sets is False and not unequal:
+            yield Stop("unequal sets", f"sets of {found}", "sets of different sizes")
+        if unequal:
+            yield from self._parts_of_different_sets(found, read)
+
+    def _parts_of_different_sets(self, found: str, read: Work) -> Iterator[Stop]:
+        """3/4 of the red pins and 2/3 of the blue pins have no sum in any grade; a difference of rates comes late."""
+        for step in read.steps:
+            for operation in step.operations:
+                if not (_is_share(operation.left) and _is_share(operation.right)):
+                    continue
+                if operation.symbol == "+":
+                    yield Stop("sum of different wholes", f"a sum of parts of sets of {found}", "parts of one set")
+                elif operation.symbol == "-" and not self.limits.subtract_fractions_of_different_sets:
+                    yield Stop("difference of different wholes", f"a difference of parts of sets of {found}", "parts of one set")
+
+    def _comparison(self, entry: SkillEntry, signature: Signature, read: Work) -> Iterator[Stop]:
+        fractions = [number for number in read.givens if number.kind in ("fraction", "mixed") and not number.percent]
+        bottoms = {number.written_bottom for number in fractions}
+        found = ", ".join(text for text in signature.givens if "/" in text)
+        if entry.same_denominator is True and len(bottoms) > 1:
+            yield Stop("same denominator", found, "one denominator")
+        if entry.same_denominator is False and len(bottoms) < 2:
+            yield Stop("different denominators", found or "no fractions", "two denominators")
+        if entry.nested_denominators and bottoms and lcm(*bottoms) not in bottoms:
+            yield Stop("nested denominators", found, "one denominator that divides the other")
+        listed = self.limits.denominators
+        if not self.limits.common_denominator or listed is None or len(bottoms) < 2:
+            return
+        common = lcm(*bottoms)
+        if common in listed or len({number.written_top for number in fractions}) == 1 or _half_between(fractions):
+            return
+        yield Stop("common denominator", f"{common} for {found}", f"{_listing(listed)} in {self._label}")
+
+    def _display(self, entry: SkillEntry, signature: Signature) -> Iterator[Stop]:
+        if signature.cells > self.limits.cells:
+            yield Stop("cells to read", str(signature.cells), f"at most {self.limits.cells} in {self._label}")
+        most = self.limits.graph_categories
+        if most is not None and signature.categories > most:
+            yield Stop("graph categories", str(signature.categories), f"at most {most} in {self._label}")
+        if entry.graph is not None and entry.graph != _has_graph(signature):
+            yield Stop("graph", "no graph" if entry.graph else "a graph", "a graph" if entry.graph else "no graph")
+
+
+def _answer(entry: SkillEntry, read: Work) -> Iterator[Stop]:
+    """The limits on the answer. A name passes them all."""
+    answer, exact = read.answer, read.exact
+    if answer is None or exact is None:
+        return
+    if entry.whole_answer is True and not answer.is_whole:
+        yield Stop("whole answer", _text(answer), "a whole number")
+    if entry.whole_answer is False and answer.is_whole:
+        yield Stop("whole answer", _text(answer), "no whole number")
+    if entry.answer_max is not None and answer.top > entry.answer_max * answer.bottom:
+        yield Stop("largest answer", _text(answer), f"at most {entry.answer_max}")
+    block = repeat_length(exact.top, exact.bottom)
+    if entry.repeats is not None and entry.repeats != (block > 0):
+        yield Stop("repeating", "a repeating decimal" if block else "a decimal that ends", "the other kind")
+    if entry.max_repeat is not None and block > entry.max_repeat:
+        yield Stop("repeating block", f"{block} digits", f"at most {entry.max_repeat}")
+    if read.rounded:
+        yield from _rounding(entry, answer, exact)
+    elif not answer.repeats:
+        if entry.max_places is not None and answer.places > entry.max_places:
+            yield Stop("answer places", f"{answer.places} places", f"at most {entry.max_places}")
+        if entry.min_places is not None and answer.places < entry.min_places:
+            yield Stop("answer places", f"{answer.places} places", f"at least {entry.min_places}")
+
+
+def _rounding(entry: SkillEntry, answer: Printed, exact: Printed) -> Iterator[Stop]:
+    if answer.places not in entry.round_places or answer.kind in ("fraction", "mixed"):
+        wanted = f"rounding to {_listing(entry.round_places)} places" if entry.round_places else "an exact answer"
+        yield Stop("rounded answer", f"{answer.places} places", wanted)
+        return
+    # Twice the exact value in units of the last place: odd at a tie.
+    scale = 2 * 10**answer.places * (100 if answer.percent else 1)
+    units, rest = divmod(abs(exact.top) * scale, exact.bottom)
+    if rest == 0 and units % 2 == 1:
+        yield Stop("rounding tie", f"a tie at {answer.places} places", "a value that no rounding rule moves")
+
+
+def _shares(entry: SkillEntry, read: Work) -> Iterator[Stop]:
+    """0 and the whole set: as an answer, or as a share that the words give."""
+    if read.answer is not None and read.answer.top == 0 and not entry.allow_zero:
+        yield Stop("zero answer", "0", "an answer above 0")
+    for number in (*read.givens, *((read.answer,) if read.answer is not None else ())):
+        if not _is_share(number):
+            continue
+        if number.top == 0 and not entry.allow_zero:
+            yield Stop("empty share", _text(number), "a part above 0")
+        if number.top == number.bottom and not entry.allow_whole_set:
+            yield Stop("whole set", _text(number), "a part of the set")
+
+
+def _holds(condition: str, signature: Signature) -> bool:
+    if condition == "graph":
+        return _has_graph(signature)
+    if condition == "several two-digit addends":
+        addends, printed = longest_sum(work(signature).steps)
+        return addends > 2 and sum(number.top >= 10 * number.bottom for number in printed) > 2
+    raise ValueError(f'no condition "{condition}" is known')
+
+
+def _has_graph(signature: Signature) -> bool:
+    return signature.categories > 0 or "graph" in signature.features
+
+
+def _is_share(number: Printed) -> bool:
+    return number.percent or number.kind == "fraction"
+
+
+def _half_between(numbers: list[Printed]) -> bool:
+    """Whether 1/2 tells two fractions apart: one is less, the other is not, or one is more, the other is not."""
+    sides = sorted(2 * number.top - number.bottom for number in numbers)
+    return len(sides) == 2 and sides[0] <= 0 <= sides[1] and sides[0] != sides[1]
+
+
+def _small(number: Printed) -> bool:
+    return 0 <= number.top < 10 * number.bottom
+
+
+def _tens(number: Printed) -> bool:
+    value = number.top // number.bottom
+    return value % 10 == 0 and 10 <= value <= 90
+
+
+def _listing(numbers: tuple[int, ...]) -> str:
+    return f"one of {', '.join(map(str, numbers))}" if numbers else "none"
+
+
+def _text(number: Printed) -> str:
+    if number.kind == "fraction" and not number.percent:
+        return f"{number.written_top}/{number.written_bottom}"
+    top, bottom = lowest(number.top * (100 if number.percent else 1), number.bottom)
+    return (str(top) if bottom == 1 else f"{top}/{bottom}") + ("%" if number.percent else "")

@@ -1,0 +1,47 @@
+"""The registry of problem models, filled by the ``problem_model`` decorator."""
+
+from __future__ import annotations
+
+from collections.abc import Callable
+from importlib import import_module
+from pkgutil import iter_modules
+from typing import NamedTuple
+
+import mathgen.models
+from mathgen.models.space import AskSpace
+from mathgen.models.view import TableView
+
+_ROOM = frozenset({"registry", "slips", "space", "view"})  # what is no strand
+
+
+class ProblemModel(NamedTuple):
+    """A rule that proposes asks for a skill."""
+
+    name: str
+    skill: str
+    strand: str
+    space: Callable[[TableView], AskSpace]
+
+
+_MODELS: dict[str, ProblemModel] = {}
+
+
+def problem_model(skill: str) -> Callable[[Callable[[TableView], AskSpace]], Callable[[TableView], AskSpace]]:
+    """Files a model under its own name, in the strand of its file."""
+
+    def file(space: Callable[[TableView], AskSpace]) -> Callable[[TableView], AskSpace]:
+        name = space.__name__
+        if name in _MODELS:
+            raise ValueError(f"two problem models are named {name}")
+        _MODELS[name] = ProblemModel(name, skill, space.__module__.rpartition(".")[2], space)
+        return space
+
+    return file
+
+
+def problem_models() -> tuple[ProblemModel, ...]:
+    """Every model, in name order."""
+    for module in sorted(iter_modules(mathgen.models.__path__), key=lambda module: module.name):
+        if module.name not in _ROOM:
+            import_module(f"mathgen.models.{module.name}")
+    return tuple(_MODELS[name] for name in sorted(_MODELS))

@@ -1,0 +1,326 @@
+"""The catalogue of slips: common pupil errors, each with the wrong answer it leads to and a line of feedback.
+
+Every wrong value is worked out from the numbers that the pupil sees, as (top, bottom); None where it is undefined or no
+possible answer (a count that is not whole, a negative). A slip that equals the key is dropped later, in every accepted form.
+
+Source: the project's catalogue of pupil errors (sections A to K); the research behind each is named there. Ids are its ids.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Callable
+from typing import NamedTuple
+
+Pair = tuple[int, int]
+Wrong = Pair | str | None
+
+
+class SlipRule(NamedTuple):
+    """How a slip comes about, and what to say to the pupil; names in braces come from the scenario."""
+
+    id: str
+    wrong: Callable[..., Wrong]
+    line: str
+
+
+_RULES: dict[str, SlipRule] = {}
+
+
+def _slip(slip_id: str, line: str) -> Callable[[Callable[..., Wrong]], Callable[..., Wrong]]:
+    def file(wrong: Callable[..., Wrong]) -> Callable[..., Wrong]:
+        if slip_id in _RULES:
+            raise ValueError(f"two slips are named {slip_id}")
+        _RULES[slip_id] = SlipRule(slip_id, wrong, line)
+        return wrong
+
+    return file
+
+
+def slip_rule(slip_id: str) -> SlipRule:
+    """The rule of a slip id."""
+    return _RULES[slip_id]
+
+
+def slip_ids() -> tuple[str, ...]:
+    """Every id of the catalogue, in order."""
+    return tuple(sorted(_RULES))
+
+
+def _over(top: int, bottom: int) -> Wrong:
+    return (top, bottom) if bottom > 0 and top >= 0 else None
+
+
+def _whole(number: int) -> Wrong:
+    return (number, 1) if number >= 0 else None
+
+
+# A. Naming and using a fraction of a set: k of n.
+
+
+@_slip("A01", "The bottom number counts all the {items} {set_up}, not only the rest.")
+def rest_below(k: int, n: int) -> Wrong:
+    return _over(k, n - k)
+
+
+@_slip("A02", "A part of the set cannot be more than the whole set.")
+def upside_down(k: int, n: int) -> Wrong:
+    return _over(n, k)
+
+
+@_slip("A03", "That is the other part of the set. Read the question again.")
+def other_part(k: int, n: int) -> Wrong:
+    return _over(n - k, n)
+
+
+@_slip("A04", "Compare the part with the whole set, not one part with the other.")
+def rest_above(k: int, n: int) -> Wrong:
+    return _over(n - k, k)
+
+
+@_slip("A05", "You counted the part. Now say: out of how many?")
+def just_the_count(k: int) -> Wrong:
+    return _whole(k)
+
+
+@_slip("A08", "Use only the {items} of the color in the question.")
+def whole_table_bottom(k: int, all_set_up: int) -> Wrong:
+    return _over(k, all_set_up)
+
+
+@_slip("A12", "You found one part. Look at the top number: how many parts?")
+def one_share_only(number: int, bottom: int) -> Wrong:
+    return _whole(number // bottom) if number % bottom == 0 else None
+
+
+@_slip("A13", "The top number counts parts, and each part has several {items}.")
+def top_is_answer(top: int) -> Wrong:
+    return _whole(top)
+
+
+@_slip("A15", "That is how many are left over. The question asks for the part itself.")
+def left_over_share(number: int, part: int) -> Wrong:
+    return _whole(number - part)
+
+
+# B. Comparing fractions: the wrong one is chosen.
+
+
+@_slip("B05", "Look at how many were {set_up} as well.")
+def more_pins_wins(first: str, second: str, k: int, k2: int) -> Wrong:
+    return None if k == k2 else (first if k > k2 else second)
+
+
+@_slip("B06", "The missing pieces are not the same size.")
+def fewer_left_wins(first: str, second: str, gap: int, gap2: int) -> Wrong:
+    return None if gap == gap2 else (first if gap < gap2 else second)
+
+
+@_slip("B04", "More parts in the whole makes each part smaller.")
+def bigger_bottom_wins(first: str, second: str, bottom: int, bottom2: int) -> Wrong:
+    return None if bottom == bottom2 else (first if bottom > bottom2 else second)
+
+
+@_slip("B10", "Read the question again: which one is greater?")
+def smaller_is_chosen(smaller: str) -> Wrong:
+    """Not in the research catalogue: the label that is left when the question is read the wrong way round."""
+    return smaller
+
+
+# C. Taking a fraction away from one whole.
+
+
+@_slip("C06", "Write 1 as a fraction with the same bottom number first.")
+def one_minus_top(top: int, bottom: int) -> Wrong:
+    return _over(abs(1 - top), bottom)
+
+
+# D. Between fractions, decimals and percents.
+
+
+@_slip("D01", "The part is less than the whole, so the decimal is less than 1.")
+def point_for_bar(a: int, b: int) -> Wrong:
+    return _over(a * 10 ** len(str(b)) + b, 10 ** len(str(b)))
+
+
+@_slip("D02", "The bar means divide: the top number divided by the bottom number.")
+def glued_digits(a: int, b: int) -> Wrong:
+    digits = f"{a}{b}"
+    return _over(int(digits), 10 ** len(digits))
+
+
+@_slip("D04", "Look at the bottom number: are the parts tenths?")
+def top_as_decimal(a: int) -> Wrong:
+    return _over(a, 10 ** len(str(a)))
+
+
+@_slip("D05", "Divide the top number by the bottom number.")
+def divide_backwards(a: int, b: int) -> Wrong:
+    return _over(b, a)
+
+
+@_slip("D07", "Percent means out of 100. Here it is out of another number.")
+def top_as_percent(k: int) -> Wrong:
+    return _over(k, 100)
+
+
+@_slip("D09", "Divide by all the {items} {set_up}.")
+def rest_percent(k: int, n: int) -> Wrong:
+    return _over(k, n - k)
+
+
+# F. Percent of a number, and percent change. Percents are rates: 25% is (25, 100).
+
+
+@_slip("F01", "The percent is a part of the number. It is not that many {items}.")
+def takes_away_percent(p: int, n: int) -> Wrong:
+    return _whole(n - p)
+
+
+@_slip("F02", "Dividing by 10 gives 10%. That trick is only for 10%.")
+def divide_by_percent(p: int, n: int) -> Wrong:
+    return _whole(n // p) if p and n % p == 0 else None
+
+
+@_slip("F03", "Percent means out of every 100.")
+def percent_is_answer(p: int) -> Wrong:
+    return _whole(p)
+
+
+@_slip("F05", "That is the rest. The question asks for the part that the percent gives.")
+def other_share(n: int, part: int) -> Wrong:
+    return _whole(n - part)
+
+
+@_slip("F07", "Compare the change with where it started.")
+def new_as_base(old: int, new: int) -> Wrong:
+    return _over(abs(new - old), new)
+
+
+@_slip("F08", "That is a number of {items}, not a percent. What part of the start is it?")
+def bare_difference(old: int, new: int) -> Wrong:
+    return _over(abs(new - old), 100)
+
+
+@_slip("F09", "That is the new amount as a percent of the old. How much is the change?")
+def forgot_to_take_100(old: int, new: int) -> Wrong:
+    return _over(new, old)
+
+
+# G. Ratio and rate.
+
+
+@_slip("G05", "Multiply the part as many times as the whole has grown. Do not add.")
+def add_same_scaling(k: int, n: int, number: int) -> Wrong:
+    return _whole(k + number - n)
+
+
+@_slip("G08", "\"Times as many\" means multiply.")
+def times_as_more(small: int, times: int) -> Wrong:
+    return _whole(small + times)
+
+
+@_slip("G09", "Which number is the bigger one? Multiply or divide to get there.")
+def times_the_wrong_way(small: int, times: int) -> Wrong:
+    """Not in the research catalogue: the smaller number divided instead of multiplied."""
+    return _whole(small // times) if small % times == 0 else None
+
+
+# H. How many more or fewer, and other questions of counting.
+
+
+@_slip("H01", "The question asks for the difference. Do not add.")
+def more_means_add(a: int, b: int) -> Wrong:
+    return _whole(a + b)
+
+
+@_slip("H02", "That is one of the two numbers. The question asks how far apart they are.")
+def bigger_number(a: int, b: int) -> Wrong:
+    return _whole(max(a, b))
+
+
+@_slip("H03", "Who has more? Check your answer against the sentence.")
+def word_picks_sign(given: int, difference: int) -> Wrong:
+    return _whole(given + difference)
+
+
+@_slip("H04", "Count the {items} {down}, not the {items} {set_up}.")
+def set_up_instead(n: int, n2: int) -> Wrong:
+    return _whole(abs(n - n2))
+
+
+@_slip("H05", "Count the {items} {down}, not the {items} {standing}.")
+def standing_instead(u: int, u2: int) -> Wrong:
+    return _whole(abs(u - u2))
+
+
+@_slip("H06", "Which numbers does the question need?")
+def adds_everything(*numbers: int) -> Wrong:
+    return _whole(sum(numbers))
+
+
+@_slip("H07", "Read the question again. Is there one more step?")
+def stops_half_way(first_result: int) -> Wrong:
+    return _whole(first_result)
+
+
+@_slip("H10", "You cannot switch the digits. Trade a ten.")
+def small_from_large_digit(a: int, b: int) -> Wrong:
+    width = max(len(str(a)), len(str(b)))
+    digits = [abs(int(x) - int(y)) for x, y in zip(str(a).zfill(width), str(b).zfill(width), strict=True)]
+    return _whole(int("".join(map(str, digits))))
+
+
+@_slip("H11", "Ten ones make a ten. Where did it go?")
+def lost_carry(*numbers: int) -> Wrong:
+    width = max(len(str(number)) for number in numbers)
+    columns = [sum(int(str(number).zfill(width)[place]) for number in numbers) % 10 for place in range(width)]
+    return _whole(int("".join(map(str, columns))))
+
+
+@_slip("H14", "One number is missing from your sum. Did you use them all?")
+def stops_early(*numbers: int) -> Wrong:
+    """Not in the research catalogue: the last number is left out of a longer sum."""
+    return _whole(sum(numbers[:-1])) if len(numbers) > 2 else None
+
+
+# I. Mean.
+
+
+@_slip("I01", "The {trial} with 0 was still a {trial}.")
+def zero_does_not_count(*numbers: int) -> Wrong:
+    return _over(sum(numbers), sum(1 for number in numbers if number)) if 0 in numbers else None
+
+
+@_slip("I02", "Now share the total equally.")
+def no_divide(*numbers: int) -> Wrong:
+    return _whole(sum(numbers))
+
+
+@_slip("I04", "How many numbers did you add? Divide by that many.")
+def halve_it(*numbers: int) -> Wrong:
+    return _over(sum(numbers), 2)
+
+
+@_slip("I13", "That is the middle number. The mean shares the total equally.")
+def median_for_mean(*numbers: int) -> Wrong:
+    ordered = sorted(numbers)
+    half = len(ordered) // 2
+    return (ordered[half], 1) if len(ordered) % 2 else _over(ordered[half - 1] + ordered[half], 2)
+
+
+@_slip("I14", "Find the total that all the {trials} together must have.")
+def mean_fills_gap(mean: int) -> Wrong:
+    return _whole(mean)
+
+
+# K. Chance.
+
+
+@_slip("K01", "Two outcomes need not be equally likely. Use the results.")
+def fifty_fifty(number: int) -> Wrong:
+    return _over(number, 2) if number % 2 == 0 else None
+
+
+@_slip("K06", "Multiply the part as many times as the whole has grown. Do not add.")
+def expected_by_adding(k: int, n: int, number: int) -> Wrong:
+    return _whole(k + number - n)

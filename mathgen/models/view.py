@@ -1,0 +1,129 @@
+"""A table as problem models look at it: where complete results stand, and what they add up to."""
+
+from __future__ import annotations
+
+from functools import cached_property
+from itertools import combinations
+from typing import NamedTuple
+
+from mathgen.asks.expression import Quantity
+from mathgen.trials.scope import Label, Measure, Scope
+from mathgen.trials.totals import Totals
+
+
+class Spot(NamedTuple):
+    """Whose results, and in which trials. None means all: the class, every trial."""
+
+    groups: tuple[str, ...] | None
+    trials: tuple[Label, ...] | None
+
+
+class Pair(NamedTuple):
+    """Two labels of one kind that a question may hold side by side."""
+
+    kind: str  # "groups", "trials" or "colors"
+    first: Label
+    second: Label
+
+
+class TableView:
+    """The totals of a table, and the axes that problem models share."""
+
+    def __init__(self, totals: Totals) -> None:
+        self.totals = totals
+        self.table = totals.table
+
+    def count(self, measure: Measure, spot: Spot, color: str | tuple[str, ...] | None = None) -> int:
+        """Pins of a measure at a spot, of one color, some colors, or all."""
+        return self.totals.total(measure, self.scope(spot, color))
+
+    def number(self, quantity: Quantity) -> int:
+        """The value of a quantity."""
+        return self.totals.total(quantity.measure, quantity.scope)
+
+    def scope(self, spot: Spot, color: str | tuple[str, ...] | None = None) -> Scope:
+        """The scope of a spot and color, with None wherever it covers everything."""
+        colors = (color,) if isinstance(color, str) else color
+        table = self.table
+        return Scope(
+            None if spot.groups is None or len(spot.groups) == len(table.groups) > 1 else spot.groups,
+            None if spot.trials is None or len(spot.trials) == len(table.trials) > 1 else spot.trials,
+            None if colors is None or len(colors) == len(table.colors) > 1 else colors,
+        )
+
+    def quantity(self, measure: Measure, spot: Spot, color: str | tuple[str, ...] | None = None) -> Quantity:
+        """The quantity of a measure at a spot."""
+        return Quantity(measure, self.scope(spot, color))
+
+    @cached_property
+    def trial_spans(self) -> tuple[tuple[Label, ...] | None, ...]:
+        """Each trial, each two neighbors, and all."""
+        trials = self.table.trials
+        ones = [(trial,) for trial in trials]
+        twos = [(a, b) for a, b in zip(trials, trials[1:], strict=False)] if len(trials) > 2 else []
+        return (*ones, *twos, None) if len(trials) > 1 else tuple(ones)
+
+    @cached_property
+    def spots(self) -> tuple[Spot, ...]:
+        """Every group and the class, over every span of trials, wherever no result is missing."""
+        groups: list[tuple[str, ...] | None] = [(group,) for group in self.table.groups]
+        if len(groups) > 1:
+            groups.append(None)
+        spots = [Spot(group, span) for group in groups for span in self.trial_spans]
+        return tuple(spot for spot in spots if self.totals.complete(Scope(spot.groups, spot.trials)))
+
+    @cached_property
+    def group_trials(self) -> tuple[Spot, ...]:
+        """Every spot of one group in one trial."""
+        return tuple(spot for spot in self.spots if spot.groups is not None and spot.trials is not None and len(spot.trials) == 1)
+
+    @cached_property
+    def colors_or_all(self) -> tuple[str | None, ...]:
+        """Each color, and None for all of them together."""
+        return (*self.table.colors, None) if len(self.table.colors) > 1 else self.table.colors
+
+    @cached_property
+    def color_sets(self) -> tuple[tuple[str, ...], ...]:
+        """Sets of two to four colors that one sentence can list: all where they are few, else neighbors."""
+        colors = self.table.colors
+        if 2 <= len(colors) <= 4:
+            return (colors,)
+        return tuple(colors[start : start + size] for size in (2, 3) for start in range(len(colors) - size + 1))
+
+    @cached_property
+    def pairs(self) -> tuple[Pair, ...]:
+        """Two groups, two trials in the order they were made, or two colors."""
+        table = self.table
+        return (
+            *(Pair("groups", a, b) for a, b in combinations(table.groups, 2)),
+            *(Pair("trials", a, b) for a, b in zip(table.trials, table.trials[1:], strict=False)),
+            *(Pair("colors", a, b) for a, b in combinations(table.colors, 2)),
+        )
+
+    def two(self, measure: Measure, pair: Pair, spot: Spot, color: str | None) -> tuple[Quantity, Quantity] | None:
+        """The two quantities of a pair at a spot, or None where that spot is not this pair's.
+
+        Each combination is met once: groups are compared at the class's spots, trials at spots of the first of them.
+        """
+        if pair.kind == "groups":
+            if spot.groups is not None:
+                return None
+            spots = Spot((str(pair.first),), spot.trials), Spot((str(pair.second),), spot.trials)
+            return self.quantity(measure, spots[0], color), self.quantity(measure, spots[1], color)
+        if pair.kind == "trials":
+            if spot.trials != (pair.first,):
+                return None
+            later = Spot(spot.groups, (pair.second,))
+            if not self.totals.complete(Scope(later.groups, later.trials)):
+                return None
+            return self.quantity(measure, spot, color), self.quantity(measure, later, color)
+        if color is not None:
+            return None
+        return self.quantity(measure, spot, str(pair.first)), self.quantity(measure, spot, str(pair.second))
+
+    def is_cell(self, quantity: Quantity) -> bool:
+        """Whether the table prints this very count in one cell."""
+        groups, trials, colors = quantity.scope
+        table = self.table
+        sizes = (len(groups or table.groups), len(trials or table.trials), len(colors or table.colors))
+        return sizes == (1, 1, 1)

@@ -1,0 +1,1 @@
+"""Plain data to file formats, and files to disk."""

@@ -1,0 +1,45 @@
+"""A draft: an ask with its roles, as a problem model proposes it, before it has words, key or proof."""
+
+from __future__ import annotations
+
+from typing import NamedTuple
+
+from mathgen.asks.expression import Ask, Expr, Op, Quantity, Stated
+from mathgen.trials.scope import Scope
+
+Role = Quantity | Stated | Op | str | tuple[Quantity, ...]
+
+
+class Draft(NamedTuple):
+    """What a problem model hands on. Wording templates name the roles and nothing else."""
+
+    ask: Ask
+    roles: dict[str, Role]
+    structure: str  # the unknown's position, in the words of the difficulty weights
+    slips: tuple[tuple[str, tuple[int | str, ...]], ...] = ()  # slip id, and the numbers it is worked out from
+    features: frozenset[str] = frozenset()  # what the grade has to allow, in the words of the gate
+    rates: tuple[tuple[Op, str], ...] = ()  # how the words print a rate: (down / set up, "9/12")
+    sets: tuple[int, ...] = ()  # sizes of the sets that fractions name
+    over: int | None = None  # bottom number of the answer as counted
+    unit: bool = True  # whether the answer counts items ("9 pins")
+    wanted: frozenset[str] = frozenset()  # marks that a wording frame must carry: "more", "fewer", "increase" ...
+    clash: bool = False  # a word points to the wrong operation
+    fewer: bool = False
+    unlike: str | None = None  # bottom numbers: "one divides", "neither"
+    must_not_show: tuple[Scope, ...] = ()
+
+    def leaves(self) -> tuple[Expr, ...]:
+        """Every leaf of the ask, once each, in order: what a pupil has to know, but for the asked quantity."""
+        goal = self.ask.goal
+        exprs: list[Expr] = list(goal.exprs) if hasattr(goal, "exprs") else [goal.expr]
+        exprs += [side for fact in self.ask.given for side in fact]
+        return tuple(dict.fromkeys(leaf for expr in exprs for leaf in leaves_of(expr)))
+
+
+def leaves_of(expr: Expr) -> tuple[Expr, ...]:
+    """The leaves of one expression, left to right."""
+    if isinstance(expr, Op):
+        return tuple(leaf for arg in expr.args for leaf in leaves_of(arg))
+    if hasattr(expr, "series"):
+        return expr.series
+    return (expr,)

@@ -1,0 +1,58 @@
+"""Route 4: every written form of the answer parses back to it, and no likely mistake equals it in any of them."""
+
+from __future__ import annotations
+
+from functools import lru_cache
+
+from sympy import Rational
+
+from mathgen.exact.demand import Demand
+from mathgen.exact.parse import NotANumber, written
+from mathgen.problems.record import Answer, Slip
+
+
+class FormFails(ValueError):
+    """A form that does not say the answer, or a slip that does."""
+
+
+@lru_cache(maxsize=65536)
+def _value(text: str) -> Rational:
+    return written(text).value
+
+
+def _within_half_a_place(shown: Rational, exact: Rational, demand: Demand) -> bool:
+    """Strictly: a value that lies half way between two roundings is a failure."""
+    places = (demand.places or 0) + (2 if demand.form == "percent" else 0)
+    return 2 * abs(shown - exact) * 10**places < 1
+
+
+def check(answer: Answer, slips: tuple[Slip, ...]) -> None:
+    """Passes silently, or says what does not agree.
+
+    Raises:
+        FormFails: see above.
+    """
+    if answer.kind == "name":
+        if answer.exact not in answer.accepted or any(slip.value == answer.exact for slip in slips):
+            raise FormFails("a name that is not accepted, or a slip that names the answer")
+        return
+    _check_number(answer)
+    taken = {_value(text) for text in answer.accepted}
+    taken.add(answer.exact)  # type: ignore[arg-type]
+    for slip in slips:
+        if _value(slip.value) in taken:
+            raise FormFails(f"slip {slip.id} gives {slip.value}, which is right")
+
+
+def _check_number(answer: Answer) -> None:
+    exact, rounded = answer.exact, answer.demand.places is not None
+    try:
+        shown = _value(answer.shown)
+        others = {text: _value(text) for text in answer.accepted}
+    except NotANumber as err:
+        raise FormFails(f"an accepted form is no number: {err}") from err
+    if not (_within_half_a_place(shown, exact, answer.demand) if rounded else shown == exact):
+        raise FormFails(f"{answer.shown} is shown for {exact}")
+    for text, found in others.items():
+        if found not in (shown, exact):
+            raise FormFails(f"{text} is accepted for {exact}")

@@ -1,0 +1,32 @@
+"""Counts added up afresh from a table's raw rows, for the proof alone."""
+
+from __future__ import annotations
+
+from mathgen.asks.expression import Quantity
+from mathgen.trials.table import Row, TrialTable
+
+
+class RawRows:
+    """The rows of one table. Shares nothing with ``trials.totals``: a fault there must show here."""
+
+    def __init__(self, table: TrialTable) -> None:
+        self._rows_of: dict[str, list[Row]] = {}
+        for row in table.rows:
+            self._rows_of.setdefault(row.group, []).append(row)
+        self._counts: dict[Quantity, int] = {}
+
+    def count(self, quantity: Quantity) -> int:
+        """Pins of a measure over a scope, row by row."""
+        if quantity not in self._counts:
+            self._counts[quantity] = self._add_up(quantity)
+        return self._counts[quantity]
+
+    def _add_up(self, quantity: Quantity) -> int:
+        groups, trials, colors = quantity.scope
+        rows = [row for group in (self._rows_of if groups is None else groups) for row in self._rows_of.get(group, ())]
+        chosen = [row for row in rows if (trials is None or row.trial in trials) and (colors is None or row.color in colors)]
+        if quantity.measure == "set_up":
+            return sum(row.set_up for row in chosen)
+        if quantity.measure == "down":
+            return sum(row.down for row in chosen)
+        return sum(row.set_up - row.down for row in chosen)

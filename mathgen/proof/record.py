@@ -1,0 +1,111 @@
+"""The record of a proof: what each route says of one problem."""
+
+from __future__ import annotations
+
+from dataclasses import replace
+
+from sympy import Rational
+
+from mathgen.asks.expression import Ask, Choice, Expr, Op, Stat
+from mathgen.problems.record import Problem
+from mathgen.proof import by_forms, by_relation, by_steps
+from mathgen.proof.raw import RawRows
+
+AGREES = "agrees"
+ROUTES = ("steps", "relation", "forms")
+CHECKED = "checked two ways"  # steps and relation; forms checks how the answer is written
+
+
+def prove(problem: Problem, rows: RawRows) -> Problem:
+    """The problem with each route's verdict: ``agrees``, or what is wrong."""
+    verdicts = (
+        ("steps", _verdict_of_steps(problem, rows)),
+        ("relation", _verdict_of_relation(problem, rows)),
+        ("forms", _verdict_of_forms(problem)),
+    )
+    return replace(problem, proof=verdicts)
+
+
+def proved(problem: Problem) -> bool:
+    """Whether every route in force agrees."""
+    return tuple(route for route, _ in problem.proof) == ROUTES and all(verdict == AGREES for _, verdict in problem.proof)
+
+
+def _verdict_of_relation(problem: Problem, rows: RawRows) -> str:
+    try:
+        found = by_relation.solve(problem.ask, rows)
+        for given in problem.givens:
+            if by_relation.constant(given.expr, rows) != given.value:
+                return f"the given {given.number} is not true to the table"
+    except by_relation.NoSolution as err:
+        return str(err)
+    return AGREES if found == problem.answer.exact else f"gives {found}"
+
+
+def _verdict_of_steps(problem: Problem, rows: RawRows) -> str:
+    goal = problem.ask.goal
+    givens = tuple(given.number for given in problem.givens) + _counts_of_series(problem.ask)
+    steps = tuple(step.text for step in problem.steps)
+    exprs = goal.exprs if isinstance(goal, Choice) else (goal.expr,)
+    printed = {given.expr for given in problem.givens}
+    try:
+        operations = sum(_operations(expr, printed) for expr in exprs)
+        results = by_steps.follow(steps, givens, operations)
+        if isinstance(goal, Choice):
+            return _winner(problem, goal)
+    except by_steps.NotTrue as err:
+        return str(err)
+    if not results:
+        return "no step"
+    exact = problem.answer.exact
+    return AGREES if results[-1] == (exact.numerator, exact.denominator) else f"the steps end in {Rational(*results[-1])}"
+
+
+def _winner(problem: Problem, goal: Choice) -> str:
+    """The label whose value, as the givens have it, beats every other when cross-multiplied."""
+    numbers = {given.expr: by_steps.number(given.number) for given in problem.givens}
+    pairs = [_pair(expr, numbers) for expr in goal.exprs]
+    sign = 1 if goal.most else -1
+    winners = [
+        label
+        for label, (top, bottom) in zip(goal.labels, pairs, strict=True)
+        if sum(sign * (a * bottom - top * b) >= 0 for a, b in pairs) == 1
+    ]
+    return AGREES if winners == [problem.answer.exact] else f"the steps point to {winners}"
+
+
+def _pair(expr: Expr, numbers: dict[Expr, tuple[int, int]]) -> tuple[int, int]:
+    """A value as a pair: the given itself, or the given part over the given whole."""
+    if expr in numbers:
+        return numbers[expr]
+    if isinstance(expr, Op) and expr.symbol == "/":
+        (top, bottom), (other_top, other_bottom) = (_pair(arg, numbers) for arg in expr.args)
+        return top * other_bottom, bottom * other_top
+    raise by_steps.NotTrue(f"nobody gave {expr}")
+
+
+def _verdict_of_forms(problem: Problem) -> str:
+    try:
+        by_forms.check(problem.answer, problem.slips)
+    except by_forms.FormFails as err:
+        return str(err)
+    return AGREES
+
+
+def _counts_of_series(ask: Ask) -> tuple[str, ...]:
+    """How many numbers each mean is of: structural constants that no word has to print."""
+    goal = ask.goal
+    if isinstance(goal, Choice):
+        return ()
+    return tuple(str(len(expr.series)) for expr in (goal.expr,) if isinstance(expr, Stat))
+
+
+def _operations(expr: Expr, printed: set[Expr]) -> int:
+    """The operations of an ask that the words leave to the pupil."""
+    if expr in printed:
+        return 0
+    if isinstance(expr, Stat):
+        return len(expr.series)
+    if isinstance(expr, Op):
+        return len(expr.args) - 1 + sum(_operations(arg, printed) for arg in expr.args)
+    return 0

@@ -1,0 +1,45 @@
+"""How groups, trials and colors are named in a sentence."""
+
+from __future__ import annotations
+
+from mathgen.scenario.words import Scenario
+from mathgen.trials.scope import Label
+
+_NO_ARTICLE = ("the ", "group ", "team ", "table ", "our ", "class ")
+
+
+def group_name(label: str, scenario: Scenario) -> str:
+    """A group as named in mid-sentence: ``the Owls``, ``Group 7``, ``The Most``, ``Zoë``.
+
+    A plural takes the article; a bare number takes the scenario's word for a group.
+    """
+    if label.isdigit() or (len(label) == 1 and label.isalpha()):
+        return f"{scenario.group} {label}"
+    if label.casefold().startswith(_NO_ARTICLE) or any(letter.isdigit() for letter in label):
+        return label
+    if label.endswith("s") and not label.endswith(("ss", "us", "is", "'s")):
+        return f"the {label}"
+    return label
+
+
+def trial_name(label: Label, scenario: Scenario) -> str:
+    """``Trial 1``, ``Trial A``; a label that has the word already, or is a phrase, stays as typed."""
+    text = str(label)
+    word = scenario.trial.capitalize()
+    if isinstance(label, int) or len(text) <= 2:
+        return f"{word} {text}"
+    if any(one in text.casefold() for one in (scenario.trial, "round", "roll", "try", "attempt", "day", "test")):
+        return text
+    return f"{word} {text}"
+
+
+def listed(words: list[str]) -> str:
+    """A list with the serial comma: ``red, blue, and gold``; ``red and blue``."""
+    if len(words) <= 2:
+        return " and ".join(words)
+    return f"{', '.join(words[:-1])}, and {words[-1]}"
+
+
+def upper_first(text: str) -> str:
+    """The text as it starts a sentence."""
+    return text[:1].upper() + text[1:]

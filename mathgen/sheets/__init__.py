@@ -1,0 +1,1 @@
+"""Worksheet and answer key as plain data: what a page says, not how it looks."""

@@ -1,0 +1,32 @@
+"""What a pupil writes an answer on: a line with its unit, an empty fraction, or two lines of a ratio."""
+
+from __future__ import annotations
+
+import re
+from typing import Any
+
+from mathgen.problems.record import Answer
+
+_FRACTION = re.compile(r"\d+/\d+")
+
+
+def unit_of(answer: Answer, words: dict[str, Any]) -> str:
+    """The unit, always as for many: "1 pin" must not show on the answer line of a problem whose key is 1."""
+    if answer.demand.form == "percent":
+        return "%"
+    _, found, unit = answer.display.partition(answer.shown)
+    unit = unit.strip() if found else ""
+    return str(words["things"]) if unit == words["thing"] else unit
+
+
+def answer_line(answer: Answer, words: dict[str, Any]) -> dict[str, Any]:
+    """The kind of answer place and its unit."""
+    if answer.kind == "name":
+        return {"kind": "name", "unit": ""}
+    if answer.demand.form == "ratio":
+        return {"kind": "ratio", "unit": ""}
+    unit = unit_of(answer, words)
+    # Where the words demand a form, the place to write must not give the form away.
+    if answer.demand.form == "any" and _FRACTION.fullmatch(answer.shown):
+        return {"kind": "fraction", "unit": unit}
+    return {"kind": "line", "unit": unit}

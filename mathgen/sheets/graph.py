@@ -1,0 +1,48 @@
+"""A graph as plain data: bars, scale, and the alt text that tells the data and not the answer."""
+
+from __future__ import annotations
+
+from typing import Any
+
+from mathgen.bank.plan import Graph
+from mathgen.trials.table import TrialTable
+
+_STEPS = (1, 2, 5, 10, 20, 25, 50, 100, 200, 250, 500, 1000)
+
+
+def scale_step(highest: int, grade: int) -> int:
+    """How many pins one line of the scale stands for: single units in grade 2 (2.MD.D.10), then at most 10 lines.
+
+    >>> scale_step(14, 2), scale_step(14, 4), scale_step(37, 4)
+    (1, 2, 5)
+    """
+    lines = 20 if grade <= 2 else 10
+    return next((step for step in _STEPS if highest <= lines * step), 10 * (highest // 80 + 1))
+
+
+def where_it_counts(graph: Graph, words: dict[str, Any]) -> str:
+    """Over which groups and trials a graph counts: ``all groups, Trial 1``."""
+    scope = graph.scope
+    groups = "all groups" if scope.groups is None else " and ".join(words["group_labels"][group] for group in scope.groups)
+    trials = "" if scope.trials is None else " and ".join(words["trial_labels"][trial] for trial in scope.trials)
+    return f"{groups}, {trials}" if trials else groups
+
+
+def graph_data(graph: Graph, table: TrialTable, words: dict[str, Any], grade: int) -> dict[str, Any]:
+    """Bars in table order, each with its fixed pattern and its word; ``top`` is the scale's highest line."""
+    kind = words.get("graph_kind", "bar")
+    step = scale_step(max(graph.values, default=0), grade)
+    top = step * (max(graph.values, default=0) // step + 1)
+    title = f"{words['graph_title']}, {where_it_counts(graph, words)}"
+    pairs = list(zip(graph.colors, graph.values, strict=True))
+    listing = ", ".join(f"{color} {value}" for color, value in pairs)
+    return {
+        "kind": kind,
+        "title": title,
+        "axis": words["graph_axis"],
+        "step": step,
+        "top": top,
+        "legend": f"Each picture stands for {step} {words['thing'] if step == 1 else words['things']}.",
+        "bars": [{"label": color, "value": value, "pattern": table.colors.index(color)} for color, value in pairs],
+        "alt": f"{'Bar' if kind == 'bar' else 'Picture'} graph. {title}. {listing}.",
+    }

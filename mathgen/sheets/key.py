@@ -1,0 +1,127 @@
+"""The teacher's pages as plain data: answer strip, worked answers, and what she should know about the sheet."""
+
+from __future__ import annotations
+
+from collections import Counter
+from collections.abc import Iterable
+from typing import Any
+
+from mathgen.bank.plan import ChosenForm, ChosenSheet
+from mathgen.problems.record import Problem
+from mathgen.sheets.parts import parts, working
+from mathgen.trials.table import TrialTable
+
+OWN_RULES = "Follow your school's own safety rules."
+STATE_STANDARDS = "Standards are guides: check your state's own."
+
+
+def answer_strip(forms: tuple[ChosenForm, ...]) -> list[dict[str, Any]]:
+    """One line a problem number, one answer a form; None where a form has fewer problems."""
+    longest = max((len(form.problems) for form in forms), default=0)
+    return [
+        {
+            "number": index + 1,
+            "answers": [parts(form.problems[index].answer.display) if index < len(form.problems) else None for form in forms],
+        }
+        for index in range(longest)
+    ]
+
+
+def worked_answer(problem: Problem, number: int, grade: int) -> dict[str, Any]:
+    """One problem as a teacher needs it: words, key, steps, other right forms, likely mistakes, standards."""
+    shown = problem.answer.shown
+    return {
+        "number": number,
+        "text": parts(problem.text, stress_not=True),
+        "answer": parts(problem.answer.display),
+        "steps": [working(step.text) for step in problem.steps],
+        "accepted": [parts(form) for form in problem.answer.accepted if form != shown],
+        "demand": _demand_line(problem),
+        "slips": [{"value": parts(slip.value), "line": parts(slip.line)} for slip in problem.slips],
+        "standards": list(problem.standards),
+        "level": problem.level,
+        "review": problem.grade < grade,
+    }
+
+
+def _demand_line(problem: Problem) -> str:
+    """What counts as right where the list of forms cannot show it all."""
+    demand = problem.answer.demand
+    if demand.form == "any" and "/" in problem.answer.shown:
+        return "Any equal form is right."
+    if demand.places is not None:
+        return f"Rounded as asked; the exact value is {problem.answer.exact}."
+    return ""
+
+
+def about_sheet(chosen: ChosenSheet, scenario_words: dict[str, Any], minutes: int | None) -> list[dict[str, Any]]:
+    """What is on this sheet: how many problems, minutes, topics, levels and standards with their count."""
+    problems = chosen.forms[0].problems if chosen.forms else ()
+    lines: list[dict[str, Any]] = [{"head": "Problems", "lines": [f"{len(problems)} on each form" if len(chosen.forms) > 1 else str(len(problems))]}]
+    if minutes is not None:
+        lines.append({"head": "Time", "lines": [f"about {minutes} minutes"]})
+    topics = [scenario_words["topics"].get(problem.skill, problem.strand) for problem in problems]
+    lines.append({"head": "Topics", "lines": [", ".join(_counted(topics))]})
+    lines.append({"head": "Levels", "lines": [", ".join(_counted(problem.level for problem in problems))]})
+    review = sum(problem.grade < chosen.plan.grade for problem in problems)
+    if review:
+        lines.append({"head": "Review", "lines": [f"{review} of an earlier grade"]})
+    texts = scenario_words.get("standard_texts", {})
+    codes = [code for form in chosen.forms for problem in form.problems for code in problem.standards]
+    listed = sorted(set(codes))
+    described = [f"{code}: {texts[code]}" if code in texts else code for code in listed]
+    lines.append({"head": "Standards", "lines": described if texts else [", ".join(listed)]})
+    return lines
+
+
+def _counted(names: Iterable[str]) -> list[str]:
+    """Each name once, with how often it came: ``fractions 5``."""
+    return [f"{name} {count}" for name, count in Counter(names).items()]
+
+
+def cautions(lines: list[str]) -> list[str]:
+    """The scenario's cautions; the school's own rules are named even where the scenario forgets them."""
+    return lines if any(OWN_RULES in line for line in lines) else [*lines, OWN_RULES]
+
+
+def table_line(table: TrialTable, words: dict[str, Any]) -> str:
+    """The results table in one line, so that a teacher sees which class's table the sheet was made from."""
+    groups = [str(words["group_labels"][group]) for group in table.groups]
+    named = ", ".join(groups) if len(groups) <= 8 else f"{', '.join(groups[:8])} and {len(groups) - 8} more"
+    trials = len(table.trials)
+    return f"{named}; {trials} {words['trial'] if trials == 1 else words['trials']}; {', '.join(table.colors)}"
+
+
+def key_data(chosen: ChosenSheet, table: TrialTable, scenario_words: dict[str, Any], minutes: int | None = None) -> dict[str, Any]:
+    """The answer key and the teacher's page, ready for any press.
+
+    Args:
+        chosen: the sheet with all its forms.
+        table: the class's results; its groups and trials are named on the teacher's page.
+        scenario_words: as ``page_words`` gathers them; ``standard_texts`` (code to words) may be added.
+        minutes: time that the sheet should take; the plan's own where none is given.
+    """
+    plan = chosen.plan
+    return {
+        "title": f"Answer key: {scenario_words['title']}",
+        "code": chosen.code,
+        "lang": scenario_words.get("lang", "en"),
+        "region": scenario_words.get("region", "US"),
+        "paper": plan.paper,
+        "points": "18" if plan.large_print else "11",
+        "grade": scenario_words["grade_name"],
+        "proof_line": scenario_words["proof_line"],
+        "marks": [form.mark for form in chosen.forms],
+        "strip": answer_strip(chosen.forms),
+        "forms": [
+            {"mark": form.mark, "problems": [worked_answer(problem, number, plan.grade) for number, problem in enumerate(form.problems, start=1)]}
+            for form in chosen.forms
+        ],
+        "teacher": {
+            "changes": list(chosen.changes),
+            "about": about_sheet(chosen, scenario_words, plan.minutes if minutes is None else minutes),
+            "table": table_line(table, scenario_words),
+            "cautions": cautions(scenario_words["cautions"]),
+            "standards_note": STATE_STANDARDS,
+        },
+    }

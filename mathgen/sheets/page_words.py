@@ -1,0 +1,53 @@
+"""The words that pages need, gathered from scenario and curriculum."""
+
+from __future__ import annotations
+
+from typing import Any
+
+from mathgen.grades.curriculum import Curriculum
+from mathgen.scenario.naming import group_name, trial_name, upper_first
+from mathgen.scenario.words import Scenario
+from mathgen.trials.table import TrialTable
+
+CHECKED_TWO_WAYS = "Every answer was checked two ways."
+
+
+def page_words(scenario: Scenario, curriculum: Curriculum, table: TrialTable, grade: int, proof_line: str = CHECKED_TWO_WAYS) -> dict[str, Any]:
+    """The ``scenario_words`` of ``worksheet_data`` and ``key_data``.
+
+    Args:
+        scenario: what things are called.
+        curriculum: "I can" phrases, topics, and the grade's name for the key.
+        table: its groups and trials get the names under which pages show them.
+        grade: of the sheet.
+        proof_line: what the key says about how its answers were checked.
+    """
+    skills = [curriculum.words(skill) for skill in curriculum.all_skills()]
+    counted = upper_first(f"{scenario.items} {scenario.after_noun['down']}")
+    return {
+        "title": scenario.title,
+        "table_caption": counted,
+        "group_heading": scenario.group,
+        "row_heading": f"{scenario.group} and {scenario.trial}",
+        "set_up": scenario.after_noun["set_up"],
+        "down": scenario.after_noun["down"],
+        "thing": scenario.item,
+        "things": scenario.items,
+        "trial": scenario.trial,
+        "trials": scenario.trials,
+        "graph_title": counted,
+        "graph_axis": f"Number of {scenario.items}",
+        "group_labels": {label: _shown_group(label, scenario) for label in table.groups},
+        "trial_labels": {label: trial_name(label, scenario) for label in table.trials},
+        "i_can": {words.skill: words.i_can for words in skills},
+        "topics": {words.skill: words.topic for words in skills},
+        "grade_name": curriculum.label(grade),
+        "proof_line": proof_line,
+        "cautions": list(scenario.cautions),
+    }
+
+
+def _shown_group(label: str, scenario: Scenario) -> str:
+    """A group at the head of a row: "Owls" where a sentence has "the Owls", "Group 7" as in a sentence."""
+    name = group_name(label, scenario)
+    return label if name == f"the {label}" else name

@@ -1,0 +1,105 @@
+"""The part of the class's results table that a sheet prints: only the rows and colors that its problems use."""
+
+from __future__ import annotations
+
+from typing import Any
+
+from mathgen.problems.record import Cell, Problem
+from mathgen.trials.scope import Label, Scope
+from mathgen.trials.table import TrialTable
+
+COVERED = "?"
+
+
+class GivenAwayError(ValueError):
+    """Two problems that may not share a sheet: one needs a cell that answers the other."""
+
+
+def cells_in(table: TrialTable, scope: Scope) -> list[Cell]:
+    """The results that a scope covers, in table order."""
+    return [
+        (row.group, row.trial, row.color)
+        for row in table.rows
+        if (scope.groups is None or row.group in scope.groups)
+        and (scope.trials is None or row.trial in scope.trials)
+        and (scope.colors is None or row.color in scope.colors)
+    ]
+
+
+def cells_read(table: TrialTable, problems: tuple[Problem, ...]) -> set[Cell]:
+    """The cells that pupils must read in the table; what the words or the graph tell needs no cell."""
+    used: set[Cell] = set()
+    for problem in problems:
+        places = {given.where for given in problem.givens}
+        if "table" in places:
+            if "graph" not in places:
+                used.update(problem.cells)
+            for given in problem.givens:
+                if given.where == "table" and given.scope is not None:
+                    used.update(cells_in(table, given.scope))
+    return used
+
+
+def covered_cells(table: TrialTable, problems: tuple[Problem, ...]) -> set[Cell]:
+    """Single cells that would answer a problem on the sheet."""
+    hidden: set[Cell] = set()
+    for problem in problems:
+        for scope in problem.must_not_show:
+            covered = cells_in(table, scope)
+            if len(covered) == 1:
+                hidden.update(covered)
+    return hidden
+
+
+def row_label(group: str, trial: Label, words: dict[str, Any], several_trials: bool) -> str:
+    """How a row is called: ``Owls, Trial 1``; only ``Owls`` where all rows are of one trial."""
+    name = str(words["group_labels"][group])
+    return f"{name}, {words['trial_labels'][trial]}" if several_trials else name
+
+
+def results_table(table: TrialTable, problems: tuple[Problem, ...], words: dict[str, Any]) -> dict[str, Any] | None:
+    """Head, rows and caption, or None where no problem reads the table.
+
+    Set-up counts stand once, in the head. Where they differ between the printed rows, the color gets two columns.
+
+    Raises:
+        GivenAwayError: a problem needs a cell that answers another; such a pair was never to be chosen.
+    """
+    used = cells_read(table, problems)
+    if not used:
+        return None
+    hidden = covered_cells(table, problems)
+    if used & hidden:
+        raise GivenAwayError(f"cells both needed and given away: {sorted(map(str, used & hidden))}")
+    lines = list(dict.fromkeys((row.group, row.trial) for row in table.rows if (row.group, row.trial) in {cell[:2] for cell in used}))
+    colors = [color for color in table.colors if color in {cell[2] for cell in used}]
+    counts = {(row.group, row.trial, row.color): row for row in table.rows}
+    columns: list[dict[str, str]] = []
+    values: list[list[str]] = [[] for _ in lines]
+    unneeded = False
+    for color in colors:
+        rows = [counts.get((group, trial, color)) for group, trial in lines]
+        set_up = sorted({row.set_up for row in rows if row is not None})
+        if len(set_up) == 1:
+            columns.append({"head": color, "note": f"({set_up[0]} {words['set_up']})"})
+        else:
+            columns.append({"head": color, "note": words["set_up"]})
+            columns.append({"head": color, "note": words["down"]})
+        for line, row in zip(values, rows, strict=True):
+            if len(set_up) > 1:
+                line.append("–" if row is None else str(row.set_up))
+            cell = None if row is None else (row.group, row.trial, row.color)
+            line.append("–" if row is None else COVERED if cell in hidden else str(row.down))
+            unneeded = unneeded or (cell is not None and cell not in used and cell not in hidden)
+    trials = {trial for _, trial in lines}
+    several = len(trials) > 1
+    only = "" if several or len(table.trials) == 1 else f", {words['trial_labels'][lines[0][1]]}"
+    return {
+        "caption": words["table_caption"] + only,
+        "corner": words["row_heading"] if several else words["group_heading"],
+        "columns": columns,
+        "rows": [{"head": row_label(group, trial, words, several), "cells": line} for (group, trial), line in zip(lines, values, strict=True)],
+        "covered": bool(hidden & {(group, trial, color) for group, trial in lines for color in colors}),
+        "absent": any("–" in line for line in values),
+        "unneeded": unneeded,
+    }

@@ -1,0 +1,120 @@
+"""The pupils' pages as plain data. They show no grade and no level."""
+
+from __future__ import annotations
+
+from typing import Any
+
+from mathgen.bank.plan import ChosenForm, ChosenSheet, SheetPlan
+from mathgen.problems.record import Problem
+from mathgen.sheets.answer_line import answer_line
+from mathgen.sheets.graph import graph_data
+from mathgen.sheets.parts import parts
+from mathgen.sheets.results import results_table
+from mathgen.trials.table import TrialTable
+
+# Type sizes in points and lines in millimeters: research on print for pupils; "common practice" for the writing lines.
+_TYPE = {1: ("18", "14"), 2: ("16", "13"), 3: ("14", "11")}
+_TYPE_LATER = ("12.5", "9")
+_LARGE = 18
+
+
+def type_size(grade: int, large_print: bool) -> dict[str, str]:
+    """Body type in points and the height of a writing line in millimeters, as decimal text.
+
+    >>> type_size(2, False), type_size(6, True)
+    ({'points': '16', 'line_mm': '13'}, {'points': '18', 'line_mm': '11'})
+    """
+    points, line = _TYPE.get(grade, _TYPE_LATER)
+    if large_print:
+        points, line = ("20", line) if grade <= 2 else (str(_LARGE), "11")
+    return {"points": points, "line_mm": line}
+
+
+def i_can_lines(problems: tuple[Problem, ...], words: dict[str, Any]) -> list[str]:
+    """At most two "I can" phrases, of the skills with the most problems of the sheet's own grade."""
+    top = max((problem.grade for problem in problems), default=0)
+    counts: dict[str, int] = {}
+    for problem in problems:
+        if problem.grade == top and problem.skill in words["i_can"]:
+            counts[problem.skill] = counts.get(problem.skill, 0) + 1
+    ranked = sorted(counts, key=lambda skill: -counts[skill])  # stable: print order among equals
+    phrases = (str(words["i_can"][skill]).removeprefix("I can ").rstrip(".") for skill in ranked)
+    return list(dict.fromkeys(phrases))[:2]
+
+
+def show_how(forms: tuple[ChosenForm, ...]) -> int | None:
+    """Which problem, counted from 0, asks pupils to show how they know: the same in every form.
+
+    A choice between groups or colors if there is one, for its answer alone says little; else the middle problem.
+    """
+    problems = forms[0].problems if forms else ()
+    if not problems:
+        return None
+    choices = [index for index, problem in enumerate(problems) if index and problem.answer.kind == "name"]
+    return choices[0] if choices else len(problems) // 2
+
+
+def wanted_pages(plan: SheetPlan) -> int | None:
+    """Pages asked for; a leaf of two sides by default; None, as few as can be, where count, minutes or paper decide."""
+    if plan.pages is not None:
+        return plan.pages
+    return None if plan.count is not None or plan.minutes is not None or plan.layout == "save-paper" else 2
+
+
+def worksheet_data(chosen: ChosenSheet, table: TrialTable, scenario_words: dict[str, Any]) -> dict[str, Any]:
+    """All forms of the sheet, ready for any press.
+
+    Args:
+        chosen: the sheet; problems in print order.
+        table: the class's results, from which the used rows are printed.
+        scenario_words: as ``page_words`` gathers them; ``lang``, ``region`` and ``graph_kind`` ("bar" or "picture") may be added.
+    """
+    plan = chosen.plan
+    explain = show_how(chosen.forms)
+    forms = []
+    for form in chosen.forms:
+        results = results_table(table, form.problems, scenario_words)
+        forms.append(
+            {
+                "mark": form.mark if len(chosen.forms) > 1 else "",
+                "i_can": i_can_lines(form.problems, scenario_words),
+                "table": results,
+                "graph": None if form.graph is None else graph_data(form.graph, table, scenario_words, plan.grade),
+                "notes": _notes(results),
+                "problems": [
+                    {
+                        "number": number,
+                        "parts": parts(problem.text, stress_not=True),
+                        "answer": answer_line(problem.answer, scenario_words),
+                        "number_sentence": plan.grade <= 2 and problem.answer.kind == "number",
+                        "show": "Show or draw how you know." if number - 1 == explain else "",
+                    }
+                    for number, problem in enumerate(form.problems, start=1)
+                ],
+            }
+        )
+    return {
+        "title": scenario_words["title"],
+        "code": chosen.code,
+        "lang": scenario_words.get("lang", "en"),
+        "region": scenario_words.get("region", "US"),
+        "paper": plan.paper,
+        "layout": plan.layout,
+        "pages": wanted_pages(plan),
+        "type": type_size(plan.grade, plan.large_print),
+        "airy": plan.grade <= 3 or plan.large_print,
+        "forms": forms,
+    }
+
+
+def _notes(results: dict[str, Any] | None) -> list[str]:
+    if results is None:
+        return []
+    notes = []
+    if results["unneeded"]:
+        notes.append("Some numbers in the table are not needed.")
+    if results["covered"]:
+        notes.append('A "?" covers a number that you will find.')
+    if results["absent"]:
+        notes.append('A "–" means that there was no result.')
+    return notes

@@ -1,0 +1,198 @@
+"""Where a sheet's heading rows are, below any title lines, and what each column's heading says."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass, replace
+
+from mathgen.trials.cells import Count, read_cell
+from mathgen.trials.grid import Grid
+from mathgen.trials.heading_words import Heading, plain, read_heading, tidy
+
+_SEARCHED_ROWS = 40  # title lines above a header never run longer than this in a class's file
+_KEY_ROLES = ("group", "trial", "color")
+_OPTIONAL_ROLES = ("target", "gap", "height", "round", "notes", "timestamp", "total", "derived", "person", "index")
+# What a word typed wrong may have been meant to be. Colors are not here: a color keeps the spelling that it has.
+_SPELLED = (
+    "group", "groups", "team", "table", "trial", "trials", "attempt", "color", "colour", "colors", "target", "height", "round", "design",
+    "notes", "comments", "total", "totals", "timestamp", "knocked down", "standing", "left standing", "spacing", "space between pins",
+    "target color", "design round", "release height",
+)  # fmt: skip
+
+
+@dataclass(frozen=True, slots=True)
+class HeadedColumn:
+    """One column with all that the heading rows above it say."""
+
+    number: int  # from 1
+    heading: Heading  # the heading rows put together; its text is theirs joined by " / "
+    row: int  # the heading row in which it is written, from 1
+    spanned: bool = False  # whether an upper heading reaches over it from the left
+
+
+@dataclass(frozen=True, slots=True)
+class Header:
+    """The heading rows of one sheet."""
+
+    first_row: int
+    last_row: int
+    columns: tuple[HeadedColumn, ...]
+    titles: tuple[tuple[int, str], ...]  # row and text of each filled cell above the heading rows
+    notes: tuple[str, ...] = ()
+
+
+def find_header(grid: Grid) -> Header | None:
+    """The heading rows of a sheet, or None where no row looks like one."""
+    best, best_score = None, 0
+    for index, row in enumerate(grid.rows[:_SEARCHED_ROWS]):
+        score = _score(row)
+        if score > best_score:
+            best, best_score = index, score
+    if best is None:
+        return None
+    first = last = best
+    while first > 0 and _is_upper_heading(grid.rows[first - 1], grid.rows[first]):
+        first -= 1
+    while last + 1 < len(grid.rows) and last - first < 2 and _is_lower_heading(grid.rows[last + 1], grid.rows[last]):
+        last += 1
+    notes: list[str] = []
+    columns = _columns(grid, first, last, notes)
+    titles = tuple((index + 1, tidy(cell)) for index in range(first) for cell in grid.rows[index] if tidy(cell))
+    return Header(first + 1, last + 1, columns, titles, tuple(notes))
+
+
+def _score(row: tuple[str, ...]) -> int:
+    """How much a row looks like a heading row; 0 where it does not."""
+    filled = [cell for cell in row if tidy(cell)]
+    if len(filled) < 2:
+        return 0
+    score = keys = 0
+    for cell in filled:
+        heading = read_spelled(cell)
+        if heading.role in _KEY_ROLES:
+            score, keys = score + 6, keys + 1
+        elif heading.role in ("set_up", "down", "standing", "count") or (heading.color and (heading.set_up is not None or heading.measure)):
+            score += 4
+        elif heading.color or heading.trial is not None or heading.group:
+            score += 3
+        elif heading.role in _OPTIONAL_ROLES:
+            score += 2
+        elif isinstance(read_cell(cell), Count):
+            score -= 3
+    # A data row of a long table may hold a trial and a color; a heading row holds at least one key, or nothing but values.
+    labels = sum(1 for cell in filled if read_heading(cell).known)
+    return score if score >= 6 and (keys or labels >= 2) else 0
+
+
+def _is_upper_heading(row: tuple[str, ...], below: tuple[str, ...]) -> bool:
+    """Whether a row stands over a heading row as a second heading row: "Trial 1", "Pins knocked down" across columns."""
+    filled = [(index, cell) for index, cell in enumerate(row) if tidy(cell)]
+    if not filled or any(isinstance(read_cell(cell), Count) and not tidy(below[index]) for index, cell in filled):
+        return False
+    beyond = [cell for index, cell in filled if index > 0]
+    if not beyond:
+        # A lone cell in the first column is a title, unless it heads that column, as "Group" does.
+        return not tidy(below[0]) and read_spelled(filled[0][1]).role in _KEY_ROLES
+    known = sum(1 for cell in beyond if read_spelled(cell).known or isinstance(read_cell(cell), Count))
+    spans = any(index + 1 < len(row) and not tidy(row[index + 1]) and tidy(below[index + 1]) for index, _ in filled if index > 0)
+    if known == len(beyond):
+        return spans or len(beyond) > 1
+    # Group names across ("Owls", "Hawks") are words that nobody has met before: only their reaching over columns tells.
+    return spans and len(beyond) > 1 and read_spelled(below[0]).role is not None
+
+
+def _is_lower_heading(row: tuple[str, ...], above: tuple[str, ...]) -> bool:
+    """Whether a row under a heading row is a second heading row: colors or measures, and no counts."""
+    filled = [cell for cell in row if tidy(cell)]
+    if len(filled) < 2:
+        return False
+    headings = [read_heading(cell) for cell in filled]
+    if not all(heading.color or heading.role in ("set_up", "down", "standing", "total") or heading.trial is not None for heading in headings):
+        return False
+    # "Trial 1, red" with the counts left out would be a data row of a long table; there every heading above is filled.
+    return any(tidy(cell) and not tidy(above[index]) for index, cell in enumerate(row)) or any(heading.role for heading in headings)
+
+
+def read_spelled(text: str) -> Heading:
+    """A heading, with a word typed wrong taken for its neighbor."""
+    heading = read_heading(text)
+    words = plain(text)
+    if heading.known or len(words) < 4:
+        return heading
+    # rapidfuzz is loaded only for a word that is not known as it stands.
+    from mathgen.trials.spelling import nearest
+
+    meant = nearest(words, _SPELLED)
+    if meant is None:
+        return heading
+    return replace(read_heading(meant), text=heading.text, guess=meant)
+
+
+def _columns(grid: Grid, first: int, last: int, notes: list[str]) -> tuple[HeadedColumn, ...]:
+    """Each column with its heading rows put together."""
+    width = len(grid.rows[first])
+    columns = []
+    for column in range(width):
+        parts: list[Heading] = []
+        row = last
+        spanned = False
+        for index in range(first, last + 1):
+            text = tidy(grid.rows[index][column])
+            if not text and index < last:
+                text = _from_the_left(grid, index, column, last)
+                spanned = spanned or bool(text)
+            elif text:
+                row = index
+            if text:
+                parts.append(read_spelled(text))
+        heading = _together(parts)
+        if heading.guess and not any(f'"{heading.text}"' in note for note in notes):
+            notes.append(f'The heading "{heading.text}" is read as "{heading.guess}".')
+        columns.append(HeadedColumn(column + 1, heading, row + 1, spanned))
+    return tuple(columns)
+
+
+def _from_the_left(grid: Grid, index: int, column: int, last: int) -> str:
+    """The upper heading that reaches over a column: from a merged cell, or from the nearest filled cell to the left."""
+    for top, left, bottom, right in grid.merged:
+        if top <= index + 1 <= bottom and left <= column + 1 <= right:
+            return tidy(grid.rows[top - 1][left - 1]) if top == index + 1 else ""
+    if not any(tidy(grid.rows[below][column]) for below in range(index + 1, last + 1)):
+        return ""
+    for left in range(column - 1, -1, -1):
+        text = tidy(grid.rows[index][left])
+        if text:
+            if any(top <= index + 1 <= bottom and first <= left + 1 <= right for top, first, bottom, right in grid.merged):
+                return ""  # that cell says itself how far it reaches
+            # "Group" over an empty cell heads its own column and no other.
+            alone = not any(tidy(grid.rows[below][left]) for below in range(index + 1, last + 1))
+            return "" if alone else text
+    return ""
+
+
+def _together(parts: list[Heading]) -> Heading:
+    """Upper and lower headings as one; the lower one wins where both speak."""
+    if not parts:
+        return Heading("")
+    whole = parts[0]
+    for part in parts[1:]:
+        text = f"{whole.text} / {part.text}"
+        role = part.role
+        if part.role is None and whole.role in ("set_up", "down", "standing", "total"):
+            role = whole.role if whole.role == "total" else None
+        elif part.role in ("set_up", "down", "standing") and (whole.color or whole.trial is not None or whole.group or not whole.known):
+            role = None
+        elif part.role is None and not part.known and whole.role in _KEY_ROLES:
+            role = whole.role
+        measure = part.measure or whole.measure
+        whole = Heading(
+            text=text,
+            role=role,
+            group=part.group or whole.group or (whole.text if not whole.known and part.known else None),
+            trial=part.trial if part.trial is not None else whole.trial,
+            color=part.color or whole.color,
+            measure=measure,
+            set_up=part.set_up if part.set_up is not None else whole.set_up,
+            unit=part.unit or whole.unit,
+            guess=part.guess or whole.guess,
+        )
+    return whole

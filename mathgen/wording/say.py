@@ -1,0 +1,57 @@
+"""Choosing a frame for a draft, and saying the draft in it."""
+
+from __future__ import annotations
+
+from collections.abc import Callable
+from random import Random
+from typing import NamedTuple
+
+from mathgen.asks.expression import Expr, Op, Quantity, Stated
+from mathgen.problems.draft import Draft, Role
+from mathgen.wording.frames import Frame, frames
+from mathgen.wording.said import Printed, SaidCount, SaidMany, SaidNumber, SaidRate, Speaker
+
+
+class Words(NamedTuple):
+    """What a pupil reads."""
+
+    frame: str
+    source: str  # "words", "table" or "graph": where the numbers that are not printed stand
+    facts: str
+    question: str
+    printed: dict[Expr, str]
+
+
+def fitting_frames(strand: str, model: str, grade: int, draft: Draft, sources: frozenset[str]) -> tuple[Frame, ...]:
+    """The frames that may say a draft to a grade's readers, from any of the sources."""
+    return tuple(frame for frame in frames(strand, model) if frame.source in sources and frame.fits(grade, draft.wanted))
+
+
+def say(frame: Frame, draft: Draft, speaker: Speaker, count: Callable[[Quantity], int]) -> Words:
+    """The draft's words in one frame, with a record of every number they print."""
+    printed = Printed()
+    rates = dict(draft.rates)
+    roles: dict[str, object] = {"scenario": speaker.scenario}
+    for name, role in draft.roles.items():
+        roles[name] = _said(role, rates, speaker, printed, count)
+    facts, question = frame.render(roles)
+    return Words(frame.name, frame.source, facts, question, printed.texts)
+
+
+def _said(role: Role, rates: dict[Op, str], speaker: Speaker, printed: Printed, count: Callable[[Quantity], int]) -> object:
+    if isinstance(role, Quantity):
+        return SaidCount(speaker, printed, role, count(role))
+    if isinstance(role, Stated):
+        return SaidNumber(printed, role)
+    if isinstance(role, Op):
+        return SaidRate(printed, role, rates[role])
+    if isinstance(role, str):
+        return role
+    return SaidMany(speaker, printed, role, tuple(map(count, role)))
+
+
+def in_turn(choices: tuple[Frame, ...], rng: Random) -> list[Frame]:
+    """The frames in a seeded order: the first that keeps to the grade's caps is used."""
+    order = list(choices)
+    rng.shuffle(order)
+    return order

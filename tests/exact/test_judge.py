@@ -1,0 +1,97 @@
+"""Verdicts on pupils' answers."""
+
+import json
+from pathlib import Path
+
+import pytest
+from hypothesis import given
+from hypothesis import strategies as st
+from sympy import Rational
+
+from mathgen.exact.forms import decimal, fraction, fraction_over, mixed, percent
+from mathgen.exact.judge import judge
+from mathgen.exact.parse import NotANumber
+from mathgen.exact.rounding import rounded_text
+
+CASES = json.loads((Path(__file__).parent / "judge_cases.json").read_text(encoding="utf-8"))
+DEMANDS = ["any", "simplest", "mixed", "decimal", "percent", "ratio", "ratio:any", "whole", "decimal:1", "percent:1"]
+RATIONALS = st.builds(Rational, st.integers(1, 300), st.integers(1, 60))
+
+
+def name(case):
+    return f"{case['expected']}, {case['demand']}, {case['typed']}"
+
+
+@pytest.mark.parametrize("case", CASES, ids=name)
+def test_the_table_of_verdicts_holds(case):
+    """Each verdict worked out by hand from the contract's table; no published source."""
+    verdict, why = judge(case["expected"], case["demand"], case["typed"])
+    assert verdict == case["verdict"], why
+    assert why
+
+
+def test_every_demand_and_verdict_has_cases():
+    assert {(case["demand"].rstrip("0123456789:"), case["verdict"]) for case in CASES} >= {
+        (demand, verdict)
+        for demand in ("any", "simplest", "mixed", "decimal", "percent", "ratio", "whole")
+        for verdict in ("right", "right_value_wrong_form", "wrong")
+    }
+    assert len(CASES) >= 120
+
+
+@given(RATIONALS, st.integers(2, 9))
+def test_an_equal_form_is_never_wrong(x, times):
+    counted = fraction_over(x, x.denominator * times)
+    for demand in DEMANDS:
+        for typed in (fraction(x), counted, mixed(x), decimal(x), percent(x)):
+            assert judge(str(x), demand, typed)[0] in ("right", "right_value_wrong_form"), (demand, typed)
+    assert judge(str(x), "any", counted)[0] == "right"
+    assert judge(str(x), "simplest", counted)[0] == "right_value_wrong_form"
+
+
+@given(RATIONALS, RATIONALS)
+def test_another_number_is_never_right_where_nothing_is_rounded(x, y):
+    verdict, _ = judge(str(x), "any", str(y))
+    assert (verdict == "right") == (x == y)
+    assert judge(str(x), "ratio", f"{x.denominator}:{x.numerator}")[0] == ("right" if x == 1 else "wrong")
+
+
+@given(RATIONALS, st.integers(0, 4))
+def test_the_rounded_answer_is_right_and_its_neighbors_wrong(x, places):
+    step = Rational(1, 10**places)
+    assert judge(str(x), f"decimal:{places}", rounded_text(x, places))[0] == "right"
+    assert judge(str(x), f"percent:{places}", rounded_text(100 * x, places) + "%")[0] == "right"
+    for off in (step, -step):
+        assert judge(str(x), f"decimal:{places}", rounded_text(x + off, places))[0] == "wrong"
+
+
+@given(RATIONALS, st.integers(0, 2), st.integers(1, 3))
+def test_more_places_than_asked_are_a_matter_of_form(x, places, more):
+    typed = rounded_text(x, places + more)
+    assert judge(str(x), f"decimal:{places}", typed)[0] == "right_value_wrong_form"
+
+
+@given(st.text(alphabet="0123456789.,/:%$¢()- …½¾\u0305x=pinsofthe", max_size=14), st.sampled_from([*DEMANDS, "name"]))
+def test_any_text_gets_a_verdict(typed, demand):
+    verdict, why = judge("3/4", demand, typed)
+    assert verdict in ("right", "right_value_wrong_form", "wrong", "unreadable")
+    assert why
+
+
+def test_reversed_ratios_and_careless_rounding_are_named():
+    assert judge("3:4", "ratio", "4:3") == ("wrong", "the order of the ratio is reversed")
+    assert judge("0.3746", "decimal:2", "0.38") == ("wrong", "rounded twice; check your rounding")
+    assert judge("2/3", "decimal:2", "0.7") == ("wrong", "rounded to fewer places than asked")
+
+
+def test_another_scenario_brings_its_own_units():
+    assert judge("12", "whole", "12 seeds", units=("seed", "trial"))[0] == "right"
+    assert judge("12", "whole", "12 pins", units=("seed", "trial"))[0] == "wrong"
+    assert judge("12", "whole", "12 seeds")[0] == "wrong"
+
+
+def test_a_key_that_is_no_number_and_an_unknown_demand_are_refused():
+    with pytest.raises(NotANumber):
+        judge("a lot", "any", "3")
+    with pytest.raises(ValueError, match="no demand"):
+        judge("3", "roughly", "3")
