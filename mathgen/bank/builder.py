@@ -5,19 +5,21 @@ from __future__ import annotations
 import re
 from functools import cached_property, lru_cache
 from hashlib import blake2b
+from math import lcm
 from random import Random
 from typing import NamedTuple
 
 from sympy import Integer, Rational
 
 from mathgen.asks.evaluate import NoAnswer, answer, value
-from mathgen.asks.expression import Choice, Expr, Op, Quantity, Stated
+from mathgen.asks.expression import Choice, Equation, Expr, Op, Quantity, Stated
 from mathgen.asks.relation import relation, written
 from mathgen.asks.steps import CellReader, school_steps
 from mathgen.difficulty.levels import level
 from mathgen.difficulty.score import Features, score
 from mathgen.exact.accepted import accepted, shown
 from mathgen.exact.demand import Demand
+from mathgen.exact.forms import fraction_over
 from mathgen.gate.gate import Gate
 from mathgen.gate.signature import Signature
 from mathgen.grades.curriculum import Curriculum
@@ -101,8 +103,6 @@ class Builder:
         frames = fitting_frames(model.strand, model.name, self.grade, draft, sources)
         reasons: dict[str, None] = {}
         for frame in in_turn(frames, rng):
-            if frame.source == "graph" and not _on_one_graph(draft):
-                continue
             words = say(frame, draft, desk.speaker, desk.view.number)
             if not self._short_enough(words):
                 reasons["words"] = None
@@ -115,6 +115,8 @@ class Builder:
 
     def _in_words(self, model: ProblemModel, draft: Draft, words: Words, exact: Rational | str) -> Candidate | Stopped:
         desk, ask = self.desk, draft.ask
+        if words.source == "graph" and not _on_one_graph(_to_be_read(draft, words.printed)):
+            return Stopped(("graph",))
         givens, cells = self._givens(draft, words)
         steps = school_steps(ask, desk.reader, words.printed)
         is_name = isinstance(exact, str)
@@ -206,11 +208,7 @@ class Builder:
         key = self._answer(candidate)
         slips = self._slips(draft, key)
         goal = draft.ask.goal
-        equation = (
-            written(relation(draft.ask), self.desk.rows.count)
-            if not isinstance(goal, Choice)
-            else f"x = {1 + goal.labels.index(str(exact))}"
-        )
+        equation = _greatest(goal, self.desk.rows) if isinstance(goal, Choice) else written(relation(draft.ask), self.desk.rows.count)
         problem = Problem(
             id=_identity(draft, self.grade, self.curriculum.name),
             grade=self.grade,
@@ -240,12 +238,19 @@ class Builder:
         draft, exact, text = candidate.draft, candidate.exact, candidate.shown
         demand = draft.ask.demand
         if isinstance(exact, str):
-            return Answer("name", exact, exact, exact, (exact,), demand)
+            return Answer("name", exact, exact, f"{exact} ({self._comparison(draft)})", (exact,), demand)
         said = self.desk.scenario
         display = text
         if draft.unit:
             display = f"{text} {said.item if exact == 1 else said.items}"
         return Answer("number", exact, text, display, accepted(exact, demand, draft.over), demand)
+
+    def _comparison(self, draft: Draft) -> str:
+        """The values of a choice over one bottom number, greatest first: "8/10 > 6/10"."""
+        goal = draft.ask.goal
+        values = sorted((value(expr, self.desk.totals) for expr in goal.exprs), reverse=True)  # type: ignore[union-attr]
+        bottom = lcm(*(int(one.denominator) for one in values), draft.over or 1)
+        return " > ".join(fraction_over(one, bottom) if bottom > 1 else str(one) for one in values)
 
     def _slips(self, draft: Draft, key: Answer) -> tuple[Slip, ...]:
         """The likely mistakes, each a wrong answer that differs from the key in every accepted form and after rounding."""
@@ -275,6 +280,12 @@ def _wrong_text(top: int, bottom: int, demand: Demand, exact: Rational, key: str
         return f"{top}/{bottom}" if bottom != 1 else str(top)
     text = shown(wrong, demand)
     return None if text == key else text
+
+
+def _greatest(goal: Choice, rows: RawRows) -> str:
+    """A choice as sympy reads it: x is the greatest (or least) of the values."""
+    texts = [written(Equation(expr, Stated(0, "")), rows.count).removesuffix(" = 0") for expr in goal.exprs]
+    return f"x = {'Max' if goal.most else 'Min'}({', '.join(texts)})"
 
 
 def _identity(draft: Draft, grade: int, curriculum: str) -> str:
@@ -321,16 +332,11 @@ def _extra_numbers(draft: Draft, words: Words) -> int:
     return sum(1 for expr in words.printed if isinstance(expr, Quantity) and expr not in used and not words.printed[expr] == str(draft.over))
 
 
-def _on_one_graph(draft: Draft) -> bool:
-    """Whether every quantity of the ask is one bar of a graph by color."""
-    leaves = draft.leaves()
-    quantities = [leaf for leaf in leaves if isinstance(leaf, Quantity)]
-    places = {(one.scope.groups, one.scope.trials) for one in quantities}
-    return (
-        len(quantities) == len(leaves)
-        and len(places) == 1
-        and all(one.measure == "down" and one.scope.colors is not None and len(one.scope.colors) == 1 for one in quantities)
-        and not all(map(_one_cell, quantities))
+def _on_one_graph(to_be_read: tuple[Quantity, ...]) -> bool:
+    """Whether all that the words leave out are bars of one graph by color, each bar more than one cell of the table."""
+    places = {(one.scope.groups, one.scope.trials) for one in to_be_read}
+    return len(places) == 1 and all(
+        one.measure == "down" and one.scope.colors is not None and len(one.scope.colors) == 1 and not _one_cell(one) for one in to_be_read
     )
 
 

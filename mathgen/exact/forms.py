@@ -129,7 +129,7 @@ def decimal(x: Rational, places: int | None = None) -> str:
         return start
     times = 3 if len(block) < 3 else 2
     before = start.partition(".")[2]
-    # A block such as 122 inside a longer start may need another turn before it can't be misread.
+    # After a longer start two turns can look like another block: 0.0110 101 101 is 0.01101 01101, too.
     while repeating_block(before + block * times) != (before, block):
         times += 1
     return f"{start}{block * times}..."

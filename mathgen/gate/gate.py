@@ -5,7 +5,8 @@ from __future__ import annotations
 from collections.abc import Iterator
 from math import lcm
 
-from mathgen.exact.printed_step import Printed, lowest, repeat_length
+from mathgen.exact.printed_step import Printed
+from mathgen.gate.answer import answer_stops, is_share, listing, share_stops
 from mathgen.gate.signature import Signature, Stop
 from mathgen.gate.work import Work, longest_sum, shown_features, work
 from mathgen.grades.curriculum import Curriculum
@@ -65,8 +66,8 @@ class Gate:
             *self._sets(entry, signature, read),
             *self._comparison(entry, signature, read),
             *self._display(entry, signature),
-            *_answer(entry, read),
-            *_shares(entry, read),
+            *answer_stops(entry, read),
+            *share_stops(entry, read),
         ]
         # The same number may stand in a given, a step and the answer: it is told once.
         return tuple(dict.fromkeys(found))
@@ -87,12 +88,12 @@ class Gate:
             # As written: 5 of 10 stays in tenths, though it is a half.
             for number in read.numbers:
                 if number.kind in ("fraction", "mixed") and number.written_bottom not in listed:
-                    yield Stop("denominator", str(number.written_bottom), f"{_listing(listed)} in {self._label}")
+                    yield Stop("denominator", str(number.written_bottom), f"{listing(listed)} in {self._label}")
         sizes = entry.denominators or listed
         if sizes is not None:
             for size in signature.sets:
                 if size not in sizes:
-                    yield Stop("set size", str(size), f"{_listing(sizes)} in {self._label}")
+                    yield Stop("set size", str(size), f"{listing(sizes)} in {self._label}")
 
     def _sizes(self, read: Work) -> Iterator[Stop]:
         limits = self.limits
@@ -174,7 +175,7 @@ class Gate:
         """3/4 of the red pins and 2/3 of the blue pins have no sum in any grade; a difference of rates comes late."""
         for step in read.steps:
             for operation in step.operations:
-                if not (_is_share(operation.left) and _is_share(operation.right)):
+                if not (is_share(operation.left) and is_share(operation.right)):
                     continue
                 if operation.symbol == "+":
                     yield Stop("sum of different wholes", f"a sum of parts of sets of {found}", "parts of one set")
@@ -197,7 +198,7 @@ class Gate:
         common = lcm(*bottoms)
         if common in listed or len({number.written_top for number in fractions}) == 1 or _half_between(fractions):
             return
-        yield Stop("common denominator", f"{common} for {found}", f"{_listing(listed)} in {self._label}")
+        yield Stop("common denominator", f"{common} for {found}", f"{listing(listed)} in {self._label}")
 
     def _display(self, entry: SkillEntry, signature: Signature) -> Iterator[Stop]:
         if signature.cells > self.limits.cells:
@@ -207,56 +208,6 @@ class Gate:
             yield Stop("graph categories", str(signature.categories), f"at most {most} in {self._label}")
         if entry.graph is not None and entry.graph != _has_graph(signature):
             yield Stop("graph", "no graph" if entry.graph else "a graph", "a graph" if entry.graph else "no graph")
-
-
-def _answer(entry: SkillEntry, read: Work) -> Iterator[Stop]:
-    """The limits on the answer. A name passes them all."""
-    answer, exact = read.answer, read.exact
-    if answer is None or exact is None:
-        return
-    if entry.whole_answer is True and not answer.is_whole:
-        yield Stop("whole answer", _text(answer), "a whole number")
-    if entry.whole_answer is False and answer.is_whole:
-        yield Stop("whole answer", _text(answer), "no whole number")
-    if entry.answer_max is not None and answer.top > entry.answer_max * answer.bottom:
-        yield Stop("largest answer", _text(answer), f"at most {entry.answer_max}")
-    block = repeat_length(exact.top, exact.bottom)
-    if entry.repeats is not None and entry.repeats != (block > 0):
-        yield Stop("repeating", "a repeating decimal" if block else "a decimal that ends", "the other kind")
-    if entry.max_repeat is not None and block > entry.max_repeat:
-        yield Stop("repeating block", f"{block} digits", f"at most {entry.max_repeat}")
-    if read.rounded:
-        yield from _rounding(entry, answer, exact)
-    elif not answer.repeats:
-        if entry.max_places is not None and answer.places > entry.max_places:
-            yield Stop("answer places", f"{answer.places} places", f"at most {entry.max_places}")
-        if entry.min_places is not None and answer.places < entry.min_places:
-            yield Stop("answer places", f"{answer.places} places", f"at least {entry.min_places}")
-
-
-def _rounding(entry: SkillEntry, answer: Printed, exact: Printed) -> Iterator[Stop]:
-    if answer.places not in entry.round_places or answer.kind in ("fraction", "mixed"):
-        wanted = f"rounding to {_listing(entry.round_places)} places" if entry.round_places else "an exact answer"
-        yield Stop("rounded answer", f"{answer.places} places", wanted)
-        return
-    # Twice the exact value in units of the last place: odd at a tie.
-    scale = 2 * 10**answer.places * (100 if answer.percent else 1)
-    units, rest = divmod(abs(exact.top) * scale, exact.bottom)
-    if rest == 0 and units % 2 == 1:
-        yield Stop("rounding tie", f"a tie at {answer.places} places", "a value that no rounding rule moves")
-
-
-def _shares(entry: SkillEntry, read: Work) -> Iterator[Stop]:
-    """0 and the whole set: as an answer, or as a share that the words give."""
-    if read.answer is not None and read.answer.top == 0 and not entry.allow_zero:
-        yield Stop("zero answer", "0", "an answer above 0")
-    for number in (*read.givens, *((read.answer,) if read.answer is not None else ())):
-        if not _is_share(number):
-            continue
-        if number.top == 0 and not entry.allow_zero:
-            yield Stop("empty share", _text(number), "a part above 0")
-        if number.top == number.bottom and not entry.allow_whole_set:
-            yield Stop("whole set", _text(number), "a part of the set")
 
 
 def _holds(condition: str, signature: Signature) -> bool:
@@ -272,10 +223,6 @@ def _has_graph(signature: Signature) -> bool:
     return signature.categories > 0 or "graph" in signature.features
 
 
-def _is_share(number: Printed) -> bool:
-    return number.percent or number.kind == "fraction"
-
-
 def _half_between(numbers: list[Printed]) -> bool:
     """Whether 1/2 tells two fractions apart: one is less, the other is not, or one is more, the other is not."""
     sides = sorted(2 * number.top - number.bottom for number in numbers)
@@ -289,14 +236,3 @@ def _small(number: Printed) -> bool:
 def _tens(number: Printed) -> bool:
     value = number.top // number.bottom
     return value % 10 == 0 and 10 <= value <= 90
-
-
-def _listing(numbers: tuple[int, ...]) -> str:
-    return f"one of {', '.join(map(str, numbers))}" if numbers else "none"
-
-
-def _text(number: Printed) -> str:
-    if number.kind == "fraction" and not number.percent:
-        return f"{number.written_top}/{number.written_bottom}"
-    top, bottom = lowest(number.top * (100 if number.percent else 1), number.bottom)
-    return (str(top) if bottom == 1 else f"{top}/{bottom}") + ("%" if number.percent else "")

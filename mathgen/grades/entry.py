@@ -84,4 +84,5 @@ class SkillEntry:
     min_sets: int | None = None
     max_sets: int | None = None
     allow_zero: bool = False  # an answer or share of 0
-    allow_whole_set: bool = False  # an answer or share of n/n or 100%
+    allow_whole_set: bool = False  # an answer of n/n or 100%
+    allow_whole_given: bool = False  # a given share of n/n or 100%

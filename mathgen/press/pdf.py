@@ -3,8 +3,11 @@
 from __future__ import annotations
 
 import json
-from functools import cache
+from collections.abc import Sequence
+from concurrent.futures import ThreadPoolExecutor
+from functools import lru_cache
 from pathlib import Path
+from threading import get_ident
 from typing import Any, Literal
 
 import fontpkg_lexend
@@ -16,11 +19,12 @@ from mathgen.press.files import write_files
 Kind = Literal["worksheet", "key"]
 # 2000-01-01 00:00 UTC: a date that says nothing, so that the same sheet has the same bytes on any day.
 _STAMP = 946_684_800
+_AT_ONCE = 2
 
 
-@cache
-def _compiler() -> typst.Compiler:
-    # One compiler for all documents of a process: finding the fonts costs more than setting a page.
+@lru_cache(maxsize=16)
+def _compiler(thread: int) -> typst.Compiler:
+    # Kept, because a warm compiler sets a page many times faster; one a thread, because a compiler serves one caller at a time.
     # System fonts are left out: pages must not depend on the machine that makes them.
     return typst.Compiler(
         root=templates_folder() / "print",
@@ -34,7 +38,7 @@ def pdf_bytes(kind: Kind, data: dict[str, Any]) -> bytes:
 
     The data goes in as JSON text and is never read as markup.
     """
-    made = _compiler().compile(
+    made = _compiler(get_ident()).compile(
         input=templates_folder() / "print" / f"{kind}.typ",
         format="pdf",
         sys_inputs={"data": json.dumps(data, ensure_ascii=False)},
@@ -43,6 +47,14 @@ def pdf_bytes(kind: Kind, data: dict[str, Any]) -> bytes:
     )
     assert isinstance(made, bytes)
     return made
+
+
+def pdfs(documents: Sequence[tuple[Kind, dict[str, Any]]]) -> list[bytes]:
+    """Several documents, in their order; set side by side, as a key and its worksheet on two cores."""
+    if len(documents) < 2:
+        return [pdf_bytes(kind, data) for kind, data in documents]
+    with ThreadPoolExecutor(min(len(documents), _AT_ONCE)) as pool:
+        return list(pool.map(lambda document: pdf_bytes(*document), documents))
 
 
 def write_pdf(kind: Kind, data: dict[str, Any], path: Path, force: bool = False) -> None:

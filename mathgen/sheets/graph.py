@@ -10,13 +10,13 @@ from mathgen.trials.table import TrialTable
 _STEPS = (1, 2, 5, 10, 20, 25, 50, 100, 200, 250, 500, 1000)
 
 
-def scale_step(highest: int, grade: int) -> int:
-    """How many pins one line of the scale stands for: single units in grade 2 (2.MD.D.10), then at most 10 lines.
+def scale_step(highest: int, grade: int, large_print: bool = False) -> int:
+    """How many pins one line of the scale stands for: single units in grade 2 (2.MD.D.10), then at most 10 lines, 6 in large print.
 
-    >>> scale_step(14, 2), scale_step(14, 4), scale_step(37, 4)
-    (1, 2, 5)
+    >>> scale_step(14, 2), scale_step(14, 4), scale_step(37, 4), scale_step(9, 4, large_print=True)
+    (1, 2, 5, 2)
     """
-    lines = 20 if grade <= 2 else 10
+    lines = 20 if grade <= 2 else 6 if large_print else 10
     return next((step for step in _STEPS if highest <= lines * step), 10 * (highest // 80 + 1))
 
 
@@ -28,10 +28,10 @@ def where_it_counts(graph: Graph, words: dict[str, Any]) -> str:
     return f"{groups}, {trials}" if trials else groups
 
 
-def graph_data(graph: Graph, table: TrialTable, words: dict[str, Any], grade: int) -> dict[str, Any]:
+def graph_data(graph: Graph, table: TrialTable, words: dict[str, Any], grade: int, large_print: bool = False) -> dict[str, Any]:
     """Bars in table order, each with its fixed pattern and its word; ``top`` is the scale's highest line."""
     kind = words.get("graph_kind", "bar")
-    step = scale_step(max(graph.values, default=0), grade)
+    step = scale_step(max(graph.values, default=0), grade, large_print)
     top = step * (max(graph.values, default=0) // step + 1)
     title = f"{words['graph_title']}, {where_it_counts(graph, words)}"
     pairs = list(zip(graph.colors, graph.values, strict=True))

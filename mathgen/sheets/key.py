@@ -8,7 +8,7 @@ from typing import Any
 
 from mathgen.bank.plan import ChosenForm, ChosenSheet
 from mathgen.problems.record import Problem
-from mathgen.sheets.parts import parts, working
+from mathgen.sheets.parts import parts, running_parts, working
 from mathgen.trials.table import TrialTable
 
 OWN_RULES = "Follow your school's own safety rules."
@@ -32,12 +32,12 @@ def worked_answer(problem: Problem, number: int, grade: int) -> dict[str, Any]:
     shown = problem.answer.shown
     return {
         "number": number,
-        "text": parts(problem.text, stress_not=True),
+        "text": running_parts(problem.text, stress_not=True),
         "answer": parts(problem.answer.display),
         "steps": [working(step.text) for step in problem.steps],
         "accepted": [parts(form) for form in problem.answer.accepted if form != shown],
         "demand": _demand_line(problem),
-        "slips": [{"value": parts(slip.value), "line": parts(slip.line)} for slip in problem.slips],
+        "slips": [{"value": parts(slip.value), "line": running_parts(slip.line)} for slip in problem.slips],
         "standards": list(problem.standards),
         "level": problem.level,
         "review": problem.grade < grade,

@@ -10,11 +10,13 @@ from mathgen.exact.parse import NotANumber
 
 Part = dict[str, Any]
 
-# "2 1/4", "9/12", and the word "not" where it is the point of a question. A slash between spaces is a division sign.
-_SPECIAL = re.compile(
-    r"(?<![\w/.])(?:(?P<whole>\d+) )?(?P<top>\d+)/(?P<bottom>\d+)(?![\w/])(?!\.\d)"
-    r"|(?P<not>\bnot\b)"
-)
+# "2 1/4" and "9/12". A slash between spaces is a division sign.
+_FRACTION = r"(?<![\w/.])(?:(?P<whole>\d+) )?(?P<top>\d+)/(?P<bottom>\d+)(?![\w/])(?!\.\d)"
+# What one line must hold together: a count and its noun, "Trial" and its number. A percent of a fraction is no count.
+_TOGETHER = r"(?P<kept>\b(?:Trial|Group|Round) \d+\b|(?<![\w/.])\d+ [^\W\d_]+)"
+_FRACTIONS = re.compile(_FRACTION)
+_RUNNING = re.compile(rf"{_FRACTION}|{_TOGETHER}")
+_STRESSED = re.compile(rf"{_FRACTION}|{_TOGETHER}|\b(?P<not>not)\b")
 _SIGNS = ((" - ", " \N{MINUS SIGN} "), (" * ", " \N{MULTIPLICATION SIGN} "), (" / ", " \N{DIVISION SIGN} "))
 
 
@@ -32,24 +34,41 @@ def fraction_part(whole: str | None, top: str, bottom: str) -> Part:
     return {"whole": whole, "top": top, "bottom": bottom, "alt": alt}
 
 
-def parts(text: str, *, stress_not: bool = False) -> list[Part]:
-    """Text in printing order, fractions apart.
+def parts(text: str) -> list[Part]:
+    """A short text, such as an answer, in printing order; fractions apart.
+
+    >>> parts("12 pins")
+    [{'text': '12 pins'}]
+    """
+    return _cut(text, _FRACTIONS)
+
+
+def running_parts(text: str, *, stress_not: bool = False) -> list[Part]:
+    """Sentences in printing order: fractions apart, and what must stay on one line marked.
 
     Args:
-        text: a sentence or an answer as plain text.
-        stress_not: set the word "not" in bold, as questions do.
+        text: the sentences.
+        stress_not: whether "not" stands in bold, as in a question whose point it is.
 
-    >>> [sorted(part) for part in parts("They knocked down 9/12 of the 12 pins.")]
-    [['text'], ['alt', 'bottom', 'top', 'whole'], ['text']]
+    >>> running_parts("Look at Trial 1. Which was not blue?", stress_not=True)
+    [{'text': 'Look at '}, {'kept': 'Trial 1'}, {'text': '. Which was '}, {'bold': 'not'}, {'text': ' blue?'}]
     """
+    return _cut(text, _STRESSED if stress_not else _RUNNING)
+
+
+def _cut(text: str, special: re.Pattern[str]) -> list[Part]:
     found: list[Part] = []
     end = 0
-    for match in _SPECIAL.finditer(text):
-        if match["not"] and not stress_not:
-            continue
+    for match in special.finditer(text):
         if match.start() > end:
             found.append({"text": text[end : match.start()]})
-        found.append({"bold": "not"} if match["not"] else fraction_part(match["whole"], match["top"], match["bottom"]))
+        groups = match.groupdict()
+        if groups["bottom"]:
+            found.append(fraction_part(groups["whole"], groups["top"], groups["bottom"]))
+        elif groups["kept"]:
+            found.append({"kept": groups["kept"]})
+        else:
+            found.append({"bold": groups["not"]})
         end = match.end()
     if end < len(text):
         found.append({"text": text[end:]})

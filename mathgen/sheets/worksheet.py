@@ -8,7 +8,7 @@ from mathgen.bank.plan import ChosenForm, ChosenSheet, SheetPlan
 from mathgen.problems.record import Problem
 from mathgen.sheets.answer_line import answer_line
 from mathgen.sheets.graph import graph_data
-from mathgen.sheets.parts import parts
+from mathgen.sheets.parts import running_parts
 from mathgen.sheets.results import results_table
 from mathgen.trials.table import TrialTable
 
@@ -79,12 +79,12 @@ def worksheet_data(chosen: ChosenSheet, table: TrialTable, scenario_words: dict[
                 "mark": form.mark if len(chosen.forms) > 1 else "",
                 "i_can": i_can_lines(form.problems, scenario_words),
                 "table": results,
-                "graph": None if form.graph is None else graph_data(form.graph, table, scenario_words, plan.grade),
+                "graph": None if form.graph is None else graph_data(form.graph, table, scenario_words, plan.grade, plan.large_print),
                 "notes": _notes(results),
                 "problems": [
                     {
                         "number": number,
-                        "parts": parts(problem.text, stress_not=True),
+                        "parts": running_parts(problem.text, stress_not=True),
                         "answer": answer_line(problem.answer, scenario_words),
                         "number_sentence": plan.grade <= 2 and problem.answer.kind == "number",
                         "show": "Show or draw how you know." if number - 1 == explain else "",

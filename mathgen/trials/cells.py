@@ -10,10 +10,37 @@ from mathgen.trials.heading_words import NUMBER_WORDS, tidy
 LARGEST_COUNT = 10_000  # pins in one cell; anything above is a slip of the keyboard
 
 _ABSENT = frozenset(
-    "absent|abs|abs.|ab|a|away|sick|n/a|na|n.a.|-|--|---|–|—|−|did not roll|did not play|dnr|dnp|no roll|no result|not here|not taken|missing|"
-    "skipped|no data".split("|")
+    (
+        "absent",
+        "abs",
+        "abs.",
+        "ab",
+        "a",
+        "away",
+        "sick",
+        "n/a",
+        "na",
+        "n.a.",
+        "-",
+        "--",
+        "---",
+        "–",
+        "—",
+        "−",
+        "did not roll",
+        "did not play",
+        "dnr",
+        "dnp",
+        "no roll",
+        "no result",
+        "not here",
+        "not taken",
+        "missing",
+        "skipped",
+        "no data",
+    )
 )
-_NOTHING = frozenset("none|nothing|nil|no pins|no".split("|"))
+_NOTHING = frozenset(("none", "nothing", "nil", "no pins"))
 _ERRORS = ("#ref!", "#div/0!", "#n/a", "#value!", "#name?", "#num!", "#null!", "#spill!", "#calc!")
 _MONTH = r"(?:jan|feb|mar|apr|may|jun|jul|aug|sep|sept|oct|nov|dec)[a-z]*"
 _DATE = re.compile(
@@ -113,7 +140,9 @@ def _number(typed: str, lowered: str) -> Cell | None:
 
 
 def _in_range(number: int) -> Cell:
-    return Count(number) if number <= LARGEST_COUNT else Unreadable(f"Counts here go up to {LARGEST_COUNT}. Check for a slip of the keyboard.")
+    return (
+        Count(number) if number <= LARGEST_COUNT else Unreadable(f"Counts here go up to {LARGEST_COUNT}. Check for a slip of the keyboard.")
+    )
 
 
 def _tally(typed: str) -> Cell | None:
@@ -150,7 +179,9 @@ def _unreadable(typed: str, lowered: str) -> Unreadable:
     if re.fullmatch(r"[-−–]\s*\d+(?:[.,]\d+)?", typed):
         return Unreadable("A count is never below 0. Type how many pins.")
     if re.fullmatch(r"\d*[.,]\d+", typed):
-        return Unreadable("Pins are counted whole. If you typed something like 3/4, the spreadsheet worked it out: format the column as text, type 3 of 4.")
+        return Unreadable(
+            "Pins are counted whole. If you typed something like 3/4, the spreadsheet worked it out: format the column as text, type 3 of 4."
+        )
     if re.search(r"\d\s*[⁄]\s*\d", typed):
         return Unreadable("Pins are counted whole.")
     figures = typed.translate(_LOOKALIKES)
@@ -170,6 +201,11 @@ def _lookalike_advice(typed: str, figures: str) -> str:
     odd = [index for index, character in enumerate(typed) if not character.isdecimal()]
     index = odd[0]
     letter = typed[index]
-    where = "this" if len(typed) == 1 else "the first character" if index == 0 else "the last character" if index == len(typed) - 1 else f"character {index + 1}"
+    if len(typed) == 1:
+        where = "this"
+    elif index in (0, len(typed) - 1):
+        where = "the first character" if index == 0 else "the last character"
+    else:
+        where = f"character {index + 1}"
     article = "an upright bar" if letter == "|" else f"a small letter {letter}" if letter == "l" else f"a letter {letter}"
     return f"Is {where} {article}? If so, type {figures}."

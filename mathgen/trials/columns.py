@@ -155,7 +155,12 @@ class _Sorter:
         if labels and all(set(read_color(text)[0].split()) & COLOR_WORDS for text in labels) and not self.has("color"):
             return "color"
         if self.counts(column):
-            if not column.heading.text and self.has("group") and not self.has("trial") and all(isinstance(read_trial(t), int) for t in labels):
+            if (
+                not column.heading.text
+                and self.has("group")
+                and not self.has("trial")
+                and all(isinstance(read_trial(t), int) for t in labels)
+            ):
                 return "trial"
             return None
         return None if self.has("group") else "group"
@@ -239,7 +244,9 @@ class _Sorter:
         if "target" in optional and not self.has("color") and any(c.heading.role in ("count", *_MEASURES) for c in self.columns.values):
             column = optional["target"]
             self.columns.keys["color"] = column
-            self.columns.notes.append(f'No column names the color; the target color in "{column.heading.text}" is read as the color of the pins.')
+            self.columns.notes.append(
+                f'No column names the color; the target color in "{column.heading.text}" is read as the color of the pins.'
+            )
         for column in self.spare:
             role = column.heading.role
             if role == "index" and not self.has("group") and self.cells(column):
@@ -263,7 +270,9 @@ class _Sorter:
                     values.append(replace(column, heading=replace(column.heading, role="set_up", measure="set_up")))
                     self.columns.notes.append(f'"{column.heading.text}" is read as how many were set up.')
                     set_up = True
-                elif column.heading.measure in ("down", "standing") and not any(v.heading.measure == column.heading.measure for v in values):
+                elif column.heading.measure in ("down", "standing") and not any(
+                    v.heading.measure == column.heading.measure for v in values
+                ):
                     totals.remove(column)
                     values.append(replace(column, heading=replace(column.heading, role=column.heading.measure)))
         elif any(column.heading.color for column in values):
@@ -285,7 +294,9 @@ class _Sorter:
             if label in seen:
                 self.columns.faults.append(
                     Fault(
-                        place_of(self.grid, column), heading.text, f"a heading of its own, other than that of column {seen[label].number}",
+                        place_of(self.grid, column),
+                        heading.text,
+                        f"a heading of its own, other than that of column {seen[label].number}",
                         "Two columns count the same pins. Rename one of them or leave it out.",
                     )  # fmt: skip
                 )

@@ -6,17 +6,11 @@ from dataclasses import dataclass, replace
 
 from mathgen.trials.cells import Count, read_cell
 from mathgen.trials.grid import Grid
-from mathgen.trials.heading_words import Heading, plain, read_heading, tidy
+from mathgen.trials.heading_words import SPELLED, Heading, plain, read_heading, tidy
 
 _SEARCHED_ROWS = 40  # title lines above a header never run longer than this in a class's file
 _KEY_ROLES = ("group", "trial", "color")
 _OPTIONAL_ROLES = ("target", "gap", "height", "round", "notes", "timestamp", "total", "derived", "person", "index")
-# What a word typed wrong may have been meant to be. Colors are not here: a color keeps the spelling that it has.
-_SPELLED = (
-    "group", "groups", "team", "table", "trial", "trials", "attempt", "color", "colour", "colors", "target", "height", "round", "design",
-    "notes", "comments", "total", "totals", "timestamp", "knocked down", "standing", "left standing", "spacing", "space between pins",
-    "target color", "design round", "release height",
-)  # fmt: skip
 
 
 @dataclass(frozen=True, slots=True)
@@ -106,7 +100,9 @@ def _is_lower_heading(row: tuple[str, ...], above: tuple[str, ...]) -> bool:
     if len(filled) < 2:
         return False
     headings = [read_heading(cell) for cell in filled]
-    if not all(heading.color or heading.role in ("set_up", "down", "standing", "total") or heading.trial is not None for heading in headings):
+    if not all(
+        heading.color or heading.role in ("set_up", "down", "standing", "total") or heading.trial is not None for heading in headings
+    ):
         return False
     # "Trial 1, red" with the counts left out would be a data row of a long table; there every heading above is filled.
     return any(tidy(cell) and not tidy(above[index]) for index, cell in enumerate(row)) or any(heading.role for heading in headings)
@@ -121,7 +117,7 @@ def read_spelled(text: str) -> Heading:
     # rapidfuzz is loaded only for a word that is not known as it stands.
     from mathgen.trials.spelling import nearest
 
-    meant = nearest(words, _SPELLED)
+    meant = nearest(words, SPELLED)
     if meant is None:
         return heading
     return replace(read_heading(meant), text=heading.text, guess=meant)

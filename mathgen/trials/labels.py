@@ -9,8 +9,12 @@ from mathgen.trials.scope import Label
 
 _TOTAL = re.compile(r"(?:(?:sub|grand|class|overall|column|group|team|trial)[ -]?)?(?:totals?|sums?)(?: down| knocked down| standing| pins)?:?|"
                     r"(?:overall|altogether|in all|all groups|all teams|all trials|whole class)(?: totals?)?:?")  # fmt: skip
-_DERIVED = re.compile(r"(?:class |group |grand |overall )?(?:averages?|avg\.?|means?|medians?|max(?:imum)?|min(?:imum)?|percents?|percentages?|range):?")
-_OF_GROUP = re.compile(r"(?:sub)?totals?(?: for| of)?[ :]+(?:the )?(?P<after>.+)|(?P<before>.+?)(?:'s?|’s?)?[ :-]+(?:sub)?totals?:?", re.IGNORECASE)
+_DERIVED = re.compile(
+    r"(?:class |group |grand |overall )?(?:averages?|avg\.?|means?|medians?|max(?:imum)?|min(?:imum)?|percents?|percentages?|range):?"
+)
+_OF_GROUP = re.compile(
+    r"(?:sub)?totals?(?: for| of)?[ :]+(?:the )?(?P<after>.+)|(?P<before>.+?)(?:'s?|’s?)?[ :-]+(?:sub)?totals?:?", re.IGNORECASE
+)
 
 
 def spelling_key(name: str) -> str:
@@ -31,7 +35,13 @@ def read_trial(text: str) -> Label:
         return int(match[1])
     for candidate in (typed, f"trial {typed}", f"{typed} trial"):
         heading = read_heading(candidate)
-        if heading.trial is not None and heading.role is None and heading.color is None and heading.measure is None and heading.set_up is None:
+        if (
+            heading.trial is not None
+            and heading.role is None
+            and heading.color is None
+            and heading.measure is None
+            and heading.set_up is None
+        ):
             return heading.trial
     return typed
 
@@ -55,7 +65,7 @@ def read_color(text: str) -> tuple[str, int | None]:
 
 
 def total_label(text: str) -> str | None:
-    """"total" or "derived" (an average or a percent) where a label heads a summing-up row, else None."""
+    """ "total" or "derived" (an average or a percent) where a label heads a summing-up row, else None."""
     lowered = tidy(text).casefold()
     if _TOTAL.fullmatch(lowered):
         return "total"

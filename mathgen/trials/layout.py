@@ -89,7 +89,9 @@ def read_sheet(
         heading = column.heading
         if heading.set_up is not None and heading.color and heading.measure != "set_up":
             found.set_ups.append(
-                Statement(heading.color, heading.set_up, f'the heading "{heading.text}"', place_of(grid, column), heading.group, heading.trial)
+                Statement(
+                    heading.color, heading.set_up, f'the heading "{heading.text}"', place_of(grid, column), heading.group, heading.trial
+                )
             )
     _Body(found, header, columns, outer_trial, outer_group).read()
     return found
@@ -131,12 +133,19 @@ def _missing_dimensions(grid: Grid, header: Header, columns: Columns, outer_grou
     if columns.faults:
         return []
     if not columns.values:
-        return [Fault(place, "", "columns that hold counts", "Head them with the colors, such as Red (4) and Blue (3), and put counts below.")]
+        return [
+            Fault(place, "", "columns that hold counts", "Head them with the colors, such as Red (4) and Blue (3), and put counts below.")
+        ]
     if "group" not in columns.keys and outer_group is None and any(column.heading.group is None for column in columns.values):
         faults.append(Fault(place, "", "a column that names the groups", 'Head it "Group".'))
     if "color" not in columns.keys and any(column.heading.color is None for column in columns.values):
         faults.append(
-            Fault(place, "", "the colors of the pins", 'Add a column headed "Color", or a column for each color, such as Red (4) and Blue (3).')
+            Fault(
+                place,
+                "",
+                "the colors of the pins",
+                'Add a column headed "Color", or a column for each color, such as Red (4) and Blue (3).',
+            )
         )
     return faults
 
@@ -272,7 +281,9 @@ class _Body:
                 self.found.faults.append(Fault(place, self.text(row, column), "a color in the set-up row", "Name the color in this row."))
                 continue
             where = f"the set-up row (row {row})"
-            self.found.set_ups.append(Statement(color, cell.value, where, place, heading.group or group, heading.trial if heading.trial is not None else trial))
+            self.found.set_ups.append(
+                Statement(color, cell.value, where, place, heading.group or group, heading.trial if heading.trial is not None else trial)
+            )
         for column in self.columns.totals:
             if text := self.text(row, column):
                 own = frozenset((row, value.number) for value in self.columns.values)
@@ -306,7 +317,9 @@ class _Body:
         for column in self.columns.totals:
             if text := self.text(row, column):
                 sums = tuple(
-                    frozenset((r, number) for r in rows for number in numbers) for rows in candidates for numbers in self.summed_columns(column)
+                    frozenset((r, number) for r in rows for number in numbers)
+                    for rows in candidates
+                    for numbers in self.summed_columns(column)
                 )
                 self.found.totals.append(TotalCell(place_of(self.grid, column, row), text, sums))
         self.found.notes.append(f'Row {row} ("{labels[0]}") is a totals row; it is checked against the counts and not counted itself.')
@@ -368,7 +381,12 @@ class _Body:
         if self.group is None:
             place = place_of(self.grid, self.columns.keys["group"], row)
             self.found.faults.append(
-                Fault(place, "", "the name of a group", 'If this row says how many pins were set up, type "Set up" here; if not, type the group.')
+                Fault(
+                    place,
+                    "",
+                    "the name of a group",
+                    'If this row says how many pins were set up, type "Set up" here; if not, type the group.',
+                )
             )
             return None
         self.filled.append(row)
@@ -397,7 +415,9 @@ class _Body:
             return None
         typed = self.key_text(row, "color")
         if not typed or not any(character.isalpha() for character in typed):
-            self.found.faults.append(Fault(place_of(self.grid, column, row), typed, "a color", "Type the color of the pins that this row counts."))
+            self.found.faults.append(
+                Fault(place_of(self.grid, column, row), typed, "a color", "Type the color of the pins that this row counts.")
+            )
             return None
         color, set_up = read_color(typed)
         if set_up is not None:

@@ -24,8 +24,7 @@ _DATES = (datetime.date, datetime.time, datetime.timedelta)  # a datetime is a d
 
 def read_xlsx(archive: Archive) -> tuple[Grid, ...]:
     """The grids of an XLSX workbook, as `read_sheets` gives them."""
-    scans = scan_xlsx(archive)
-    return read_sheets(archive.content, archive.name, scans)
+    return read_sheets(archive.content, archive.name, scan_xlsx(archive))
 
 
 def read_ods(archive: Archive) -> tuple[Grid, ...]:
@@ -53,8 +52,7 @@ def read_sheets(content: bytes, name: str, scans: dict[str, Scan] | list[Scan]) 
         workbook = load_workbook(io.BytesIO(content))
         sheets = [sheet for sheet in workbook.sheets_metadata if sheet.typ == SheetTypeEnum.WorkSheet]
         if isinstance(scans, list):
-            by_order = zip(workbook.sheets_metadata, scans, strict=False)
-            scans = {sheet.name: scan for sheet, scan in by_order}
+            scans = {sheet.name: scan for sheet, scan in zip(workbook.sheets_metadata, scans, strict=False)}
         grids = {}
         for sheet in sheets:
             # Only what was scanned is opened: opening makes room for all that lies between the outermost cells.
@@ -130,4 +128,7 @@ def shown(value: Value) -> str:
         return "0" if text == "-0" else text
     if isinstance(value, datetime.datetime):
         return value.isoformat(" ", "seconds")
+    if isinstance(value, datetime.timedelta):
+        minutes, seconds = divmod(value.days * 86_400 + value.seconds, 60)
+        return f"{minutes // 60:02}:{minutes % 60:02}:{seconds:02}"
     return str(value)

@@ -130,6 +130,14 @@ def test_a_pupils_endless_decimal_can_be_read_only_one_way(before, block):
     assert written(decimal(x)).value == x
 
 
+def test_the_block_is_written_once_more_where_two_turns_look_like_another_block():
+    """0.0110 101 101 broken off is 0.01101 01101 as well."""
+    x = written("0.0110(101)").value
+    assert written("0.0110101101...").value == written("0.(01101)").value != x
+    assert decimal(x) == "0.0110101101101..."
+    assert written(decimal(x)).value == x
+
+
 def test_mixed_numbers():
     assert [mixed(Rational(text)) for text in ("9/4", "-9/4", "3/4", "-3/4", "8/4", "0")] == ["2 1/4", "-2 1/4", "3/4", "-3/4", "2", "0"]
 

@@ -1,0 +1,72 @@
+"""The bank of a table: every model's problems for every grade, proved, one after another."""
+
+from __future__ import annotations
+
+from collections import Counter
+from collections.abc import Iterator
+from dataclasses import dataclass, field
+
+from mathgen.bank.builder import Builder, Desk, Stopped
+from mathgen.bank.draw import drafts, stream
+from mathgen.grades.curriculum import Curriculum
+from mathgen.models.registry import ProblemModel, problem_models
+from mathgen.problems.record import Problem
+from mathgen.proof.record import AGREES, proved
+
+
+@dataclass
+class Report:
+    """What became of everything that was proposed."""
+
+    proposed: int = 0
+    kept: int = 0
+    stopped: Counter[str] = field(default_factory=Counter)  # by limit
+    failed: Counter[str] = field(default_factory=Counter)  # by model and route
+    kept_by_grade: Counter[int] = field(default_factory=Counter)
+
+    def __str__(self) -> str:
+        stops = ", ".join(f"{name} {number}" for name, number in self.stopped.most_common())
+        lines = [
+            f"proposed {self.proposed}, stopped by the gate {self.proposed - self.kept - sum(self.failed.values())}, "
+            f"failed proof {sum(self.failed.values())}, kept {self.kept}",
+        ]
+        if stops:
+            lines.append(f"stopped by: {stops}")
+        if self.failed:
+            lines.append(f"failed: {', '.join(f'{name} {number}' for name, number in sorted(self.failed.items()))}")
+        return "\n".join(lines)
+
+
+def build_bank(
+    desk: Desk, curriculum: Curriculum, grades: tuple[int, ...], seed: int, per_model: int, report: Report
+) -> Iterator[Problem]:
+    """The proved problems of a table, at most ``per_model`` for each model and grade; the report grows on the way."""
+    for grade in grades:
+        builder = Builder(desk, curriculum, grade)
+        for model in problem_models():
+            if curriculum.entry(model.skill, grade) is not None:
+                yield from _of_model(builder, model, seed, per_model, report)
+
+
+def _of_model(builder: Builder, model: ProblemModel, seed: int, per_model: int, report: Report) -> Iterator[Problem]:
+    rng = stream(seed, "bank", builder.grade, model.name)
+    kept: set[str] = set()
+    for draft in drafts(model.space(builder.desk.view), rng):
+        report.proposed += 1
+        one = builder.candidate(model, draft, rng)
+        if isinstance(one, Stopped):
+            report.stopped[one.reasons[0]] += 1
+            continue
+        problem = builder.finish(one)
+        if not proved(problem):
+            report.failed[f"{model.name} ({', '.join(route for route, verdict in problem.proof if verdict != AGREES)})"] += 1
+            continue
+        if problem.id in kept:  # one ask met along two ways
+            report.stopped["twice"] += 1
+            continue
+        kept.add(problem.id)
+        report.kept += 1
+        report.kept_by_grade[builder.grade] += 1
+        yield problem
+        if len(kept) == per_model:
+            return

@@ -1,0 +1,118 @@
+"""Choosing a sheet's problems from its pool.
+
+A greedy choice under the constraints of sheet assembly: models, sources, groups and colors take turns, no two problems clash, a
+warm start and a challenge are wanted. Deterministic: the pool was drawn with the seed, and ties keep its order.
+"""
+
+from __future__ import annotations
+
+from collections import Counter
+from collections.abc import Iterable
+
+from mathgen.bank.builder import Candidate
+from mathgen.bank.clashes import clash
+from mathgen.bank.pool import Pool
+
+_NAMES_MOST = 2  # a name is the answer at most twice on a sheet
+_CLASHES_MOST = 1  # problems whose words point the wrong way
+_LEVELS = {"support": 0, "on grade": 1, "challenge": 2}
+
+
+def choose(pool: Pool, count: int, own_at_least: int) -> list[Candidate]:
+    """Up to ``count`` candidates that may share a sheet, own skills first, in no order yet."""
+    chosen: list[Candidate] = []
+    # Own models by turns until their share is met, then own and review by turns, own first.
+    _take_turns(pool.own, own_at_least, chosen)
+    if len(chosen) < count:
+        _take_turns(pool.review, count, chosen)
+    if len(chosen) < count:
+        _take_turns(pool.own, count, chosen)
+    return chosen
+
+
+def _take_turns(models: dict[str, list[Candidate]], count: int, chosen: list[Candidate]) -> None:
+    while len(chosen) < count:
+        uses = Counter(one.model.name for one in chosen)
+        skills = Counter(one.model.skill for one in chosen)
+        # The model used least has its turn; among equals the one whose skill was used least.
+        order = sorted(models, key=lambda name: (uses[name], skills[models[name][0].model.skill]))
+        for name in order:
+            best = _best(models[name], chosen)
+            if best is not None:
+                chosen.append(best)
+                break
+        else:
+            return
+
+
+def _best(candidates: Iterable[Candidate], chosen: list[Candidate]) -> Candidate | None:
+    """The candidate that suits the sheet best, or None where each clashes with something."""
+    fitting = [one for one in candidates if _fits(one, chosen)]
+    if not fitting:
+        return None
+    labels = Counter(label for one in chosen for label in labels_of(one))
+    sources = Counter(one.words.source for one in chosen)
+    levels = Counter(one.level for one in chosen)
+
+    def cost(one: Candidate) -> tuple[int, int, int]:
+        worn = sum(labels[label] for label in labels_of(one))
+        return (3 * sources[one.words.source] + 2 * levels[one.level] + worn, -len(one.draft.slips), one.difficulty)
+
+    return min(fitting, key=cost)
+
+
+def _fits(one: Candidate, chosen: list[Candidate]) -> bool:
+    if isinstance(one.exact, str) and sum(other.exact == one.exact for other in chosen) >= _NAMES_MOST:
+        return False
+    if one.draft.clash and sum(other.draft.clash for other in chosen) >= _CLASHES_MOST:
+        return False
+    return not any(clash(one, other) for other in chosen)
+
+
+def labels_of(candidate: Candidate) -> tuple[str, ...]:
+    """The groups and colors that a candidate names."""
+    found: dict[str, None] = {}
+    for given in candidate.givens:
+        if given.scope is not None:
+            for label in (*(given.scope.groups or ()), *(given.scope.colors or ())):
+                found[label] = None
+    return tuple(found)
+
+
+def in_order(chosen: list[Candidate]) -> list[Candidate]:
+    """Print order: an easy start, rising difficulty, the hardest last, and no two neighbors of one model where that can be."""
+    rising = sorted(chosen, key=lambda one: (_LEVELS[one.level], one.difficulty))
+    ordered: list[Candidate] = []
+    while rising:
+        following = next((one for one in rising if not ordered or one.model.name != ordered[-1].model.name), rising[0])
+        # A neighbor of another model may be taken from further up, but never from more than one level up.
+        if _LEVELS[following.level] > _LEVELS[rising[0].level] + 1:
+            following = rising[0]
+        rising.remove(following)
+        ordered.append(following)
+    return ordered
+
+
+def parallel(first: list[Candidate], pool: Pool, taken: list[Candidate]) -> tuple[list[Candidate], list[int]]:
+    """Another form of a sheet: slot by slot the same model and, where the table has it, the same level; other numbers.
+
+    Returns:
+        The form, in the same order, and the slots (from 0) for which the table had no parallel problem.
+    """
+    form: list[Candidate] = []
+    missing: list[int] = []
+    for slot, model_of in enumerate(first):
+        candidates = (pool.own if model_of.model.name in pool.own and model_of in pool.own[model_of.model.name] else pool.review)[model_of.model.name]
+        used = [*taken, *form]
+        fresh = [
+            one
+            for one in candidates
+            if all(one.draft.ask != other.draft.ask for other in used)
+            and (isinstance(one.exact, str) or one.exact != model_of.exact)
+            and _fits(one, form)
+        ]
+        if not fresh:
+            missing.append(slot)
+            continue
+        form.append(min(fresh, key=lambda one: (one.level != model_of.level, abs(one.difficulty - model_of.difficulty), one.words.source != model_of.words.source)))
+    return form, missing

@@ -1,0 +1,98 @@
+"""What two problems on one sheet must not do to each other."""
+
+from __future__ import annotations
+
+import re
+from functools import lru_cache
+
+from mathgen.asks.expression import Choice, Expr, Op, Quantity
+from mathgen.bank.builder import Candidate
+from mathgen.trials.scope import Scope
+
+_LABELS = re.compile(r"\d+(?:/\d+|\.\d+)?%?")
+
+
+def asked(candidate: Candidate) -> Expr | None:
+    """The quantity, or expression, that a candidate asks for; None for "which"."""
+    goal = candidate.draft.ask.goal
+    return None if isinstance(goal, Choice) else goal.expr
+
+
+def asked_totals(candidate: Candidate) -> frozenset[Quantity]:
+    """Every total that equals a candidate's answer in meaning: printed beside it, that total would give it away."""
+    expr = asked(candidate)
+    found = {Quantity("down", scope) for scope in candidate.draft.must_not_show}
+    if isinstance(expr, Quantity):
+        found.add(expr)
+    rest = candidate.draft.roles.get("rest")
+    if isinstance(rest, Quantity):
+        found = {rest}
+    return frozenset(found)
+
+
+def gives_away(one: Candidate, other: Candidate) -> bool:
+    """Whether one candidate's words or givens print what the other asks for."""
+    printed = {given.expr for given in one.givens}
+    if asked_totals(other) & printed:
+        return True
+    expr = asked(other)
+    return isinstance(expr, Op) and expr in printed
+
+
+def same_question(one: Candidate, other: Candidate) -> bool:
+    """Whether the two are alike once numbers and names are taken out: the same model in the same words."""
+    return one.model.name == other.model.name and one.words.frame == other.words.frame
+
+
+def clash(one: Candidate, other: Candidate) -> bool:
+    """Whether the two may not share a sheet."""
+    return (
+        one.draft.ask == other.draft.ask
+        or same_answer(one, other)
+        or same_question(one, other)
+        or gives_away(one, other)
+        or gives_away(other, one)
+        or _same_story(one, other)
+        or _answer_by_graph(one, other)
+        or _answer_by_graph(other, one)
+    )
+
+
+def same_answer(one: Candidate, other: Candidate) -> bool:
+    """No two numeric keys on a page are equal."""
+    return not isinstance(one.exact, str) and one.exact == other.exact
+
+
+def _same_story(one: Candidate, other: Candidate) -> bool:
+    """The same printed numbers of the same things, asked twice."""
+    a = frozenset(given.expr for given in one.givens if isinstance(given.expr, Quantity))
+    b = frozenset(given.expr for given in other.givens if isinstance(given.expr, Quantity))
+    return bool(a) and a == b
+
+
+def graph_spot(candidate: Candidate) -> tuple[object, object] | None:
+    """Which graph a candidate reads: its groups and trials; None for one that reads none."""
+    for given in candidate.givens:
+        if given.where == "graph" and given.scope is not None:
+            return given.scope.groups, given.scope.trials
+    return None
+
+
+def _answer_by_graph(graph: Candidate, other: Candidate) -> bool:
+    """Whether the graph that one reads shows a bar that the other asks for; or the two need different graphs."""
+    spot = graph_spot(graph)
+    if spot is None:
+        return False
+    if graph_spot(other) not in (None, spot):
+        return True
+    return any(_is_bar(quantity.scope, spot) for quantity in asked_totals(other) if quantity.measure == "down")
+
+
+def _is_bar(scope: Scope, spot: tuple[object, object]) -> bool:
+    return (scope.groups, scope.trials) == spot and scope.colors is not None and len(scope.colors) == 1
+
+
+@lru_cache(maxsize=4096)
+def masked(text: str) -> str:
+    """A text without its numbers, to see whether two are alike."""
+    return _LABELS.sub("#", text)

@@ -1,0 +1,55 @@
+"""How many problems a sheet holds."""
+
+from __future__ import annotations
+
+import tomllib
+from functools import cache
+from importlib.resources import files
+from typing import NamedTuple
+
+from mathgen.bank.plan import SheetPlan
+from mathgen.errors import RequestFault
+
+
+class Leaf(NamedTuple):
+    """Defaults of one grade, and how a sheet is made up."""
+
+    count: int
+    minutes_each: int
+    most: int
+    own_share: tuple[int, int]
+    own_draws: int
+    review_draws: int
+
+
+@cache
+def leaf(grade: int) -> Leaf:
+    """The defaults of a grade."""
+    data = tomllib.loads(files("mathgen.bank").joinpath("leaf.toml").read_text(encoding="utf-8"))
+    one, choice = data["grades"][str(grade)], data["choice"]
+    top, bottom = choice["own_share"]
+    return Leaf(one["count"], one["minutes_each"], choice["most"], (top, bottom), choice["own_draws"], choice["review_draws"])
+
+
+def wanted_count(plan: SheetPlan) -> int:
+    """How many problems a plan asks for: by count, by minutes, by pages, or the grade's leaf.
+
+    Raises:
+        RequestFault: two of them at once, or a number outside what a sheet can hold.
+    """
+    defaults = leaf(plan.grade)
+    named = {"--count": plan.count, "--minutes": plan.minutes, "--pages": plan.pages}
+    given = [name for name, number in named.items() if number is not None]
+    if len(given) > 1:
+        raise RequestFault(f"{' and '.join(given)} both say how long the sheet is. Give one of them.")
+    if plan.count is not None:
+        count = plan.count
+    elif plan.minutes is not None:
+        count = plan.minutes // defaults.minutes_each
+    elif plan.pages is not None:
+        count = plan.pages * defaults.count // 2
+    else:
+        count = defaults.count
+    if not 1 <= count <= defaults.most:
+        raise RequestFault(f"{given[0] if given else 'the plan'} asks for {count} problems; a sheet holds 1 to {defaults.most}.")
+    return count

@@ -1,0 +1,58 @@
+"""A problem as one line of a bank file."""
+
+from __future__ import annotations
+
+from typing import Any
+
+from sympy import Rational
+
+from mathgen.exact.forms import fraction
+from mathgen.exact.parse import written
+from mathgen.problems.record import Given, Problem
+from mathgen.trials.scope import Scope
+
+
+def as_line(problem: Problem) -> dict[str, Any]:
+    """The problem as plain data, in the order of the contract's fields."""
+    key = problem.answer
+    number = key.kind == "number"
+    return {
+        "id": problem.id,
+        "grade": problem.grade,
+        "standards": list(problem.standards),
+        "skill": problem.skill,
+        "strand": problem.strand,
+        "model": problem.model,
+        "level": problem.level,
+        "text": problem.text,
+        "needs_table": problem.needs_table,
+        "cells": [{"group": group, "trial": trial, "color": color} for group, trial, color in problem.cells],
+        "answer": {
+            "kind": key.kind,
+            "value": fraction(_value(key.shown)) if number else key.shown,
+            "display": key.display,
+            "accepted": list(key.accepted),
+            "demands": str(key.demand),
+            "exact": fraction(key.exact) if number else key.exact,
+        },
+        "steps": [step.text for step in problem.steps],
+        "relation": problem.relation,
+        "givens": [_given(given) for given in problem.givens],
+        "slips": [{"id": slip.id, "value": slip.value, "line": slip.line} for slip in problem.slips],
+        "proof": dict(problem.proof),
+    }
+
+
+def _value(text: str) -> Rational:
+    return written(text).value
+
+
+def _given(given: Given) -> dict[str, Any]:
+    return {"number": given.number, "quantity": given.quantity, "scope": _scope(given.scope), "where": given.where}
+
+
+def _scope(scope: Scope | None) -> dict[str, list[str | int] | str] | None:
+    """Which groups, trials and colors; "all" where it is every one of the table."""
+    if scope is None:
+        return None
+    return {name: "all" if labels is None else list(labels) for name, labels in zip(scope._fields, scope, strict=True)}

@@ -1,0 +1,80 @@
+"""The candidates that a sheet may choose from: a few of every model, the grade's own and, for review, the grade before."""
+
+from __future__ import annotations
+
+from collections import Counter
+from dataclasses import dataclass
+
+from mathgen.bank.builder import Builder, Candidate, Desk, Stopped
+from mathgen.bank.draw import drafts, stream
+from mathgen.bank.leaf import leaf
+from mathgen.bank.plan import SheetPlan
+from mathgen.grades.curriculum import Curriculum
+from mathgen.models.registry import ProblemModel, problem_models
+
+_PATIENCE = 40  # drafts looked at for each candidate wanted: a model that finds so little on a table has nothing for it
+
+
+@dataclass
+class Pool:
+    """Candidates by model, and why the others are not among them."""
+
+    own: dict[str, list[Candidate]]
+    review: dict[str, list[Candidate]]
+    builders: dict[int, Builder]
+    stopped: dict[str, Counter[str]]  # by model: what stopped its drafts
+    proposed: int = 0
+
+
+def wanted_models(plan: SheetPlan, curriculum: Curriculum, grade: int) -> tuple[ProblemModel, ...]:
+    """The models that a plan's topics, skills and standards leave for a grade."""
+
+    def wanted(model: ProblemModel) -> bool:
+        entry = curriculum.entry(model.skill, grade)
+        if entry is None:
+            return False
+        topic = curriculum.words(model.skill).topic
+        codes = {*entry.standards, *(code for other in entry.when for code in other.standards)}
+        return (
+            topic not in plan.not_yet
+            and (not plan.topics or topic in plan.topics)
+            and (not plan.skills or model.skill in plan.skills)
+            and (not plan.standards or bool(codes & set(plan.standards)))
+        )
+
+    return tuple(model for model in problem_models() if wanted(model))
+
+
+def fill_pool(desk: Desk, curriculum: Curriculum, plan: SheetPlan) -> Pool:
+    """Draws candidates for a sheet; nothing is proved yet."""
+    sizes = leaf(plan.grade)
+    pool = Pool({}, {}, {}, {})
+    for grade, kept, draws in ((plan.grade, pool.own, sizes.own_draws), (plan.grade - 1, pool.review, sizes.review_draws)):
+        if grade not in curriculum.grades:
+            continue
+        builder = pool.builders[grade] = Builder(desk, curriculum, grade)
+        for model in wanted_models(plan, curriculum, grade):
+            found = _draw(builder, model, plan, draws * plan.forms, pool)
+            if found:
+                kept[model.name] = found
+    return pool
+
+
+def _draw(builder: Builder, model: ProblemModel, plan: SheetPlan, draws: int, pool: Pool) -> list[Candidate]:
+    rng = stream(plan.seed, "sheet", builder.grade, model.name)
+    stopped = pool.stopped.setdefault(model.name, Counter())
+    found: list[Candidate] = []
+    for tried, draft in enumerate(drafts(model.space(builder.desk.view), rng)):
+        if len(found) == draws or tried == draws * _PATIENCE:
+            break
+        pool.proposed += 1
+        one = builder.candidate(model, draft, rng)
+        if isinstance(one, Stopped):
+            stopped.update(one.reasons)
+        elif plan.standards and not set(one.standards) & set(plan.standards):
+            stopped["standard"] += 1
+        elif plan.level is not None and one.level != plan.level:
+            stopped["level"] += 1
+        else:
+            found.append(one)
+    return found

@@ -1,0 +1,55 @@
+"""The command line: thin faces, one file a command, each loaded only when it is called."""
+
+from __future__ import annotations
+
+import importlib
+import sys
+
+import click
+
+from mathgen.errors import MathgenError
+
+# Name -> module in this folder (its command bears the same name as the module) and one line of help. The help stands here, so
+# that `mathgen --help` need not load every command.
+COMMANDS: dict[str, tuple[str, str]] = {
+    "read": ("read", "Show how a results table is understood."),
+}
+
+
+class LazyCommands(click.Group):
+    """Loads a command's module only when that command is called; turns errors into messages and exit statuses."""
+
+    def list_commands(self, ctx: click.Context) -> list[str]:
+        """Every command, in the order of ``COMMANDS``."""
+        return list(COMMANDS)
+
+    def get_command(self, ctx: click.Context, cmd_name: str) -> click.Command | None:
+        """The command of that name, or None."""
+        if cmd_name not in COMMANDS:
+            return None
+        module, _ = COMMANDS[cmd_name]
+        command = getattr(importlib.import_module(f"mathgen.cli.{module}"), module)
+        assert isinstance(command, click.Command)
+        return command
+
+    def format_commands(self, ctx: click.Context, formatter: click.HelpFormatter) -> None:
+        """The list of commands, without loading them."""
+        with formatter.section("Commands"):
+            formatter.write_dl([(name, text) for name, (_, text) in COMMANDS.items()])
+
+    def invoke(self, ctx: click.Context) -> object:
+        """Runs the command. Faults end with status 1, open questions with status 3."""
+        try:
+            return super().invoke(ctx)
+        except MathgenError as error:
+            click.echo(str(error), err=True)
+            sys.exit(error.exit_status)
+
+
+@click.group(cls=LazyCommands)
+@click.version_option(package_name="mathgen")
+def main() -> None:
+    """Turns a class's results table into proved mathematics problems on paper.
+
+    Exit status: 0 done as asked, 1 refused, 2 wrong usage, 3 needs an answer, 4 made with a change.
+    """

@@ -1,0 +1,67 @@
+"""From a file's cells to a trial table, with every guess named; or every fault, or every question, at once."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from dataclasses import dataclass
+
+from mathgen.errors import TableFaults, TableQuestions
+from mathgen.trials.grid import Grid
+from mathgen.trials.layout import read_sheet
+from mathgen.trials.options import ReadOptions
+from mathgen.trials.results import weigh
+from mathgen.trials.sheets import choose_sheets
+from mathgen.trials.table import TrialTable
+
+__all__ = ["ReadOptions", "ReadResult", "interpret", "read_table"]
+
+
+@dataclass(frozen=True, slots=True)
+class ReadResult:
+    """A table that was understood, and in plain words each guess that was made on the way."""
+
+    table: TrialTable
+    notes: tuple[str, ...] = ()
+
+
+def interpret(grids: Sequence[Grid], options: ReadOptions = ReadOptions()) -> ReadResult:  # noqa: B008  (frozen, so shared safely)
+    """The trial table that the cells hold.
+
+    Args:
+        grids: every sheet of the file.
+        options: what the user has said beforehand.
+    Returns:
+        The table, and a note for each guess.
+    Raises:
+        TableFaults: something cannot be understood; every fault at once.
+        TableQuestions: something reads in more than one way; every question at once.
+    """
+    choosing = choose_sheets(tuple(grids), options.sheet)
+    if choosing.question is not None:
+        raise TableQuestions((choosing.question,), choosing.notes)
+    named = frozenset(color.casefold() for color, _ in options.set_up)
+    sheets = [read_sheet(chosen.grid, chosen.header, named, chosen.trial, chosen.group) for chosen in choosing.sheets]
+    faults = [fault for sheet in sheets for fault in sheet.faults]
+    if any(sheet.faults and not sheet.readings for sheet in sheets):
+        # Without its headings a sheet's cells mean nothing: the headings' faults are told alone.
+        raise TableFaults(tuple(faults))
+    results = weigh(sheets, options)
+    faults += results.faults
+    notes = (*choosing.notes, *dict.fromkeys(note for sheet in sheets for note in sheet.notes), *results.notes)
+    if faults:
+        raise TableFaults(tuple(dict.fromkeys(faults)))
+    if results.questions:
+        raise TableQuestions(tuple(results.questions), notes)
+    return ReadResult(results.table, notes)
+
+
+def read_table(path: str, options: ReadOptions = ReadOptions()) -> ReadResult:  # noqa: B008  (frozen, so shared safely)
+    """The trial table in a file, or in standard input for ``-``.
+
+    Raises:
+        TableFaults: the file cannot be read, or something in it cannot be understood.
+        TableQuestions: something in it reads in more than one way.
+    """
+    from mathgen.trials.source import read_grids
+
+    return interpret(read_grids(path), options)
