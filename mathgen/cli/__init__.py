@@ -13,6 +13,10 @@ from mathgen.errors import MathgenError
 # that `mathgen --help` need not load every command.
 COMMANDS: dict[str, tuple[str, str]] = {
     "read": ("read", "Show how a results table is understood."),
+    "worksheet": ("worksheet", "Make a worksheet and its proved answer key."),
+    "reprint": ("reprint", "Print a sheet again from its code, or from its key file."),
+    "bank": ("bank", "Write every kind of problem that a table can serve to a file."),
+    "list": ("listing", "Print the topics, standards or skills to choose from."),
 }
 
 

@@ -57,7 +57,9 @@ def _demand_line(problem: Problem) -> str:
 def about_sheet(chosen: ChosenSheet, scenario_words: dict[str, Any], minutes: int | None) -> list[dict[str, Any]]:
     """What is on this sheet: how many problems, minutes, topics, levels and standards with their count."""
     problems = chosen.forms[0].problems if chosen.forms else ()
-    lines: list[dict[str, Any]] = [{"head": "Problems", "lines": [f"{len(problems)} on each form" if len(chosen.forms) > 1 else str(len(problems))]}]
+    lines: list[dict[str, Any]] = [
+        {"head": "Problems", "lines": [f"{len(problems)} on each form" if len(chosen.forms) > 1 else str(len(problems))]}
+    ]
     if minutes is not None:
         lines.append({"head": "Time", "lines": [f"about {minutes} minutes"]})
     topics = [scenario_words["topics"].get(problem.skill, problem.strand) for problem in problems]
@@ -114,7 +116,10 @@ def key_data(chosen: ChosenSheet, table: TrialTable, scenario_words: dict[str, A
         "marks": [form.mark for form in chosen.forms],
         "strip": answer_strip(chosen.forms),
         "forms": [
-            {"mark": form.mark, "problems": [worked_answer(problem, number, plan.grade) for number, problem in enumerate(form.problems, start=1)]}
+            {
+                "mark": form.mark,
+                "problems": [worked_answer(problem, number, plan.grade) for number, problem in enumerate(form.problems, start=1)],
+            }
             for form in chosen.forms
         ],
         "teacher": {

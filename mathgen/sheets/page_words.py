@@ -12,7 +12,9 @@ from mathgen.trials.table import TrialTable
 CHECKED_TWO_WAYS = "Every answer was checked two ways."
 
 
-def page_words(scenario: Scenario, curriculum: Curriculum, table: TrialTable, grade: int, proof_line: str = CHECKED_TWO_WAYS) -> dict[str, Any]:
+def page_words(
+    scenario: Scenario, curriculum: Curriculum, table: TrialTable, grade: int, proof_line: str = CHECKED_TWO_WAYS
+) -> dict[str, Any]:
     """The ``scenario_words`` of ``worksheet_data`` and ``key_data``.
 
     Args:

@@ -98,7 +98,9 @@ def results_table(table: TrialTable, problems: tuple[Problem, ...], words: dict[
         "caption": words["table_caption"] + only,
         "corner": words["row_heading"] if several else words["group_heading"],
         "columns": columns,
-        "rows": [{"head": row_label(group, trial, words, several), "cells": line} for (group, trial), line in zip(lines, values, strict=True)],
+        "rows": [
+            {"head": row_label(group, trial, words, several), "cells": line} for (group, trial), line in zip(lines, values, strict=True)
+        ],
         "covered": bool(hidden & {(group, trial, color) for group, trial in lines for color in colors}),
         "absent": any("–" in line for line in values),
         "unneeded": unneeded,

@@ -33,6 +33,7 @@ class Reading:
     color: str
     measure: Measure | None
     line: tuple[str, int]  # sheet and row: the submission that it belongs to
+    color_place: Place | None = None  # the cell that names the color, where a cell does
 
 
 @dataclass(frozen=True, slots=True)
@@ -111,7 +112,7 @@ def _title_set_ups(grid: Grid, header: Header) -> list[Statement]:
                 if column.heading.text and isinstance(cell, Count):
                     color = column.heading.color or read_color(column.heading.text)[0]
                     place = Place(index + 1, column.number, grid.sheet, column.heading.text)
-                    statements.append(Statement(color, cell.value, "the set-up row", place))
+                    statements.append(Statement(color, cell.value, "the set-up row", place, in_row=True))
     return statements
 
 

@@ -3,9 +3,11 @@
 from __future__ import annotations
 
 import re
+from dataclasses import dataclass
 
 from sympy import Integer, Rational
 
+from mathgen.errors import Fault, Place
 from mathgen.trials.heading_words import NUMBER_WORDS, tidy
 from mathgen.trials.labels import read_color
 
@@ -58,3 +60,32 @@ def gap_inches(text: str, unit: str | None) -> Rational | None:
     else:
         raise ValueError(_EXPECTED_GAP)
     return length * Rational(50, 127) if unit == "cm" else length
+
+
+@dataclass(frozen=True, slots=True)
+class Kept:
+    """The optional columns of one row, and what was found wrong in them or guessed."""
+
+    target: str | None = None
+    gap_inches: Rational | None = None
+    height: str | None = None
+    round: str | None = None
+    notes: str | None = None
+    faults: tuple[Fault, ...] = ()
+    notes_said: tuple[str, ...] = ()
+
+
+def kept_of_row(cells: dict[str, tuple[str, Place, str | None]]) -> Kept:
+    """What a row's optional columns hold: for each role its text, its place and its heading's unit."""
+    texts = {role: text for role, (text, _, _) in cells.items()}
+    gap, faults, said = None, [], []
+    if "gap" in cells:
+        text, place, unit = cells["gap"]
+        try:
+            gap = gap_inches(text, unit)
+        except ValueError as wrong:
+            faults.append(Fault(place, text, str(wrong), "Write halves and quarters as 1/2 and 1/4."))
+        if gap is not None and ("cm" in text.casefold() or (unit == "cm" and not _UNIT.search(text.casefold()))):
+            said.append("Centimeters between pins are turned into inches (1 inch is 2.54 cm)")
+    target = target_color(texts.get("target", ""))
+    return Kept(target, gap, texts.get("height"), texts.get("round"), texts.get("notes"), tuple(faults), tuple(said))

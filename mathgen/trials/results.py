@@ -2,33 +2,21 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass, field, replace
-
-from sympy import Rational
+from dataclasses import dataclass, field
 
 from mathgen.errors import Fault, Place, Question
 from mathgen.trials.cells import Absent, Cell, Count, Unreadable, read_cell
-from mathgen.trials.heading_words import COLOR_WORDS, measure_words
-from mathgen.trials.labels import spelling_key
+from mathgen.trials.duplicates import settle_duplicates, trials_listed
 from mathgen.trials.layout import Reading, SheetReadings
-from mathgen.trials.optional_columns import gap_inches, target_color
+from mathgen.trials.measures import MEASURE_WORDS, settle_measures
+from mathgen.trials.names import misspelled_colors, near_groups, one_spelling
+from mathgen.trials.optional_columns import Kept, kept_of_row
 from mathgen.trials.options import ReadOptions
-from mathgen.trials.questions import ask_blank, ask_counts, ask_duplicates, ask_set_up
+from mathgen.trials.questions import ask_blank, ask_set_up
 from mathgen.trials.scope import Label, Measure
-from mathgen.trials.set_up import SetUps, Statement, unknown_colors
+from mathgen.trials.set_up import SetUps, Statement, against_option, unknown_colors
 from mathgen.trials.table import Row, TrialTable
 from mathgen.trials.totals_check import CountedCell, check_totals
-
-_WORDS = {"down": "knocked down", "standing": "left standing", "set_up": "set up"}
-_Key = tuple[str, Label, str, int]  # group, trial, color, and which of several with the same labels
-
-
-@dataclass(frozen=True, slots=True)
-class _Told:
-    """One reading with its cell read."""
-
-    reading: Reading
-    cell: Cell
 
 
 @dataclass(slots=True)
@@ -46,418 +34,229 @@ class Results:
         """The trial table."""
         return TrialTable(tuple(self.rows), tuple(self.absent))
 
+    def take(self, notes: tuple[str, ...] | list[str] = (), faults: tuple[Fault, ...] | list[Fault] = (), question: Question | None = None) -> None:
+        """Adds what one step said."""
+        self.notes.extend(notes)
+        self.faults.extend(faults)
+        if question is not None:
+            self.questions.append(question)
+
+
+@dataclass(frozen=True, slots=True)
+class _Told:
+    """One reading with its cell read."""
+
+    reading: Reading
+    cell: Cell
+
 
 def weigh(sheets: list[SheetReadings], options: ReadOptions) -> Results:
     """Rows, absent results, notes, faults and questions from all sheets that are read."""
-    return _Weighing(sheets, options).done()
+    results = Results()
+    readings = [reading for sheet in sheets for reading in sheet.readings]
+    if not readings:
+        if not any(sheet.faults for sheet in sheets):
+            place = Place(None, None, sheets[0].grid.sheet)
+            results.take(faults=[Fault(place, "", "results below the headings", "Add a row for each group and trial.")])
+        return results
+    readings = one_spelling(readings, results.notes)
+    results.take(near_groups(readings), misspelled_colors(readings))
+    settled = settle_measures(readings, [text for sheet in sheets for text in (*sheet.titles, sheet.grid.sheet or "")], options.counts)
+    results.take(settled.notes, settled.faults, settled.question)
+    single = settle_duplicates(settled.readings, options.duplicates, any(sheet.timestamped for sheet in sheets))
+    results.take(single.notes, question=single.question)
+    weighing = _Weighing(sheets, options, results)
+    weighing.set_ups_for(single.readings)
+    # Doubles that are left out or asked about are still cells that a total has added up.
+    weighing.remember(settled.readings)
+    for (group, trial, color), measures in _by_result(single.readings).items():
+        weighing.result(group, trial, color, measures)
+    weighing.ask(bool(settled.question))
+    weighing.totals()
+    weighing.say()
+    return results
+
+
+def _by_result(readings: list[Reading]) -> dict[tuple[str, Label, str], dict[Measure, _Told]]:
+    told: dict[tuple[str, Label, str], dict[Measure, _Told]] = {}
+    for reading in readings:
+        assert reading.measure is not None
+        told.setdefault((reading.group, reading.trial, reading.color), {})[reading.measure] = _Told(reading, read_cell(reading.text, reading.is_date))
+    return told
 
 
 class _Weighing:
-    """Holds what the steps share; each step reads what the one before it settled."""
+    """Weighs one result after another; remembers what is to be asked and said at the end."""
 
-    def __init__(self, sheets: list[SheetReadings], options: ReadOptions) -> None:
-        self.sheets, self.options = sheets, options
-        self.results = Results()
-        self.readings = [reading for sheet in sheets for reading in sheet.readings]
-        self.told: dict[_Key, dict[Measure, _Told]] = {}
+    def __init__(self, sheets: list[SheetReadings], options: ReadOptions, results: Results) -> None:
+        self.sheets, self.options, self.results = sheets, options, results
+        self.set_ups = SetUps([])
         self.counted: dict[tuple[str, int, int], CountedCell] = {}
         self.unreadable: set[tuple[str, int, int]] = set()
-        self.blanks: list[Place] = []
-        self.blank_measures: list[Measure] = []
-        self.unset: dict[str, int] = {}
+        self.blanks: dict[Place, Measure] = {}
+        self.unset: list[str] = []
         self.guesses: dict[str, int] = {}
+        self.kept: dict[tuple[str, int], Kept] = {}
 
-    def done(self) -> Results:
-        if not self.readings:
-            if not self.results.faults:
-                place = Place(None, None, self.sheets[0].grid.sheet)
-                self.results.faults.append(Fault(place, "", "results below the headings", "Add a row for each group and trial."))
-            return self.results
-        self.same_spellings()
-        self.near_spellings()
-        self.measures()
-        self.lay_out()
-        self.duplicates()
-        self.set_ups = self.gather_set_ups()
-        for key, measures in self.told.items():
-            self.result(key, measures)
-        self.ask()
-        self.totals()
-        self.missing()
-        for guess, times in self.guesses.items():
-            self.results.notes.append(f"{guess}{f' ({times} times)' if times > 1 else ''}.")
-        return self.results
+    def set_ups_for(self, readings: list[Reading]) -> None:
+        """Gathers what the table and the option say about set-up counts."""
+        stated = [statement for sheet in self.sheets for statement in sheet.set_ups]
+        colors = tuple(dict.fromkeys(reading.color for reading in readings))
+        self.results.take(faults=unknown_colors(self.options.set_up, colors))
+        self.results.take(faults=against_option(self.options.set_up, stated))
+        optional = [Statement(color.casefold(), count, "--set-up", Place()) for color, count in self.options.set_up]
+        self.set_ups = SetUps([*stated, *optional])
+        self.results.take(faults=SetUps(stated).conflicts())
+        self.results.take(faults=[_none_set_up(statement.place, statement.color) for statement in stated if statement.count < 1])
 
-    # -- names
-    def same_spellings(self) -> None:
-        """Groups, trials and colors that differ only in case or spaces are one; the first spelling stands."""
-        groups: dict[str, str] = {}
-        trials: dict[str, Label] = {}
-        variants: dict[str, list[str]] = {}
-        renamed = []
-        for reading in self.readings:
-            group = groups.setdefault(spelling_key(reading.group), reading.group)
-            if group != reading.group and reading.group not in variants.setdefault(group, []):
-                variants[group].append(reading.group)
-            trial = reading.trial
-            if isinstance(trial, str):
-                trial = trials.setdefault(spelling_key(trial), trial)
-            renamed.append(replace(reading, group=group, trial=trial))
-        self.readings = renamed
-        for group, others in variants.items():
-            if others:
-                self.results.notes.append(
-                    f'{", ".join(_quoted(others))} {"is" if len(others) == 1 else "are"} read as the group "{group}".'
-                )
-
-    def near_spellings(self) -> None:
-        """Names a slip apart: a color is a fault, as the table has colors that are known; two groups are said."""
-        times: dict[str, int] = {}
-        for reading in self.readings:
-            times[reading.color] = times.get(reading.color, 0) + 1
-        for color in [color for color in times if color not in COLOR_WORDS and len(color) > 3]:
-            # rapidfuzz is loaded only for a color that is in no list.
-            from mathgen.trials.spelling import nearest
-
-            meant = nearest(color, [other for other in times if times[other] > times[color] and other != color])
-            if meant:
-                for reading in self.readings:
-                    if reading.color == color and color not in (reading.place.heading or "").casefold():
-                        self.results.faults.append(
-                            Fault(
-                                Place(reading.place.row, None, reading.place.sheet), color, f"one of the colors {', '.join(c for c in times if c != color)}",
-                                f'Did you mean "{meant}"?',
-                            )
-                        )  # fmt: skip
-        groups = list(dict.fromkeys(reading.group for reading in self.readings))
-        for index, group in enumerate(groups):
-            for other in groups[index + 1 :]:
-                if _slip_apart(group, other):
-                    self.results.notes.append(f'"{group}" and "{other}" are read as two groups. If they are one, give them one spelling.')
-
-    # -- knocked down or left standing
-    def measures(self) -> None:
-        """A measure for every reading that has none: from the titles, the option, or a question."""
-        unsaid = [reading for reading in self.readings if reading.measure is None]
-        stated = {reading.measure for reading in self.readings} - {None, "set_up"}
-        wanted = self.options.counts
-        if not unsaid:
-            if wanted and stated and wanted not in stated:
-                (other,) = stated
-                self.results.faults.append(
-                    Fault(
-                        Place(),
-                        f"--counts {wanted}",
-                        f"--counts {other}: the headings say {_WORDS[str(other)]}",
-                        "Leave --counts out or change it.",
-                    )
-                )
-            return
-        said: set[Measure] = set()
-        by = ""
-        for sheet in self.sheets:
-            for text in [*sheet.titles, sheet.grid.sheet or ""]:
-                words = measure_words(text) - {"set_up"}
-                if words and not said:
-                    by = text
-                said |= words
-        measure: Measure
-        if wanted:
-            measure = wanted
-            if said and wanted not in said:
-                self.results.notes.append(f'"{by}" says pins {_WORDS[said.pop()]}; --counts {wanted} is followed.')
-        elif len(said) == 1:
-            (measure,) = said
-            self.results.notes.append(f'The counts are of pins {_WORDS[measure]}, as "{by}" says.')
-        elif all(not isinstance(cell := read_cell(r.text, r.is_date), Count) or cell.out_of is not None for r in unsaid):
-            measure = "down"
-            self.results.notes.append("A count such as 3/4 is read as 3 knocked down of 4 set up.")
-        else:
-            columns = list(dict.fromkeys(f'"{r.place.heading}"' for r in unsaid if r.place.heading))
-            self.results.questions.append(ask_counts(columns[:6] if len(columns) < 7 else [*columns[:6], "..."]))
-            measure = "down"
-        self.readings = [replace(reading, measure=reading.measure or measure) for reading in self.readings]
-
-    # -- which readings belong to one result
-    def lay_out(self) -> None:
-        seen: dict[tuple[str, Label, str, Measure], int] = {}
-        for reading in self.readings:
-            assert reading.measure is not None
-            label = (reading.group, reading.trial, reading.color, reading.measure)
-            number = seen.get(label, 0)
-            seen[label] = number + 1
+    def remember(self, readings: list[Reading]) -> None:
+        """The number in every count cell, for the totals."""
+        for reading in readings:
             cell = read_cell(reading.text, reading.is_date)
-            self.told.setdefault((reading.group, reading.trial, reading.color, number), {})[reading.measure] = _Told(reading, cell)
+            if isinstance(cell, Count):
+                said = self.set_ups.of(reading.group, reading.trial, reading.color)
+                set_up = cell.value if reading.measure == "set_up" else cell.out_of or (said.count if said else None)
+                self.counted[_spot(reading.place)] = CountedCell(cell.value, set_up)
 
-    def duplicates(self) -> None:
-        """Results that are there more than once: the option decides, or a question asks."""
-        doubled = list(dict.fromkeys((group, trial) for group, trial, _, number in self.told if number))
-        if not doubled:
-            return
-        if self.options.duplicates is None:
-            doubles = []
-            for group, trial in doubled:
-                rows = sorted(
-                    {told.reading.line[1] for key, measures in self.told.items() if key[:2] == (group, trial) for told in measures.values()}
-                )
-                doubles.append((group, trial, rows))
-            self.results.questions.append(ask_duplicates(doubles, any(sheet.timestamped for sheet in self.sheets)))
-            return
-        last: dict[tuple[str, Label, str], int] = {}
-        for group, trial, color, number in self.told:
-            last[group, trial, color] = max(number, last.get((group, trial, color), 0))
-        if self.options.duplicates == "keep":
-            self.keep_doubles()
-            return
-        keep_last = self.options.duplicates == "last"
-        self.told = {
-            (group, trial, color, 0): measures
-            for (group, trial, color, number), measures in self.told.items()
-            if number == (last[group, trial, color] if keep_last else 0)
-        }
-        which = "last" if keep_last else "first"
-        self.results.notes.append(f"Of results that are there more than once, the {which} one counts: {_trials_listed(doubled)}.")
-
-    def keep_doubles(self) -> None:
-        """Each later one of several results becomes a further trial of its group."""
-        free: dict[str, int] = {}
-        for group, trial, _, _ in self.told:
-            free[group] = max(free.get(group, 0), trial if isinstance(trial, int) else 0)
-        further: dict[tuple[str, Label, int], int] = {}
-        kept: dict[_Key, dict[Measure, _Told]] = {}
-        for (group, trial, color, number), measures in self.told.items():
-            if number:
-                if (group, trial, number) not in further:
-                    free[group] += 1
-                    further[group, trial, number] = free[group]
-                    self.results.notes.append(f'A further result of "{group}", {_trial(trial)}, is counted as trial {free[group]}.')
-                kept[group, further[group, trial, number], color, 0] = measures
-            else:
-                kept[group, trial, color, 0] = measures
-        self.told = kept
-
-    # -- set-up counts
-    def gather_set_ups(self) -> SetUps:
-        statements = [statement for sheet in self.sheets for statement in sheet.set_ups]
-        colors = tuple(dict.fromkeys(color for _, _, color, _ in self.told))
-        self.results.faults.extend(unknown_colors(self.options.set_up, colors))
-        for color, count in self.options.set_up:
-            earlier = next((s for s in statements if s.color == color.casefold() and s.narrowness == 0), None)
-            if earlier is not None and earlier.count != count:
-                self.results.faults.append(
-                    Fault(Place(), f"--set-up {color}={count}", f"{earlier.count} {earlier.color} pins, as {earlier.source} says", "Leave that color out, or correct the table.")
-                )  # fmt: skip
-            statements.append(Statement(color.casefold(), count, "--set-up", Place()))
-        gathered = SetUps(statements)
-        self.results.faults.extend(fault for fault in gathered.conflicts() if fault.place.row is not None)
-        for statement in statements:
-            if statement.count < 1:
-                self.results.faults.append(
-                    Fault(statement.place, str(statement.count), "at least 1 pin set up", f'Where no {statement.color} pins were set up, type "absent" as the count.')
-                )  # fmt: skip
-        return gathered
-
-    def set_up_of(self, key: _Key, measures: dict[Measure, _Told]) -> tuple[int | None, str]:
-        """How many were set up for one result, and what says so."""
-        group, trial, color, _ = key
-        sources: list[tuple[int, str]] = []
-        for measure in ("down", "standing"):
-            told = measures.get(measure)
-            if told and isinstance(told.cell, Count) and told.cell.out_of is not None:
-                sources.append((told.cell.out_of, f'"{told.reading.text}"'))
-        own = measures.get("set_up")
-        if own and isinstance(own.cell, Count):
-            sources.append((own.cell.value, f'"{own.reading.place.heading or "set up"}"'))
-        said = self.set_ups.of(group, trial, color)
-        if said is not None:
-            sources.append((said.count, said.source))
-        if not sources:
-            return None, ""
-        first = sources[0]
-        for count, source in sources[1:]:
-            if count != first[0]:
-                told = measures.get("down") or measures.get("standing") or own
-                assert told is not None
-                self.results.faults.append(
-                    Fault(told.reading.place, told.reading.text, f"{count} {color} pins set up, as {source} says", f"{first[1]} says {first[0]}. Make them agree.")
-                )  # fmt: skip
-                break
-        return first
-
-    # -- one result
-    def result(self, key: _Key, measures: dict[Measure, _Told]) -> None:
+    def result(self, group: str, trial: Label, color: str, measures: dict[Measure, _Told]) -> None:
         """Turns the cells of one result into a row, an absent result, a fault or a part of a question."""
-        group, trial, color, _ = key
         counts = {measure: told for measure, told in measures.items() if measure != "set_up"}
-        set_up, _ = self.set_up_of(key, measures)
-        unreadable = False
-        for measure, told in measures.items():
-            self.note_guess(told)
-            if isinstance(told.cell, Unreadable):
-                unreadable = True
-                self.unreadable_cell(measure, told, set_up if measure != "set_up" else None)
-            elif isinstance(told.cell, Count):
-                self.counted[self.spot(told)] = CountedCell(told.cell.value, set_up if measure != "set_up" else told.cell.value)
+        set_up = self.set_up_of(group, trial, color, measures)
+        unreadable = [(measure, told) for measure, told in measures.items() if isinstance(told.cell, Unreadable)]
+        for told in measures.values():
+            if guess := getattr(told.cell, "guess", ""):
+                self.guesses[guess] = self.guesses.get(guess, 0) + 1
+        for measure, told in unreadable:
+            self.unreadable_cell(measure, told, set_up)
         own = measures.get("set_up")
         if own and isinstance(own.cell, Count) and own.cell.value < 1:
-            self.results.faults.append(
-                Fault(
-                    own.reading.place,
-                    own.reading.text,
-                    "at least 1 pin set up",
-                    f'Where no {color} pins were set up, type "absent" as the count.',
-                )
-            )
-            return
-        if unreadable:
-            return
-        numbers: dict[Measure, int] = {measure: told.cell.value for measure, told in counts.items() if isinstance(told.cell, Count)}
-        if not numbers:
-            if not counts:
-                return  # a set-up count alone is no result
-            if any(isinstance(told.cell, Absent) for told in counts.values()) or self.options.blank == "absent":
+            self.results.take(faults=[_none_set_up(own.reading.place, color)])
+        elif not unreadable and counts:
+            numbers = self.numbers(counts)
+            if numbers is None:
                 self.results.absent.append((group, trial, color))
-                return
-            if self.options.blank is None:
-                measure, told = next(iter(counts.items()))
-                self.blanks.append(told.reading.place)
-                self.blank_measures.append(measure)
-                return
-            numbers = {next(iter(counts)): 0}
-        self.row(key, counts, numbers, set_up)
+            elif numbers:
+                self.row(group, trial, color, counts, numbers, set_up)
 
-    def row(self, key: _Key, counts: dict[Measure, _Told], numbers: dict[Measure, int], set_up: int | None) -> None:
-        """A row, once the numbers hold together."""
-        group, trial, color, _ = key
+    def numbers(self, counts: dict[Measure, _Told]) -> dict[Measure, int] | None:
+        """The counts of one result; None where it is absent, nothing where blanks are asked about."""
+        numbers = {measure: told.cell.value for measure, told in counts.items() if isinstance(told.cell, Count)}
+        if numbers:
+            return numbers
+        if any(isinstance(told.cell, Absent) for told in counts.values()) or self.options.blank == "absent":
+            return None
+        measure, told = next(iter(counts.items()))
+        if self.options.blank == "none":
+            return {measure: 0}
+        self.blanks[told.reading.place] = measure
+        return {}
+
+    def set_up_of(self, group: str, trial: Label, color: str, measures: dict[Measure, _Told]) -> int | None:
+        """How many were set up for one result; a fault where two places disagree."""
+        sources: list[tuple[int, str, _Told | None]] = []
+        for measure, told in measures.items():
+            if isinstance(told.cell, Count):
+                if measure == "set_up":
+                    sources.append((told.cell.value, f'the column "{told.reading.place.heading or "set up"}"', told))
+                elif told.cell.out_of is not None:
+                    sources.append((told.cell.out_of, f'"{told.reading.text}"', told))
+        said = self.set_ups.of(group, trial, color)
+        if said is not None:
+            sources.append((said.count, said.source, None))
+        if not sources:
+            return None
+        count, source, told_first = sources[0]
+        for other, by, _ in sources[1:]:
+            if other != count and told_first is not None:
+                advice = f"{source[0].upper()}{source[1:]} says {count}. Make them agree."
+                expected = f"{other} {color} pins set up, as {by} says"
+                self.results.take(faults=[Fault(told_first.reading.place, told_first.reading.text, expected, advice)])
+                break
+        return count
+
+    def row(self, group: str, trial: Label, color: str, counts: dict[Measure, _Told], numbers: dict[Measure, int], set_up: int | None) -> None:
+        """Adds a row, where the numbers hold together."""
         both = len(numbers) == 2
-        first_measure = next(iter(numbers))
-        told = counts[first_measure]
         if set_up is None and both:
-            set_up = numbers["down"] + numbers["standing"]
+            set_up = sum(numbers.values())
             self.guesses.setdefault("How many were set up is taken as knocked down and left standing together", 1)
         if set_up is None:
-            self.unset[color] = max(self.unset.get(color, 0), max(numbers.values()))
+            self.unset.append(color)
             return
         for measure, number in numbers.items():
             if number > set_up:
-                place = counts[measure].reading.place
-                self.results.faults.append(
-                    Fault(place, counts[measure].reading.text, f"a whole number from 0 to {set_up} (pins set up)", f"More pins were {_WORDS[measure]} than were set up.")
-                )  # fmt: skip
+                reading = counts[measure].reading
+                expected = f"a whole number from 0 to {set_up} (pins set up)"
+                advice = f"More pins were {MEASURE_WORDS[measure]} than were set up."
+                self.results.take(faults=[Fault(reading.place, reading.text, expected, advice)])
                 return
-        if both and numbers["down"] + numbers["standing"] != set_up:
-            self.results.faults.append(
-                Fault(
-                    counts["standing"].reading.place, counts["standing"].reading.text, f"{set_up - numbers['down']} left standing",
-                    f"{numbers['down']} of {set_up} were knocked down. Correct the number that is wrong.",
-                )
-            )  # fmt: skip
+        if both and sum(numbers.values()) != set_up:
+            reading = counts["standing"].reading
+            advice = f"{numbers['down']} of {set_up} were knocked down. Correct the number that is wrong."
+            self.results.take(faults=[Fault(reading.place, reading.text, f"{set_up - numbers['down']} left standing", advice)])
             return
         down = numbers["down"] if "down" in numbers else set_up - numbers["standing"]
-        self.results.rows.append(Row(group, trial, color, set_up, down, **self.extras(told)))
+        kept = self.kept_of(next(iter(counts.values())).reading)
+        self.results.rows.append(Row(group, trial, color, set_up, down, kept.target, kept.gap_inches, kept.height, kept.round, kept.notes))
 
     def unreadable_cell(self, measure: Measure, told: _Told, set_up: int | None) -> None:
+        """A fault for a cell that is no count."""
         assert isinstance(told.cell, Unreadable)
-        self.unreadable.add(self.spot(told))
+        self.unreadable.add(_spot(told.reading.place))
         expected = "a whole number" if set_up is None else f"a whole number from 0 to {set_up} (pins set up)"
         if measure == "set_up":
             expected = "a whole number of pins set up"
-        self.results.faults.append(Fault(told.reading.place, told.reading.text, told.cell.expected or expected, told.cell.advice))
+        self.results.take(faults=[Fault(told.reading.place, told.reading.text, told.cell.expected or expected, told.cell.advice)])
 
-    def spot(self, told: _Told) -> tuple[str, int, int]:
-        place = told.reading.place
-        return place.sheet or "", place.row or 0, place.column or 0
+    def kept_of(self, reading: Reading) -> Kept:
+        """The optional columns of the row that a result stands in, read once a row."""
+        if reading.line not in self.kept:
+            name, row = reading.line
+            sheet = next(sheet for sheet in self.sheets if (sheet.grid.sheet or "") == name)
+            self.kept[reading.line] = kept_of_row(sheet.extras.get(row, {}))
+            self.results.take(faults=self.kept[reading.line].faults)
+            for note in self.kept[reading.line].notes_said:
+                self.guesses.setdefault(note, 1)
+        return self.kept[reading.line]
 
-    def note_guess(self, told: _Told) -> None:
-        guess = getattr(told.cell, "guess", "")
-        if guess:
-            self.guesses[guess] = self.guesses.get(guess, 0) + 1
-
-    # -- optional columns
-    def extras(self, told: _Told) -> dict[str, object]:
-        """The optional columns' values of the row that a result stands in."""
-        sheet_name, row = told.reading.line
-        sheet = next(sheet for sheet in self.sheets if (sheet.grid.sheet or "") == sheet_name)
-        values: dict[str, object] = {}
-        for role, (text, place, unit) in sheet.extras.get(row, {}).items():
-            if role == "target":
-                values["target"] = target_color(text)
-            elif role == "gap":
-                values["gap_inches"] = self.gap(text, place, unit)
-            elif role in ("height", "round", "notes"):
-                values[role] = text
-        return values
-
-    def gap(self, text: str, place: Place, unit: str | None) -> Rational | None:
-        try:
-            length = gap_inches(text, unit)
-        except ValueError as wrong:
-            fault = Fault(place, text, str(wrong), "Write halves and quarters as 1/2 and 1/4.")
-            if fault not in self.results.faults:
-                self.results.faults.append(fault)
-            return None
-        if unit == "cm" or "cm" in text.casefold():
-            self.guesses.setdefault("Centimeters between pins are turned into inches (1 inch is 2.54 cm)", 1)
-        return length
-
-    # -- the end
-    def ask(self) -> None:
+    def ask(self, counts_asked: bool) -> None:
+        """The questions that the results left open."""
         if self.blanks:
-            measures = list(dict.fromkeys(_WORDS[measure] for measure in self.blank_measures))
-            words = "counted" if any(q.id == "counts" for q in self.results.questions) else " or ".join(measures)
-            self.results.questions.append(ask_blank(self.blanks, words))
+            words = " or ".join(dict.fromkeys(MEASURE_WORDS[measure] for measure in self.blanks.values()))
+            self.results.take(question=ask_blank(list(self.blanks), "counted" if counts_asked else words))
         if self.unset:
-            colors = list(dict.fromkeys(color for _, _, color, _ in self.told if color in self.unset))
-            self.results.questions.append(ask_set_up(colors, not self.results.rows))
+            self.results.take(question=ask_set_up(list(dict.fromkeys(self.unset)), not self.results.rows))
 
     def totals(self) -> None:
+        """Checks the table's own totals against its counts."""
         if self.options.ignore_totals:
             if any(sheet.totals for sheet in self.sheets):
-                self.results.notes.append("The table's own totals are not checked (--ignore-totals).")
+                self.results.take(["The table's own totals are not checked (--ignore-totals)."])
             return
         for sheet in self.sheets:
             name = sheet.grid.sheet or ""
             counted = {(row, column): cell for (of, row, column), cell in self.counted.items() if of == name}
             for statement in sheet.set_ups:
-                place = statement.place
-                if place.row is not None and place.column is not None and "set-up row" in statement.source:
-                    counted.setdefault((place.row, place.column), CountedCell(statement.count, statement.count))
+                if statement.in_row and statement.place.row and statement.place.column:
+                    counted.setdefault((statement.place.row, statement.place.column), CountedCell(statement.count, statement.count))
             unreadable = {(row, column) for of, row, column in self.unreadable if of == name}
-            self.results.faults.extend(check_totals(sheet.totals, counted, unreadable))
+            self.results.take(faults=check_totals(sheet.totals, counted, unreadable))
 
-    def missing(self) -> None:
-        """Results that have no cell at all, where most others have one."""
-        table = self.results.table
-        known = {(row.group, row.trial, row.color) for row in table.rows} | set(table.absent)
+    def say(self) -> None:
+        """The guesses that cells needed, and results that have no row at all."""
+        self.results.take([f"{guess}{f' ({times} times)' if times > 1 else ''}." for guess, times in self.guesses.items()])
         if self.results.faults or self.results.questions:
             return
-        missing = [(g, t) for g in table.groups for t in table.trials if not any((g, t, color) in known for color in table.colors)]
+        table = self.results.table
+        known = {(row.group, row.trial) for row in table.rows} | {(group, trial) for group, trial, _ in table.absent}
+        missing = [(group, trial) for group in table.groups for trial in table.trials if (group, trial) not in known]
         if missing:
-            self.results.notes.append(f"There is no row for {_trials_listed(missing)}.")
+            self.results.take([f"There is no row for {trials_listed(missing)}."])
 
 
-def _trial(trial: Label) -> str:
-    return f"trial {trial}" if isinstance(trial, int) else trial
+def _spot(place: Place) -> tuple[str, int, int]:
+    return place.sheet or "", place.row or 0, place.column or 0
 
 
-def _trials_listed(pairs: list[tuple[str, Label]]) -> str:
-    shown = "; ".join(f"{group}, {_trial(trial)}" for group, trial in pairs[:8])
-    return shown + (f" and {len(pairs) - 8} more" if len(pairs) > 8 else "")
-
-
-def _quoted(names: list[str]) -> list[str]:
-    return [f'"{name}"' for name in names]
-
-
-def _slip_apart(first: str, second: str) -> bool:
-    """Whether two group names differ by one letter, or by an s at the end."""
-    one, other = sorted((spelling_key(first), spelling_key(second)), key=len)
-    if len(one) < 3 or len(other) - len(one) > 1:
-        return False
-    if len(one) == len(other):
-        unlike = [(a, b) for a, b in zip(one, other, strict=True) if a != b]
-        swapped = len(unlike) == 2 and unlike[0] == unlike[1][::-1]
-        whole_words = one.split()[:-1] == other.split()[:-1] and len(one.split()) > 1 and len(one.split()[-1]) == 1
-        return (len(unlike) == 1 and len(one) > 3 and all(c.isalpha() for pair in unlike for c in pair) and not whole_words) or swapped
-    cut = [other[:index] + other[index + 1 :] for index in range(len(other)) if not other[index].isdecimal()]
-    return one in cut
+def _none_set_up(place: Place, color: str) -> Fault:
+    return Fault(place, "0", "at least 1 pin set up", f'Where no {color} pins were set up, type "absent" as the count and leave this cell empty.')

@@ -21,6 +21,7 @@ class Statement:
     place: Place
     group: str | None = None
     trial: Label | None = None
+    in_row: bool = False  # whether it stands in a set-up row, where totals may add it up
 
     def covers(self, group: str, trial: Label, color: str) -> bool:
         """Whether it speaks of this result."""
@@ -90,6 +91,17 @@ def in_title(text: str) -> dict[str, int]:
         else:
             return {}
     return found
+
+
+def against_option(given: tuple[tuple[str, int], ...], stated: list[Statement]) -> list[Fault]:
+    """Faults for counts in the option that differ from what the table itself says."""
+    faults = []
+    for color, count in given:
+        said = next((statement for statement in stated if statement.color == color.casefold() and statement.narrowness == 0), None)
+        if said is not None and said.count != count:
+            expected = f"{said.count} {said.color} pins, as {said.source} says"
+            faults.append(Fault(Place(), f"--set-up {color}={count}", expected, "Leave that color out of --set-up, or correct the table."))
+    return faults
 
 
 def unknown_colors(given: tuple[tuple[str, int], ...], colors: tuple[str, ...]) -> list[Fault]:

@@ -1,0 +1,61 @@
+"""``mathgen reprint``: a sheet again, from its code and the same table, or from its key file."""
+
+from __future__ import annotations
+
+from pathlib import Path
+
+import click
+
+from mathgen import __version__
+from mathgen.bank.code import RELEASE, decode, table_digest
+from mathgen.cli.common_options import out_options
+from mathgen.cli.table_options import table_argument_and_options
+from mathgen.errors import RequestFault
+from mathgen.press.files import write_files
+from mathgen.press.sheet_files import files_from_key, sheet_files
+from mathgen.trials.options import ReadOptions
+from mathgen.trials.reading import read_table
+
+
+@click.command()
+@click.argument("code", metavar="CODE")
+@table_argument_and_options
+@out_options
+def reprint(code: str, table: str | None, reading: ReadOptions, out: Path, force: bool) -> None:
+    """Print a sheet again from its CODE and the TABLE it was made from.
+
+    CODE stands at the foot of each page. Where a key file (grade4-key.json) is given instead of a code, TABLE is not needed.
+    """
+    if Path(code).suffix == ".json":
+        if not Path(code).is_file():
+            raise RequestFault(f"{code} is not there.")
+        contents = files_from_key(Path(code))
+    else:
+        if table is None:
+            raise click.UsageError("Missing argument 'TABLE': the table that the sheet was made from.")
+        contents = _from_code(code, table, reading)
+    paths = {out / name: content for name, content in contents.items()}
+    write_files(paths, force)
+    for path in paths:
+        click.echo(path)
+
+
+def _from_code(code: str, table: str, reading: ReadOptions) -> dict[str, bytes]:
+    decoded = decode(code)
+    if decoded.release != RELEASE:
+        raise RequestFault(
+            f"This sheet was made by release {decoded.release} of the sheets; this program ({__version__}) makes release {RELEASE}, "
+            "which would draw other problems. Reprint it from its key file: mathgen reprint grade...-key.json --out FOLDER."
+        )
+    result = read_table(table, reading)
+    if table_digest(result.table) != decoded.digest:
+        raise RequestFault(
+            "This table is not the one that the sheet was made from: some count, label or order differs. Give the table as it was "
+            "that day, or reprint from the key file: mathgen reprint grade...-key.json --out FOLDER."
+        )
+    if decoded.plan is None:
+        raise RequestFault(
+            "This sheet's plan (topics, skills, standards or a large seed) does not fit a code. "
+            "Reprint it from its key file: mathgen reprint grade...-key.json --out FOLDER."
+        )
+    return sheet_files(result.table, decoded.plan, decoded.scenario, result.notes).contents

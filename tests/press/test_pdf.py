@@ -1,0 +1,181 @@
+"""Worksheet and key as PDF."""
+
+from __future__ import annotations
+
+import itertools
+import os
+import subprocess
+import sys
+from functools import cache
+from pathlib import Path
+
+import pdfua
+import pytest
+
+from mathgen.errors import RequestFault
+from mathgen.press.pdf import Kind, pdf_bytes, pdfs, write_pdf
+from mathgen.sheets.key import key_data
+from mathgen.sheets.worksheet import worksheet_data
+from mathgen.trials.table import Row, TrialTable
+from tests.press.pdf_structure import elements, fonts, reader, text
+from tests.sheets.by_hand import TABLE, sheet, words
+
+KINDS: tuple[Kind, ...] = ("worksheet", "key")
+EVERY = [
+    pytest.param(kind, grade, wish, id=f"{kind}, grade {grade}, {wish}")
+    for kind, (grade, wish) in itertools.product(
+        KINDS, [(2, ()), (4, (("forms", 2), ("paper", "a4"))), (7, (("layout", "save-paper"),)), (4, (("large_print", True),))]
+    )
+]
+
+
+@cache
+def made(kind: Kind, grade: int, wish: tuple[tuple[str, object], ...] = ()) -> bytes:
+    """A document, set once for all tests."""
+    data = worksheet_data if kind == "worksheet" else key_data
+    return pdf_bytes(kind, data(sheet(grade, **dict(wish)), TABLE, words(grade)))  # type: ignore[arg-type]
+
+
+@pytest.mark.parametrize(("kind", "grade", "wish"), EVERY)
+def test_the_machine_checkable_part_of_pdf_ua_1_holds(kind: Kind, grade: int, wish: tuple[tuple[str, object], ...], tmp_path: Path) -> None:
+    """ISO 14289-1 as far as the checker ``pdfua`` goes; what it cannot read in a heading is tested below."""
+    path = tmp_path / "made.pdf"
+    path.write_bytes(made(kind, grade, wish))
+    report = pdfua.validate(str(path))
+    assert report.findings == ()
+    assert {outcome.rule_id for outcome in report.skipped} <= {"UA-14-001"}
+
+
+@pytest.mark.parametrize(("kind", "grade", "wish"), EVERY)
+def test_documents_are_tagged_titled_and_in_a_language(kind: Kind, grade: int, wish: tuple[tuple[str, object], ...]) -> None:
+    """PDF/UA-1: structure tree, marked, document language, title shown, fonts embedded, words as words."""
+    document = reader(made(kind, grade, wish))
+    root = document.trailer["/Root"]
+    assert root["/Lang"] == "en-US"
+    assert root["/MarkInfo"]["/Marked"]
+    assert root["/ViewerPreferences"]["/DisplayDocTitle"]
+    assert document.metadata is not None
+    assert document.metadata.title == ("Knocking down pins" if kind == "worksheet" else "Answer key: Knocking down pins")
+    assert fonts(document)
+    assert all(fonts(document).values())
+    assert {name.partition("+")[2] for name in fonts(document)} == {"Lexend-Regular"}
+    assert all(page.extract_text().strip() for page in document.pages)
+    assert not any(page.images for page in document.pages)
+
+
+@pytest.mark.parametrize(("kind", "grade", "wish"), EVERY)
+def test_headings_skip_no_level_and_figures_and_fractions_have_alt_text(
+    kind: Kind, grade: int, wish: tuple[tuple[str, object], ...]
+) -> None:
+    """PDF/UA-1, clauses 7.3 and 7.4."""
+    found = elements(reader(made(kind, grade, wish)))
+    levels = [int(name[2:]) for name, _ in found if name in ("/H1", "/H2", "/H3", "/H4")]
+    assert levels[0] == 1
+    assert all(after - before <= 1 for before, after in itertools.pairwise(levels))
+    assert all(alt for name, alt in found if name in ("/Figure", "/Formula"))
+
+
+@pytest.mark.parametrize(("kind", "grade", "wish"), EVERY)
+def test_tables_have_header_cells(kind: Kind, grade: int, wish: tuple[tuple[str, object], ...]) -> None:
+    """PDF/UA-1, clause 7.5."""
+    names = [name for name, _ in elements(reader(made(kind, grade, wish)))]
+    assert "/TH" in names[names.index("/Table") :]
+
+
+def test_a_graphs_alt_text_tells_its_data_and_a_fractions_says_it() -> None:
+    """A pupil who hears the page gets what one who sees it gets."""
+    found = elements(reader(made("worksheet", 4)))
+    assert ("/Figure", "Bar graph. Pins knocked down, all groups, Trial 1. red 9, blue 6, gold 8.") in found
+    assert [alt for name, alt in found if name == "/Formula"] == [
+        "nine twelfths",
+        "six tenths",
+        "four fifths",
+        "seven eighths",
+        "three eighths",
+    ]
+
+
+@pytest.mark.parametrize(
+    ("grade", "wish", "pages"), [(2, (), 2), (4, (), 2), (7, (), 2), (4, (("forms", 2), ("paper", "a4")), 4), (4, (("pages", 4),), 4)]
+)
+def test_a_sheet_has_the_pages_of_its_plan_and_counts_them_by_form(grade: int, wish: tuple[tuple[str, object], ...], pages: int) -> None:
+    """A leaf of two sides by default."""
+    document = reader(made("worksheet", grade, wish))
+    assert len(document.pages) == pages
+    forms = dict(wish).get("forms", 1)
+    assert isinstance(forms, int)
+    each = pages // forms
+    for index, page in enumerate(document.pages):
+        assert f"Page {index % each + 1} of {each}" in page.extract_text()
+        assert "4Q7K2M0X9R5T" in page.extract_text()
+
+
+@pytest.mark.parametrize("wish", [(), (("paper", "a4"),), (("large_print", True),), (("pages", 8),), (("layout", "save-paper"),)])
+def test_every_problem_is_printed_whole_on_one_page(wish: tuple[tuple[str, object], ...]) -> None:
+    """Its words up to the question mark stand on the page of its number."""
+    document = reader(made("worksheet", 7, wish))
+    pages = [" ".join(page.extract_text().split()) for page in document.pages]
+    for problem in sheet(7).forms[0].problems:
+        whole = [page for page in pages if problem.question.replace(" 1/2", "")[-30:] in page]
+        assert len(whole) == 1
+        assert problem.facts[:30] in whole[0]
+
+
+def test_paper_sizes_are_true() -> None:
+    """US letter is 612 by 792 points; A4 (ISO 216) is 210 by 297 mm."""
+    letter, a4 = (reader(made("worksheet", 4, wish)).pages[0].mediabox for wish in ((), (("forms", 2), ("paper", "a4"))))
+    assert (round(letter.width), round(letter.height)) == (612, 792)
+    assert (round(a4.width), round(a4.height)) == (595, 842)
+
+
+@pytest.mark.parametrize(
+    "name", ["#panic()", '$x$ <img onerror="a">', "*B* _i_ `raw` @ref <label> \\u{41} // no", "#import \"/etc\"; 'Zoë'"]
+)
+def test_data_is_never_code(name: str) -> None:
+    """A group may be called anything; its name is printed as typed, on both documents."""
+    table = TrialTable((Row(name, 1, "red", 4, 3), Row("Herons", 1, "red", 4, 1)))
+    chosen = sheet(2)
+    form = chosen.forms[0]
+    first = form.problems[3]
+    problem = type(first)(**{field: getattr(first, field) for field in first.__slots__} | {"facts": f"{name} set up 4 pins.", "givens": ()})
+    object.__setattr__(form, "problems", (problem,))
+    object.__setattr__(form, "graph", None)
+    listing = {**words(2, table), "title": f"Pins: {name}"}
+    flat = "".join(name.split())
+    for kind, data in (("worksheet", worksheet_data(chosen, table, listing)), ("key", key_data(chosen, table, listing))):
+        printed = "".join(text(pdf_bytes(kind, data)).split())  # type: ignore[arg-type]
+        assert printed.count(flat) >= 2, kind
+
+
+def test_regular_and_bold_are_two_weights_of_one_variable_font() -> None:
+    """Rendered apart, or headings would not stand out: two embedded instances at least."""
+    assert len(fonts(reader(made("worksheet", 4)))) >= 2
+
+
+def test_the_same_sheet_has_the_same_bytes_in_every_process() -> None:
+    """Two processes with different hash seeds, and both ways of asking for documents in this one."""
+    program = (
+        "import sys; from tests.sheets.by_hand import TABLE, sheet, words; from mathgen.press.pdf import pdf_bytes;"
+        "from mathgen.sheets.worksheet import worksheet_data; from mathgen.sheets.key import key_data;"
+        "sys.stdout.buffer.write(pdf_bytes('worksheet', worksheet_data(sheet(4), TABLE, words(4))));"
+        "sys.stdout.buffer.write(pdf_bytes('key', key_data(sheet(4), TABLE, words(4))))"
+    )
+    root = Path(__file__).parents[2]
+    outputs = [
+        subprocess.run(
+            [sys.executable, "-c", program], cwd=root, env={**os.environ, "PYTHONHASHSEED": seed}, capture_output=True, check=True
+        ).stdout
+        for seed in ("1", "2")
+    ]
+    together = pdfs([("worksheet", worksheet_data(sheet(4), TABLE, words(4))), ("key", key_data(sheet(4), TABLE, words(4)))])
+    assert outputs[0] == outputs[1] == b"".join(together) == made("worksheet", 4) + made("key", 4)
+
+
+def test_writing_refuses_to_replace(tmp_path: Path) -> None:
+    """As every file that the program writes."""
+    path = tmp_path / "sheet.pdf"
+    data = worksheet_data(sheet(2), TABLE, words(2))
+    write_pdf("worksheet", data, path)
+    assert path.read_bytes().startswith(b"%PDF-1.7")
+    with pytest.raises(RequestFault, match=r"sheet\.pdf"):
+        write_pdf("worksheet", data, path)

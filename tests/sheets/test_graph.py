@@ -1,0 +1,43 @@
+"""Graphs as plain data."""
+
+from __future__ import annotations
+
+import pytest
+
+from mathgen.bank.plan import Graph
+from mathgen.sheets.graph import graph_data, scale_step
+from mathgen.trials.scope import Scope
+from tests.sheets.by_hand import GRAPHS, TABLE, words
+
+
+def test_the_scale_ends_above_the_highest_bar_and_every_bar_has_its_word_and_pattern() -> None:
+    """Trial 1: red 3 + 4 + 2, blue 2 + 1 + 3, gold 4 + 3 + 1, counted by hand."""
+    graph = GRAPHS[4]
+    assert graph is not None
+    data = graph_data(graph, TABLE, words(4), 4)
+    assert (data["step"], data["top"]) == (1, 10)
+    assert data["bars"] == [
+        {"label": "red", "value": 9, "pattern": 0},
+        {"label": "blue", "value": 6, "pattern": 1},
+        {"label": "gold", "value": 8, "pattern": 2},
+    ]
+
+
+def test_alt_text_tells_the_data_and_no_comparison() -> None:
+    """PDF/UA asks for alt text on each figure; ours must not do the pupil's work."""
+    graph = Graph(Scope(("Owls",), (1, 2), None), ("red", "gold"), (4, 6))
+    alt = graph_data(graph, TABLE, words(4), 4)["alt"]
+    assert alt == "Bar graph. Pins knocked down, Owls, Trial 1 and Trial 2. red 4, gold 6."
+
+
+def test_a_color_keeps_its_pattern_when_another_is_left_out() -> None:
+    """Pattern by the color's place in the table, not on the graph."""
+    graph = Graph(Scope(), ("gold",), (6,))
+    assert graph_data(graph, TABLE, words(4), 4)["bars"][0]["pattern"] == 2
+
+
+@pytest.mark.parametrize("highest", [0, 1, 9, 10, 11, 14, 20, 21, 37, 99, 100, 480, 2160, 20_000])
+def test_scales_have_few_lines(highest: int) -> None:
+    """Single units in grade 2 as far as 20 (2.MD.D.10), else at most 10 lines."""
+    assert highest <= 10 * scale_step(highest, 5)
+    assert scale_step(highest, 2) == 1 or highest > 20

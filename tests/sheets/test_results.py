@@ -1,0 +1,72 @@
+"""The rows of the class's table that a sheet prints."""
+
+from __future__ import annotations
+
+import pytest
+
+from mathgen.sheets.results import GivenAwayError, results_table
+from mathgen.trials.scope import Scope
+from mathgen.trials.table import Row, TrialTable
+from tests.sheets.by_hand import TABLE, problem, words
+
+WORDS = words(4)
+READS_RED = problem("Use the table. How many?", "7", reads=Scope(("Owls", "Herons"), (1,), ("red",)))
+
+
+def test_only_the_rows_and_colors_in_use_are_printed_and_set_up_counts_stand_in_the_head() -> None:
+    """Counted by hand from the table."""
+    printed = results_table(TABLE, (READS_RED,), WORDS)
+    assert printed is not None
+    assert printed["columns"] == [{"head": "red", "note": "(4 set up)"}]
+    assert printed["rows"] == [{"head": "Owls", "cells": ["3"]}, {"head": "Herons", "cells": ["4"]}]
+    assert printed["caption"] == "Pins knocked down, Trial 1"
+    assert not printed["unneeded"]
+
+
+def test_rows_name_their_trial_where_there_are_several_and_unneeded_numbers_are_noticed() -> None:
+    """Herons in trials 1 and 2 and Owls in trial 1: the gold cells of all but one row are not needed."""
+    gold = problem("Use the table. How many?", "4", reads=Scope(("Owls",), (1,), ("gold",)))
+    herons = problem("Use the table. How many?", "2", reads=Scope(("Herons",), (1, 2), ("red",)))
+    printed = results_table(TABLE, (gold, herons), WORDS)
+    assert printed is not None
+    assert [row["head"] for row in printed["rows"]] == ["Owls, Trial 1", "Herons, Trial 1", "Herons, Trial 2"]
+    assert [row["cells"] for row in printed["rows"]] == [["3", "4"], ["4", "3"], ["2", "5"]]
+    assert printed["unneeded"]
+
+
+def test_no_table_where_the_words_tell_everything() -> None:
+    """A problem with all its numbers in words needs no cell."""
+    assert results_table(TABLE, (problem("The Owls knocked down 3 pins. How many?", "3"),), WORDS) is None
+
+
+def test_a_cell_that_would_answer_a_problem_is_covered() -> None:
+    """Owls, trial 1, gold (4) answers another problem on the sheet."""
+    hides = problem("The Owls knocked down 80% of the 5 gold pins in Trial 1. How many?", "4", hides=(Scope(("Owls",), (1,), ("gold",)),))
+    reads = problem("Use the table. How many?", "3", reads=Scope(("Herons",), (1,), ("red", "gold")))
+    also = problem("Use the table. How many?", "3", reads=Scope(("Owls",), (1,), ("red",)))
+    printed = results_table(TABLE, (hides, reads, also), WORDS)
+    assert printed is not None
+    assert [row["cells"] for row in printed["rows"]] == [["3", "?"], ["4", "3"]]
+    assert printed["covered"]
+
+
+def test_a_cell_both_needed_and_given_away_is_a_fault_of_the_choice() -> None:
+    """Such a pair was never to be chosen; printing it would make one of the two problems worthless."""
+    hides = problem("How many?", "3", hides=(Scope(("Owls",), (1,), ("red",)),))
+    with pytest.raises(GivenAwayError, match="Owls"):
+        results_table(TABLE, (hides, READS_RED), WORDS)
+
+
+def test_set_up_counts_that_differ_get_a_column_and_absent_results_a_dash() -> None:
+    """Group 7 set up 4 red pins, group 8 set up 6; group 8 has no blue result."""
+    table = TrialTable((Row("7", 1, "red", 4, 3), Row("7", 1, "blue", 3, 0), Row("8", 1, "red", 6, 5)), absent=(("8", 1, "blue"),))
+    printed = results_table(table, (problem("Use the table. How many?", "8", reads=Scope()),), words(4, table))
+    assert printed is not None
+    assert [(column["head"], column["note"]) for column in printed["columns"]] == [
+        ("red", "set up"),
+        ("red", "knocked down"),
+        ("blue", "(3 set up)"),
+    ]
+    assert printed["rows"] == [{"head": "Group 7", "cells": ["4", "3", "0"]}, {"head": "Group 8", "cells": ["6", "5", "–"]}]
+    assert printed["caption"] == "Pins knocked down"
+    assert printed["absent"]

@@ -1,0 +1,70 @@
+"""The pupils' pages as data."""
+
+from __future__ import annotations
+
+import json
+
+import pytest
+
+from mathgen.sheets.worksheet import worksheet_data
+from tests.sheets.by_hand import TABLE, sheet, words
+
+
+@pytest.mark.parametrize("grade", [2, 4, 7])
+def test_pages_are_plain_data(grade: int) -> None:
+    """Any press can read them: JSON there and back changes nothing."""
+    data = worksheet_data(sheet(grade), TABLE, words(grade))
+    assert json.loads(json.dumps(data)) == data
+
+
+@pytest.mark.parametrize("grade", [2, 4, 7])
+def test_pupils_pages_show_no_grade_level_standard_or_key(grade: int) -> None:
+    """A sheet must not tell a pupil that she works below her grade."""
+    printed = json.dumps(worksheet_data(sheet(grade), TABLE, words(grade))).lower()
+    assert not [word for word in ("grade", "support", "challenge", "review", ".oa.", ".nf.", ".rp.") if word in printed]
+
+
+def test_one_problem_in_each_form_asks_to_show_and_it_is_the_same_one() -> None:
+    """Forms are parallel."""
+    data = worksheet_data(sheet(4, forms=2), TABLE, words(4))
+    shows = [[problem["number"] for problem in form["problems"] if problem["show"]] for form in data["forms"]]
+    assert shows == [[3], [3]]
+
+
+def test_forms_are_marked_only_where_there_are_several() -> None:
+    """Form A alone would make pupils look for form B."""
+    assert [form["mark"] for form in worksheet_data(sheet(4), TABLE, words(4))["forms"]] == [""]
+    assert [form["mark"] for form in worksheet_data(sheet(4, forms=2), TABLE, words(4))["forms"]] == ["A", "B"]
+
+
+@pytest.mark.parametrize(
+    ("grade", "large", "points"),
+    [(2, False, "16"), (3, False, "14"), (4, False, "12.5"), (7, False, "12.5"), (2, True, "20"), (7, True, "18")],
+)
+def test_type_is_as_large_as_the_age_needs(grade: int, large: bool, points: str) -> None:
+    """Large print is 18 points at least (American Printing House guidelines); grade 2 has more in its ordinary sheet already."""
+    made = {2: 2, 3: 4, 4: 4, 7: 7}[grade]
+    chosen = sheet(made, large_print=large)
+    object.__setattr__(chosen.plan, "grade", grade)
+    assert worksheet_data(chosen, TABLE, words(grade))["type"]["points"] == points
+
+
+def test_a_number_sentence_is_for_grade_2_only() -> None:
+    """Grade 2 problems have one, later ones room to work."""
+    assert all(problem["number_sentence"] for problem in worksheet_data(sheet(2), TABLE, words(2))["forms"][0]["problems"])
+    assert not any(problem["number_sentence"] for problem in worksheet_data(sheet(4), TABLE, words(4))["forms"][0]["problems"])
+
+
+def test_i_can_lines_come_from_the_sheets_own_grade() -> None:
+    """The review problem of grade 1 does not name the aim."""
+    assert worksheet_data(sheet(2), TABLE, words(2))["forms"][0]["i_can"] == [
+        "add to find how many in all",
+        "find how many more and how many fewer",
+    ]
+
+
+def test_a_leaf_is_the_default_and_a_demand_overrides_it() -> None:
+    """Two sides, unless pages, count, minutes or saving paper decide."""
+    assert [
+        worksheet_data(sheet(4, **wish), TABLE, words(4))["pages"] for wish in ({}, {"pages": 4}, {"count": 8}, {"layout": "save-paper"})
+    ] == [2, 4, None, None]
