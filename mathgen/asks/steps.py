@@ -148,6 +148,11 @@ class Working:
         elif demand.form == "decimal":
             decimal = terminating(top, bottom)
             if decimal is not None:
+                if all(ten % bottom for ten in (10, 100, 1000)):  # 3/24 has to become 1/8 before it becomes 125/1000
+                    shared = gcd(top, bottom)
+                    top, bottom = top // shared, bottom // shared
+                    self.line(number.text, f"{top}/{bottom}")
+                    number = _over(top, bottom)
                 tenths = next((ten for ten in (10, 100, 1000) if ten % bottom == 0), bottom)
                 scaled = _over(top * (tenths // bottom), tenths)
                 self.line(number.text, scaled.text)

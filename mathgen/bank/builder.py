@@ -20,8 +20,10 @@ from mathgen.difficulty.score import Features, score
 from mathgen.exact.accepted import accepted, shown
 from mathgen.exact.demand import Demand
 from mathgen.exact.forms import fraction_over
+from mathgen.exact.printed_step import printed_step
 from mathgen.gate.gate import Gate
 from mathgen.gate.signature import Signature
+from mathgen.gate.work import operations
 from mathgen.grades.curriculum import Curriculum
 from mathgen.models.registry import ProblemModel
 from mathgen.models.slips import slip_rule
@@ -39,6 +41,7 @@ from mathgen.wording.say import Words, fitting_frames, in_turn, say
 
 _SENTENCE_END = re.compile(r"(?<=[.?!]) (?=[A-Z0-9\"“])")
 ALL_SOURCES = frozenset({"words", "table", "graph"})
+_SINGLE_UNITS = 20  # the tallest bar that a scale of ones has room for on a sheet
 
 
 class Stopped(NamedTuple):
@@ -115,7 +118,7 @@ class Builder:
 
     def _in_words(self, model: ProblemModel, draft: Draft, words: Words, exact: Rational | str) -> Candidate | Stopped:
         desk, ask = self.desk, draft.ask
-        if words.source == "graph" and not _on_one_graph(_to_be_read(draft, words.printed)):
+        if words.source == "graph" and not _on_one_graph(_to_be_read(draft, words.printed), draft.must_not_show):
             return Stopped(("graph",))
         givens, cells = self._givens(draft, words)
         steps = school_steps(ask, desk.reader, words.printed)
@@ -124,7 +127,7 @@ class Builder:
         graph = words.source == "graph"
         signature = Signature(
             skill=model.skill,
-            features=draft.features | {"graph"} if graph else draft.features,
+            features=draft.features | self._graph_features(givens) if graph else draft.features,
             givens=tuple(given.number for given in givens),
             steps=steps,
             answer=text,
@@ -141,7 +144,7 @@ class Builder:
             fewer=draft.fewer,
             extra_numbers=_extra_numbers(draft, words),
             extra_lines=0,
-            operations=max(len(steps), 1),
+            operations=_operations(steps),
             steps=steps,
             answer=text,
             display=None if not cells else "between" if len(cells) > 1 else "read",
@@ -197,6 +200,12 @@ class Builder:
             for trial in trials or table.trials
             for color in colors or table.colors
         ]
+
+    def _graph_features(self, givens: tuple[Given, ...]) -> frozenset[str]:
+        """A graph, and a scale that counts in steps where a bar is too tall for single units."""
+        scope = next(given.scope for given in givens if given.where == "graph" and given.scope is not None)
+        bars = [self.desk.view.number(Quantity("down", scope._replace(colors=(color,)))) for color in self.desk.table.colors]
+        return frozenset({"graph", "scaled_graph"} if max(bars) > _SINGLE_UNITS else {"graph"})
 
     def _quantity(self, expr: Expr) -> str:
         """What a number is a number of, in words."""
@@ -332,9 +341,14 @@ def _extra_numbers(draft: Draft, words: Words) -> int:
     return sum(1 for expr in words.printed if isinstance(expr, Quantity) and expr not in used and not words.printed[expr] == str(draft.over))
 
 
-def _on_one_graph(to_be_read: tuple[Quantity, ...]) -> bool:
-    """Whether all that the words leave out are bars of one graph by color, each bar more than one cell of the table."""
+def _on_one_graph(to_be_read: tuple[Quantity, ...], must_not_show: tuple[Scope, ...]) -> bool:
+    """Whether all that the words leave out are bars of one graph by color, each bar more than one cell of the table.
+
+    No bar of that graph may be the answer.
+    """
     places = {(one.scope.groups, one.scope.trials) for one in to_be_read}
+    if any((one.groups, one.trials) in places and one.colors is not None and len(one.colors) == 1 for one in must_not_show):
+        return False
     return len(places) == 1 and all(
         one.measure == "down" and one.scope.colors is not None and len(one.scope.colors) == 1 and not _one_cell(one) for one in to_be_read
     )
@@ -343,6 +357,11 @@ def _on_one_graph(to_be_read: tuple[Quantity, ...]) -> bool:
 def _one_cell(quantity: Quantity) -> bool:
     groups, trials, _ = quantity.scope
     return groups is not None and trials is not None and len(groups) == 1 == len(trials)
+
+
+@lru_cache(maxsize=65536)
+def _operations(steps: tuple[str, ...]) -> int:
+    return max(operations(tuple(map(printed_step, steps))), 1)
 
 
 @lru_cache(maxsize=65536)

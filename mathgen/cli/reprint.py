@@ -9,7 +9,7 @@ import click
 from mathgen import __version__
 from mathgen.bank.code import RELEASE, decode, table_digest
 from mathgen.cli.common_options import out_options
-from mathgen.cli.table_options import table_argument_and_options
+from mathgen.cli.table_options import reading_options
 from mathgen.errors import RequestFault
 from mathgen.press.files import write_files
 from mathgen.press.sheet_files import files_from_key, sheet_files
@@ -19,7 +19,8 @@ from mathgen.trials.reading import read_table
 
 @click.command()
 @click.argument("code", metavar="CODE")
-@table_argument_and_options
+@click.argument("table", metavar="[TABLE]", required=False)
+@reading_options
 @out_options
 def reprint(code: str, table: str | None, reading: ReadOptions, out: Path, force: bool) -> None:
     """Print a sheet again from its CODE and the TABLE it was made from.

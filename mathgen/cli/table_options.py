@@ -12,34 +12,29 @@ import click
 from mathgen.trials.options import ReadOptions
 
 
-class SetUpCounts(click.ParamType):
-    """Colors and how many pins of each were set up: ``red=4,blue=3``."""
-
-    name = "COLOR=N,..."
-
-    def convert(self, value: Any, param: click.Parameter | None, ctx: click.Context | None) -> tuple[tuple[str, int], ...]:
-        """Pairs of color and count, in the order given."""
-        if isinstance(value, tuple):
-            return value
-        counts: dict[str, int] = {}
-        for part in str(value).split(","):
-            match = re.fullmatch(r"\s*([^=]*[^=\s])\s*[=:]\s*([0-9]{1,5})\s*", part)
-            if match is None or int(match[2]) == 0:
-                message = f'"{part.strip()}" is not a color and a count, such as red=4. Write: --set-up red=4,blue=3,gold=5'
-                raise click.BadParameter(message, ctx, param)
-            color = " ".join(match[1].split()).casefold()
-            if counts.get(color, int(match[2])) != int(match[2]):
-                self.fail(f'"{color}" is there twice, with {counts[color]} and with {match[2]}.', param, ctx)
-            counts[color] = int(match[2])
-        return tuple(counts.items())
+def _set_up_counts(ctx: click.Context, param: click.Parameter, value: str | None) -> tuple[tuple[str, int], ...]:
+    """Colors and how many pins of each were set up, from ``red=4,blue=3``, in the order given."""
+    counts: dict[str, int] = {}
+    for part in value.split(",") if value is not None else ():
+        match = re.fullmatch(r"\s*([^=]*[^=\s])\s*[=:]\s*([0-9]{1,5})\s*", part)
+        if match is None or int(match[2]) == 0:
+            message = f'"{part.strip()}" is not a color and a count, such as red=4. Write: --set-up red=4,blue=3,gold=5'
+            raise click.BadParameter(message, ctx, param)
+        color, count = " ".join(match[1].split()).casefold(), int(match[2])
+        if counts.setdefault(color, count) != count:
+            raise click.BadParameter(f'"{color}" is there twice, with {counts[color]} and with {count}.', ctx, param)
+    return tuple(counts.items())
 
 
 _OPTIONS = (
-    click.argument("table", metavar="TABLE"),
     click.option("--counts", type=click.Choice(["down", "standing"]), help="What the numbers count: pins knocked down or left standing."),
     click.option("--blank", type=click.Choice(["absent", "none"]), help="What a blank means: no result taken, or no pins."),
     click.option(
-        "--set-up", "set_up", type=SetUpCounts(), default=(), help="How many pins of each color were set up: red=4,blue=3,gold=5."
+        "--set-up",
+        "set_up",
+        metavar="COLOR=N,...",
+        callback=_set_up_counts,
+        help="How many pins of each color were set up: red=4,blue=3,gold=5.",
     ),
     click.option(
         "--duplicates", type=click.Choice(["first", "last", "keep"]), help="Which of several results of one group and trial count."
@@ -54,6 +49,11 @@ def table_argument_and_options(command: Callable[..., Any]) -> Callable[..., Any
 
     The command is called with ``table: str`` and ``reading: ReadOptions``.
     """
+    return click.argument("table", metavar="TABLE")(reading_options(command))
+
+
+def reading_options(command: Callable[..., Any]) -> Callable[..., Any]:
+    """Gives a command the reading options alone, where TABLE may be left out; it is called with ``reading: ReadOptions``."""
 
     @functools.wraps(command)
     def with_options(**given: Any) -> Any:

@@ -158,6 +158,12 @@ def divide_backwards(a: int, b: int) -> Wrong:
     return _over(b, a)
 
 
+@_slip("D06", "The remainder is out of the number of shares, not out of ten.")
+def remainder_after_point(a: int, b: int) -> Wrong:
+    whole, rest = divmod(a, b)
+    return _over(10 * whole + rest, 10) if 0 < rest < 10 else None
+
+
 @_slip("D07", "Percent means out of 100. Here it is out of another number.")
 def top_as_percent(k: int) -> Wrong:
     return _over(k, 100)
@@ -166,6 +172,12 @@ def top_as_percent(k: int) -> Wrong:
 @_slip("D09", "Divide by all the {items} {set_up}.")
 def rest_percent(k: int, n: int) -> Wrong:
     return _over(k, n - k)
+
+
+@_slip("D17", "Share what remains, too. It makes a fraction.")
+def drops_the_remainder(a: int, b: int) -> Wrong:
+    """Not in the research catalogue: only the whole number of a quotient."""
+    return _whole(a // b)
 
 
 # F. Percent of a number, and percent change. Percents are rates: 25% is (25, 100).
@@ -191,6 +203,11 @@ def other_share(n: int, part: int) -> Wrong:
     return _whole(n - part)
 
 
+@_slip("F06", "A part of the set is less than 100%.")
+def whole_over_part(k: int, n: int) -> Wrong:
+    return _over(n, k)
+
+
 @_slip("F07", "Compare the change with where it started.")
 def new_as_base(old: int, new: int) -> Wrong:
     return _over(abs(new - old), new)
@@ -204,6 +221,16 @@ def bare_difference(old: int, new: int) -> Wrong:
 @_slip("F09", "That is the new amount as a percent of the old. How much is the change?")
 def forgot_to_take_100(old: int, new: int) -> Wrong:
     return _over(new, old)
+
+
+@_slip("F12", "The bigger set counts more. Add the {items} first.")
+def averages_the_percents(k: int, n: int, k2: int, n2: int) -> Wrong:
+    return _over(k * n2 + k2 * n, 2 * n * n2)
+
+
+@_slip("F13", "The percents are of two different sets. Add the {items}, not the percents.")
+def adds_the_percents(k: int, n: int, k2: int, n2: int) -> Wrong:
+    return _over(k * n2 + k2 * n, n * n2)
 
 
 # G. Ratio and rate.
@@ -223,6 +250,24 @@ def times_as_more(small: int, times: int) -> Wrong:
 def times_the_wrong_way(small: int, times: int) -> Wrong:
     """Not in the research catalogue: the smaller number divided instead of multiplied."""
     return _whole(small // times) if small % times == 0 else None
+
+
+@_slip("G10", "\"Times as many\" counts the first set already. You have one set too many.")
+def one_set_too_many(small: int, times: int) -> Wrong:
+    """Not in the research catalogue: "3 times as many" read as 3 times more."""
+    return _whole(small * (times + 1))
+
+
+@_slip("G11", "\"How many times as many\" means divide. Do not take away.")
+def takes_away_for_times(big: int, small: int) -> Wrong:
+    """Not in the research catalogue: compared by adding on, as in G08."""
+    return _whole(big - small)
+
+
+@_slip("G12", "Count the first set too. How many sets fit into the bigger number?")
+def first_set_not_counted(big: int, small: int) -> Wrong:
+    """Not in the research catalogue: only the sets that are more."""
+    return _whole(big // small - 1) if small and big % small == 0 else None
 
 
 # H. How many more or fewer, and other questions of counting.
@@ -277,10 +322,39 @@ def lost_carry(*numbers: int) -> Wrong:
     return _whole(int("".join(map(str, columns))))
 
 
+@_slip("H13", "You are off by one. Count the steps, not the first number.")
+def one_off(counted: int) -> Wrong:
+    return _whole(counted)
+
+
 @_slip("H14", "One number is missing from your sum. Did you use them all?")
 def stops_early(*numbers: int) -> Wrong:
     """Not in the research catalogue: the last number is left out of a longer sum."""
     return _whole(sum(numbers[:-1])) if len(numbers) > 2 else None
+
+
+@_slip("H15", "The question asks for all of them together. Add.")
+def takes_away_for_total(a: int, b: int) -> Wrong:
+    """Not in the research catalogue: the other operation."""
+    return _whole(abs(a - b))
+
+
+@_slip("H16", "One number is missing from your sum. Did you use them all?")
+def leaves_one_out(whole: int, *numbers: int) -> Wrong:
+    """Not in the research catalogue: the last number is left out, then the sum is taken away."""
+    return _whole(whole - sum(numbers[:-1]))
+
+
+@_slip("H17", "That counts the {items} {set_up} for one {trial} only. How many {trials} were there?")
+def one_trial_set_up(each: int, down: int) -> Wrong:
+    """Not in the research catalogue: the step that multiplies is left out."""
+    return _whole(each - down)
+
+
+@_slip("H18", "That is the number of {items} {down}. The question asks for the {items} {standing}.")
+def other_part_of_count(k: int) -> Wrong:
+    """Not in the research catalogue: the part that the question does not ask for."""
+    return _whole(k)
 
 
 # I. Mean.

@@ -28,3 +28,28 @@ class AskSpace:
             index, digit = divmod(index, len(axis))
             choices.append(axis[digit])
         return self._build(*choices)
+
+
+class _EndToEnd(Sequence[Draft | None]):
+    """The drafts of several spaces, one space after the other, each built when it is asked for."""
+
+    def __init__(self, spaces: tuple[AskSpace, ...]) -> None:
+        self._spaces = spaces
+
+    def __len__(self) -> int:
+        return sum(space.size for space in self._spaces)
+
+    def __getitem__(self, index: Any) -> Any:
+        for space in self._spaces:
+            if index < space.size:
+                return space.draft(index)
+            index -= space.size
+        raise IndexError(index)
+
+
+def joined(*spaces: AskSpace) -> AskSpace:
+    """Several spaces as one.
+
+    Groups, trials and colors have axes of their own: one product of all axes would be nearly empty, and drawing from it slow.
+    """
+    return AskSpace((_EndToEnd(spaces),), lambda draft: draft)

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import json
+import re
 from collections.abc import Sequence
 from concurrent.futures import ThreadPoolExecutor
 from functools import lru_cache
@@ -55,6 +56,13 @@ def pdfs(documents: Sequence[tuple[Kind, dict[str, Any]]]) -> list[bytes]:
         return [pdf_bytes(kind, data) for kind, data in documents]
     with ThreadPoolExecutor(min(len(documents), _AT_ONCE)) as pool:
         return list(pool.map(lambda document: pdf_bytes(*document), documents))
+
+
+def page_count(pdf: bytes) -> int:
+    """How many pages a document of ours has."""
+    found = re.search(rb"/Type/Pages/Count (\d+)", pdf)
+    assert found is not None, "the typesetter writes its page tree plainly"
+    return int(found[1])
 
 
 def write_pdf(kind: Kind, data: dict[str, Any], path: Path, force: bool = False) -> None:

@@ -30,6 +30,7 @@ def page_words(
         "title": scenario.title,
         "table_caption": counted,
         "group_heading": scenario.group,
+        "color_heading": "Color",
         "row_heading": f"{scenario.group} and {scenario.trial}",
         "set_up": scenario.after_noun["set_up"],
         "down": scenario.after_noun["down"],

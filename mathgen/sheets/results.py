@@ -9,6 +9,8 @@ from mathgen.trials.scope import Label, Scope
 from mathgen.trials.table import TrialTable
 
 COVERED = "?"
+ABSENT = "–"
+MOST_COLUMNS = 6  # as many as fit a page with their words
 
 
 class GivenAwayError(ValueError):
@@ -87,21 +89,35 @@ def results_table(table: TrialTable, problems: tuple[Problem, ...], words: dict[
             columns.append({"head": color, "note": words["down"]})
         for line, row in zip(values, rows, strict=True):
             if len(set_up) > 1:
-                line.append("–" if row is None else str(row.set_up))
+                line.append(ABSENT if row is None else str(row.set_up))
             cell = None if row is None else (row.group, row.trial, row.color)
-            line.append("–" if row is None else COVERED if cell in hidden else str(row.down))
+            line.append(ABSENT if row is None else COVERED if cell in hidden else str(row.down))
             unneeded = unneeded or (cell is not None and cell not in used and cell not in hidden)
-    trials = {trial for _, trial in lines}
-    several = len(trials) > 1
+    several = len({trial for _, trial in lines}) > 1
     only = "" if several or len(table.trials) == 1 else f", {words['trial_labels'][lines[0][1]]}"
-    return {
+    rows_shown = [
+        {"head": row_label(group, trial, words, several), "cells": line} for (group, trial), line in zip(lines, values, strict=True)
+    ]
+    printed = {
         "caption": words["table_caption"] + only,
         "corner": words["row_heading"] if several else words["group_heading"],
         "columns": columns,
-        "rows": [
-            {"head": row_label(group, trial, words, several), "cells": line} for (group, trial), line in zip(lines, values, strict=True)
-        ],
-        "covered": bool(hidden & {(group, trial, color) for group, trial in lines for color in colors}),
-        "absent": any("–" in line for line in values),
+        "rows": rows_shown,
+        "covered": any(COVERED in line for line in values),
+        "absent": any(ABSENT in line for line in values),
         "unneeded": unneeded,
+    }
+    return turned(printed, words) if len(columns) > MOST_COLUMNS and len(columns) > len(rows_shown) else printed
+
+
+def turned(printed: dict[str, Any], words: dict[str, Any]) -> dict[str, Any]:
+    """The same table with a row a color: many colors stand better below one another than side by side."""
+    return {
+        **printed,
+        "corner": words["color_heading"],
+        "columns": [{"head": row["head"], "note": ""} for row in printed["rows"]],
+        "rows": [
+            {"head": f"{column['head']} {column['note']}", "cells": [row["cells"][index] for row in printed["rows"]]}
+            for index, column in enumerate(printed["columns"])
+        ],
     }

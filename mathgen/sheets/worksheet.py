@@ -101,6 +101,7 @@ def worksheet_data(chosen: ChosenSheet, table: TrialTable, scenario_words: dict[
         "paper": plan.paper,
         "layout": plan.layout,
         "pages": wanted_pages(plan),
+        "pages_fixed": plan.pages is not None,
         "type": type_size(plan.grade, plan.large_print),
         "airy": plan.grade <= 3 or plan.large_print,
         "forms": forms,

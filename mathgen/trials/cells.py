@@ -180,7 +180,7 @@ def _unreadable(typed: str, lowered: str) -> Unreadable:
         return Unreadable("A count is never below 0. Type how many pins.")
     if re.fullmatch(r"\d*[.,]\d+", typed):
         return Unreadable(
-            "Pins are counted whole. If you typed something like 3/4, the spreadsheet worked it out: format the column as text, type 3 of 4."
+            "Pins are counted whole. If you typed 3/4, the spreadsheet worked it out: format the column as text, then type 3 of 4."
         )
     if re.search(r"\d\s*[⁄]\s*\d", typed):
         return Unreadable("Pins are counted whole.")

@@ -90,7 +90,7 @@ class _Sorter:
             heading = column.heading
             role = heading.role
             if role in ("group", "trial", "color"):
-                self.key(role, column)
+                self.key("color" if role != "color" and self.names_colors(column) else role, column)
             elif role in _OPTIONAL:
                 self.optional(role, column)
             elif role == "total":
@@ -107,6 +107,12 @@ class _Sorter:
                 self.columns.values.append(column)
             elif heading.text or self.cells(column):
                 self.waiting.append(column)
+
+    def names_colors(self, column: HeadedColumn) -> bool:
+        """Whether the cells under a heading such as "Group" are colors: then the word speaks of the labels across."""
+        texts = [text for text in self.cells(column) if not total_label(text) and whole_measure(text) is None]
+        colored = any(other.heading.color or other.heading.role == "color" for other in self.header.columns)
+        return bool(texts) and not colored and all(set(read_color(text)[0].split()) & COLOR_WORDS for text in texts) and len(set(texts)) > 1
 
     def key(self, role: str, column: HeadedColumn) -> None:
         """A key column; a second one of the same kind is set aside, and said."""
@@ -280,9 +286,14 @@ class _Sorter:
                 if column.heading.color is None:
                     values.remove(column)
                     totals.append(column)
-                    self.columns.notes.append(f'"{column.heading.text}" is read as a total over the colors.')
         values.sort(key=lambda column: column.number)
         totals.sort(key=lambda column: column.number)
+        for column in totals:
+            if self.cells(column):
+                self.columns.notes.append(f'The column "{column.heading.text}" is checked against the counts and not counted itself.')
+        letters = list(dict.fromkeys(column.heading.color for column in values if column.heading.color and len(column.heading.color) == 1))
+        if letters:
+            self.columns.notes.append(f"The colors {', '.join(letters)} are kept as single letters.")
         self.repeated()
 
     def repeated(self) -> None:
@@ -298,6 +309,6 @@ class _Sorter:
                         heading.text,
                         f"a heading of its own, other than that of column {seen[label].number}",
                         "Two columns count the same pins. Rename one of them or leave it out.",
-                    )  # fmt: skip
+                    )
                 )
             seen.setdefault(label, column)

@@ -7,8 +7,8 @@ from dataclasses import dataclass, replace
 from typing import Literal
 
 from mathgen.errors import Question
-from mathgen.trials.layout import Reading
 from mathgen.trials.questions import ask_duplicates
+from mathgen.trials.readings import Reading
 from mathgen.trials.scope import Label, Measure
 
 _SHOWN = 8  # results named in one note
@@ -82,7 +82,9 @@ def _kept(numbered: list[tuple[Reading, int]]) -> Single:
         if spot not in further:
             last[reading.group] += 1
             further[spot] = last[reading.group]
-            notes.append(f'A further result of "{reading.group}" for {trial_words(reading.trial)} (row {reading.line[1]}) is counted as trial {further[spot]}.')
+            notes.append(
+                f'A further result of "{reading.group}" for {trial_words(reading.trial)} (row {reading.line[1]}) is counted as trial {further[spot]}.'
+            )
         kept.append(replace(reading, trial=further[spot]))
     return Single(kept, tuple(notes))
 

@@ -2,11 +2,13 @@
 
 from __future__ import annotations
 
+import re
 from dataclasses import dataclass, replace
 
 from mathgen.trials.cells import Count, read_cell
 from mathgen.trials.grid import Grid
 from mathgen.trials.heading_words import SPELLED, Heading, plain, read_heading, tidy
+from mathgen.trials.labels import read_color, read_trial
 
 _SEARCHED_ROWS = 40  # title lines above a header never run longer than this in a class's file
 _KEY_ROLES = ("group", "trial", "color")
@@ -42,16 +44,88 @@ def find_header(grid: Grid) -> Header | None:
         if score > best_score:
             best, best_score = index, score
     if best is None:
+        best = next((index for index in range(min(_SEARCHED_ROWS, len(grid.rows) - 1)) if _heads_counts(grid, index)), None)
+    side = _side_headings(grid)
+    if side is not None and (best is None or side[0] <= best <= side[1]):
+        notes: list[str] = []
+        return Header(side[0] + 1, side[1] + 1, _columns_beside(grid, *side), _titles(grid, side[0]), tuple(notes))
+    if best is None:
         return None
     first = last = best
     while first > 0 and _is_upper_heading(grid.rows[first - 1], grid.rows[first]):
         first -= 1
     while last + 1 < len(grid.rows) and last - first < 2 and _is_lower_heading(grid.rows[last + 1], grid.rows[last]):
         last += 1
-    notes: list[str] = []
-    columns = _columns(grid, first, last, notes)
-    titles = tuple((index + 1, tidy(cell)) for index in range(first) for cell in grid.rows[index] if tidy(cell))
-    return Header(first + 1, last + 1, columns, titles, tuple(notes))
+    notes = []
+    columns = _numbered_colors(_columns(grid, first, last, notes), notes)
+    return Header(first + 1, last + 1, columns, _titles(grid, first), tuple(notes))
+
+
+def _titles(grid: Grid, first: int) -> tuple[tuple[int, str], ...]:
+    return tuple((index + 1, tidy(cell)) for index in range(first) for cell in grid.rows[index] if tidy(cell))
+
+
+def _side_headings(grid: Grid) -> tuple[int, int] | None:
+    """The first and last of two or more rows in a row that each start with a key word: "Group", then "Trial", labels to their right."""
+    for index, row in enumerate(grid.rows[:_SEARCHED_ROWS]):
+        last = index
+        while (
+            last < len(grid.rows) and read_spelled(grid.rows[last][0]).role in _KEY_ROLES and sum(map(bool, map(tidy, grid.rows[last]))) > 1
+        ):
+            last += 1
+        if last - index > 1 and tidy(row[0]):
+            return index, last - 1
+    return None
+
+
+def _columns_beside(grid: Grid, first: int, last: int) -> tuple[HeadedColumn, ...]:
+    """Columns whose labels stand right of the word that says what they are: groups in one row, trials in the next."""
+    columns = [HeadedColumn(1, Heading(""), last + 1)]
+    for column in range(1, len(grid.rows[first])):
+        heading = Heading("")
+        for index in range(first, last + 1):
+            text = tidy(grid.rows[index][column])
+            if not text and any(tidy(grid.rows[below][column]) for below in range(first, last + 1)):
+                text = next((tidy(cell) for cell in reversed(grid.rows[index][1:column]) if tidy(cell)), "")
+            if not text:
+                continue
+            heading = replace(heading, text=f"{heading.text} / {text}" if heading.text else text)
+            role = read_spelled(grid.rows[index][0]).role
+            if read_spelled(text).role == "total":
+                heading = replace(heading, role="total")
+            elif role == "group":
+                heading = replace(heading, group=text)
+            elif role == "trial":
+                heading = replace(heading, trial=read_trial(text))
+            else:
+                color, set_up = read_color(text)
+                heading = replace(heading, color=color, set_up=set_up)
+        columns.append(HeadedColumn(column + 1, heading, last + 1))
+    return tuple(columns)
+
+
+def _numbered_colors(columns: tuple[HeadedColumn, ...], notes: list[str]) -> tuple[HeadedColumn, ...]:
+    """Headings such as "Red 1": a trial where one color has several of them, else how many were set up; a guess either way."""
+    numbered: dict[int, tuple[str, int]] = {}
+    for column in columns:
+        match = re.fullmatch(r"(.*[^\W\d])[ -]*([0-9]{1,3})", column.heading.text)
+        color = read_heading(match[1]) if match and not column.heading.known else None
+        if match and color and color.color and color.trial is None and not color.measure:
+            numbered[column.number] = (color.color, int(match[2]))
+    colors = [color for color, _ in numbered.values()]
+    changed = []
+    for column in columns:
+        heading = column.heading
+        if column.number in numbered:
+            color, number = numbered[column.number]
+            if colors.count(color) > 1:
+                heading = replace(heading, color=color, trial=number)
+                notes.append(f'"{heading.text}" is read as {color} pins in trial {number}.')
+            else:
+                heading = replace(heading, color=color, set_up=number)
+                notes.append(f'"{heading.text}" is read as {color} pins, {number} set up.')
+        changed.append(replace(column, heading=heading))
+    return tuple(changed)
 
 
 def _score(row: tuple[str, ...]) -> int:
@@ -60,6 +134,9 @@ def _score(row: tuple[str, ...]) -> int:
     if len(filled) < 2:
         return 0
     score = keys = 0
+    numbers = [tidy(cell) for cell in filled if tidy(cell).isdecimal()]
+    # 1, 2, 3 across are trials; any other numbers are counts.
+    trials_across = numbers == [str(number) for number in range(1, len(numbers) + 1)] and len(numbers) > 1
     for cell in filled:
         heading = read_spelled(cell)
         if heading.role in _KEY_ROLES:
@@ -70,11 +147,22 @@ def _score(row: tuple[str, ...]) -> int:
             score += 3
         elif heading.role in _OPTIONAL_ROLES:
             score += 2
-        elif isinstance(read_cell(cell), Count):
+        elif isinstance(read_cell(cell), Count) and not trials_across:
             score -= 3
     # A data row of a long table may hold a trial and a color; a heading row holds at least one key, or nothing but values.
     labels = sum(1 for cell in filled if read_heading(cell).known)
     return score if score >= 6 and (keys or labels >= 2) else 0
+
+
+def _heads_counts(grid: Grid, index: int) -> bool:
+    """Whether a row of words that nobody has met before, such as group names across, stands right above counts."""
+    filled = {column for column, cell in enumerate(grid.rows[index]) if tidy(cell)}
+    below = next((row for row in grid.rows[index + 1 :] if any(map(tidy, row))), None)
+    if below is None or not filled - {0} or any(isinstance(read_cell(grid.rows[index][column]), Count) for column in filled):
+        return False
+    counted = {column for column, cell in enumerate(below) if tidy(cell) and isinstance(read_cell(cell), Count)}
+    labelled = tidy(below[0]) and 0 not in counted
+    return bool(labelled and len(counted) > 1 and counted <= filled)
 
 
 def _is_upper_heading(row: tuple[str, ...], below: tuple[str, ...]) -> bool:

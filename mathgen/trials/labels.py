@@ -7,8 +7,10 @@ import re
 from mathgen.trials.heading_words import read_heading, tidy
 from mathgen.trials.scope import Label
 
-_TOTAL = re.compile(r"(?:(?:sub|grand|class|overall|column|group|team|trial)[ -]?)?(?:totals?|sums?)(?: down| knocked down| standing| pins)?:?|"
-                    r"(?:overall|altogether|in all|all groups|all teams|all trials|whole class)(?: totals?)?:?")  # fmt: skip
+_TOTAL = re.compile(
+    r"(?:(?:sub|grand|class|overall|column|group|team|trial)[ -]?)?(?:totals?|sums?)(?: down| knocked down| standing| pins)?:?"
+    r"|(?:overall|altogether|in all|all groups|all teams|all trials|whole class)(?: totals?)?:?"
+)
 _DERIVED = re.compile(
     r"(?:class |group |grand |overall )?(?:averages?|avg\.?|means?|medians?|max(?:imum)?|min(?:imum)?|percents?|percentages?|range):?"
 )
@@ -59,7 +61,7 @@ def read_color(text: str) -> tuple[str, int | None]:
     ('dark blue', 3)
     """
     heading = read_heading(text)
-    if heading.color and not heading.measure and heading.trial is None:
+    if heading.color and heading.trial is None:
         return heading.color, heading.set_up
     return re.sub(r" pins?$", "", tidy(text).casefold()), None
 

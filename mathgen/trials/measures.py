@@ -9,8 +9,8 @@ from typing import Literal
 from mathgen.errors import Fault, Place, Question
 from mathgen.trials.cells import Count, read_cell
 from mathgen.trials.heading_words import measure_words
-from mathgen.trials.layout import Reading
 from mathgen.trials.questions import ask_counts
+from mathgen.trials.readings import Reading
 from mathgen.trials.scope import Measure
 
 MEASURE_WORDS: dict[Measure, str] = {"down": "knocked down", "standing": "left standing", "set_up": "set up"}
@@ -42,13 +42,19 @@ def settle_measures(readings: list[Reading], titles: Iterable[str], wanted: Lite
             said.setdefault(measure, title)
     if wanted:
         against = [title for measure, title in said.items() if wanted not in said and measure != wanted]
-        notes = tuple(f'The counts are of pins {MEASURE_WORDS[wanted]}, as --counts says, although a title is "{title}".' for title in against)
+        notes = tuple(
+            f'The counts are of pins {MEASURE_WORDS[wanted]}, as --counts says, although a title is "{title}".' for title in against
+        )
         return Settled(_all(readings, wanted), notes)
     if len(said) == 1:
         ((measure, title),) = said.items()
         return Settled(_all(readings, measure), (f'The counts are of pins {MEASURE_WORDS[measure]}, as "{title}" says.',))
     cells = [read_cell(reading.text, reading.is_date) for reading in unsaid]
-    if not said and all(cell.out_of is not None for cell in cells if isinstance(cell, Count)) and any(isinstance(cell, Count) for cell in cells):
+    if (
+        not said
+        and all(cell.out_of is not None for cell in cells if isinstance(cell, Count))
+        and any(isinstance(cell, Count) for cell in cells)
+    ):
         return Settled(_all(readings, "down"), ("A count such as 3/4 is read as 3 knocked down of 4 set up.",))
     headings = list(dict.fromkeys(f'"{reading.place.heading}"' for reading in unsaid if reading.place.heading))
     shown = headings if len(headings) <= _SHOWN else [*headings[:_SHOWN], "..."]
@@ -65,4 +71,11 @@ def _against_headings(readings: list[Reading], wanted: Measure | None) -> list[F
     if wanted is None or not stated or wanted in stated:
         return []
     other = stated[0]
-    return [Fault(Place(), f"--counts {wanted}", f"--counts {other}, as the headings say {MEASURE_WORDS[other]}", "Leave --counts out or change it.")]
+    return [
+        Fault(
+            Place(),
+            f"--counts {wanted}",
+            f"--counts {other}, as the headings say {MEASURE_WORDS[other]}",
+            "Leave --counts out or change it.",
+        )
+    ]

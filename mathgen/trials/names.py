@@ -7,7 +7,7 @@ from dataclasses import replace
 from mathgen.errors import Fault
 from mathgen.trials.heading_words import COLOR_WORDS
 from mathgen.trials.labels import spelling_key
-from mathgen.trials.layout import Reading
+from mathgen.trials.readings import Reading
 from mathgen.trials.scope import Label
 
 
@@ -82,4 +82,3 @@ def _slip_apart(first: str, second: str) -> bool:
         changed = len(unlike) == 1 and len(one) > 3 and all(letter.isalpha() for pair in unlike for letter in pair)
         return (changed and not by_letter) or (swapped and all(letter.isalpha() for letter in unlike[0]))
     return any(one == other[:index] + other[index + 1 :] for index in range(len(other)) if other[index].isalpha())
-

@@ -13,9 +13,12 @@ def ask_counts(columns: list[str]) -> Question:
     under = f" under {', '.join(columns)}" if columns else ""
     return Question(
         "counts",
-        f"Do the numbers{under} count the pins knocked down or the pins left standing? Nothing in the table says.",
-        (Choice("--counts down", "each number is how many pins were knocked down"), Choice("--counts standing", "each number is how many pins were left standing")),
-    )  # fmt: skip
+        f"Do the numbers{under} count the pins knocked down or the pins left standing? The table does not make it clear.",
+        (
+            Choice("--counts down", "each number is how many pins were knocked down"),
+            Choice("--counts standing", "each number is how many pins were left standing"),
+        ),
+    )
 
 
 def ask_blank(places: list[Place], measure_words: str) -> Question:
@@ -23,8 +26,11 @@ def ask_blank(places: list[Place], measure_words: str) -> Question:
     return Question(
         "blank",
         f"{_listed(places)} {'is' if len(places) == 1 else 'are'} blank. Was no result taken, or did the group get none?",
-        (Choice("--blank absent", "a blank means that no result was taken; it is left out"), Choice("--blank none", f"a blank means 0 pins {measure_words}")),
-    )  # fmt: skip
+        (
+            Choice("--blank absent", "a blank means that no result was taken; it is left out"),
+            Choice("--blank none", f"a blank means 0 pins {measure_words}"),
+        ),
+    )
 
 
 def ask_set_up(colors: list[str], all_of_them: bool) -> Question:

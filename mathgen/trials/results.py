@@ -7,12 +7,12 @@ from dataclasses import dataclass, field
 from mathgen.errors import Fault, Place, Question
 from mathgen.trials.cells import Absent, Cell, Count, Unreadable, read_cell
 from mathgen.trials.duplicates import settle_duplicates, trials_listed
-from mathgen.trials.layout import Reading, SheetReadings
 from mathgen.trials.measures import MEASURE_WORDS, settle_measures
 from mathgen.trials.names import misspelled_colors, near_groups, one_spelling
 from mathgen.trials.optional_columns import Kept, kept_of_row
 from mathgen.trials.options import ReadOptions
 from mathgen.trials.questions import ask_blank, ask_set_up
+from mathgen.trials.readings import Reading, SheetReadings
 from mathgen.trials.scope import Label, Measure
 from mathgen.trials.set_up import SetUps, Statement, against_option, unknown_colors
 from mathgen.trials.table import Row, TrialTable
@@ -34,7 +34,9 @@ class Results:
         """The trial table."""
         return TrialTable(tuple(self.rows), tuple(self.absent))
 
-    def take(self, notes: tuple[str, ...] | list[str] = (), faults: tuple[Fault, ...] | list[Fault] = (), question: Question | None = None) -> None:
+    def take(
+        self, notes: tuple[str, ...] | list[str] = (), faults: tuple[Fault, ...] | list[Fault] = (), question: Question | None = None
+    ) -> None:
         """Adds what one step said."""
         self.notes.extend(notes)
         self.faults.extend(faults)
@@ -81,7 +83,9 @@ def _by_result(readings: list[Reading]) -> dict[tuple[str, Label, str], dict[Mea
     told: dict[tuple[str, Label, str], dict[Measure, _Told]] = {}
     for reading in readings:
         assert reading.measure is not None
-        told.setdefault((reading.group, reading.trial, reading.color), {})[reading.measure] = _Told(reading, read_cell(reading.text, reading.is_date))
+        told.setdefault((reading.group, reading.trial, reading.color), {})[reading.measure] = _Told(
+            reading, read_cell(reading.text, reading.is_date)
+        )
     return told
 
 
@@ -120,7 +124,7 @@ class _Weighing:
 
     def result(self, group: str, trial: Label, color: str, measures: dict[Measure, _Told]) -> None:
         """Turns the cells of one result into a row, an absent result, a fault or a part of a question."""
-        counts = {measure: told for measure, told in measures.items() if measure != "set_up"}
+        counts: dict[Measure, _Told] = {measure: told for measure, told in measures.items() if measure != "set_up"}
         set_up = self.set_up_of(group, trial, color, measures)
         unreadable = [(measure, told) for measure, told in measures.items() if isinstance(told.cell, Unreadable)]
         for told in measures.values():
@@ -140,7 +144,7 @@ class _Weighing:
 
     def numbers(self, counts: dict[Measure, _Told]) -> dict[Measure, int] | None:
         """The counts of one result; None where it is absent, nothing where blanks are asked about."""
-        numbers = {measure: told.cell.value for measure, told in counts.items() if isinstance(told.cell, Count)}
+        numbers: dict[Measure, int] = {measure: told.cell.value for measure, told in counts.items() if isinstance(told.cell, Count)}
         if numbers:
             return numbers
         if any(isinstance(told.cell, Absent) for told in counts.values()) or self.options.blank == "absent":
@@ -174,7 +178,9 @@ class _Weighing:
                 break
         return count
 
-    def row(self, group: str, trial: Label, color: str, counts: dict[Measure, _Told], numbers: dict[Measure, int], set_up: int | None) -> None:
+    def row(
+        self, group: str, trial: Label, color: str, counts: dict[Measure, _Told], numbers: dict[Measure, int], set_up: int | None
+    ) -> None:
         """Adds a row, where the numbers hold together."""
         both = len(numbers) == 2
         if set_up is None and both:
@@ -259,4 +265,6 @@ def _spot(place: Place) -> tuple[str, int, int]:
 
 
 def _none_set_up(place: Place, color: str) -> Fault:
-    return Fault(place, "0", "at least 1 pin set up", f'Where no {color} pins were set up, type "absent" as the count and leave this cell empty.')
+    return Fault(
+        place, "0", "at least 1 pin set up", f'Where no {color} pins were set up, type "absent" as the count and leave this cell empty.'
+    )

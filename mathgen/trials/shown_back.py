@@ -72,11 +72,12 @@ def understood(result: ReadResult) -> str:
     2 results: 3 of 7 pins knocked down
     """
     table = result.table
+    down, set_up = sum(row.down for row in table.rows), sum(row.set_up for row in table.rows)
     lines = [
         f"{_many(len(table.groups), 'group')}: {', '.join(table.groups)}",
         f"{_many(len(table.trials), 'trial')}: {', '.join(map(str, table.trials))}",
         f"{_many(len(table.colors), 'color')}: {', '.join(_color(table, color) for color in table.colors)}",
-        f"{_many(len(table.rows), 'result')}: {sum(row.down for row in table.rows)} of {sum(row.set_up for row in table.rows)} pins knocked down",
+        f"{_many(len(table.rows), 'result')}: {down} of {set_up} pins knocked down",
     ]
     if table.absent:
         lines.append(f"{_many(len(table.absent), 'result')} absent: {_absent(table)}")

@@ -7,7 +7,7 @@ from dataclasses import dataclass
 from mathgen.errors import Fault
 from mathgen.trials.cells import Absent, Blank, Unreadable, read_cell
 from mathgen.trials.heading_words import measure_words, plain
-from mathgen.trials.layout import TotalCell
+from mathgen.trials.readings import TotalCell
 
 
 @dataclass(frozen=True, slots=True)
@@ -40,6 +40,8 @@ def _check(total: TotalCell, counted: dict[tuple[int, int], CountedCell]) -> Fau
     cell = read_cell(total.text)
     if isinstance(cell, Blank | Absent):
         return None
+    if _may_mean_set_up(total) and any(counted[place].set_up is None for cells in total.sums for place in cells if place in counted):
+        return None  # it may be the sum of set-up counts, and these are still to be asked for
     sums = [sum(counted[place].value for place in sorted(cells) if place in counted) for cells in total.sums]
     set_ups = [sum(counted[place].set_up or 0 for place in sorted(cells) if place in counted) for cells in total.sums]
     expected = sums[0] if sums else 0

@@ -7,9 +7,10 @@ Templates choose among these phrases; they never count. ``q.count`` reads "3 red
 from __future__ import annotations
 
 from mathgen.asks.expression import Expr, Op, Quantity, Stated
+from mathgen.exact.number_words import cardinal
 from mathgen.scenario.naming import group_name, listed, trial_name, upper_first
 from mathgen.scenario.words import Scenario
-from mathgen.trials.scope import Scope
+from mathgen.trials.scope import Measure, Scope
 from mathgen.trials.table import TrialTable
 
 
@@ -58,6 +59,11 @@ class Speaker:
         if colors not in self._kind:
             self._kind[colors] = f"{listed(list(colors))} " if colors is not None else ""
         return self._kind[colors]
+
+    def happened(self, measure: Measure) -> str:
+        """What happened to several items, as a verb: "were knocked down", "sprouted"."""
+        after = self.scenario.after_noun[measure]
+        return after.removeprefix("that ") if after.startswith("that ") else f"were {after}"
 
     def items(self, number: int) -> str:
         """The noun for a number: 1 pin, 2 pins, 0 pins."""
@@ -110,6 +116,12 @@ class SaidCount:
         return f"{speaker.kind(self._quantity.scope)}{speaker.scenario.items}"
 
     @property
+    def kind_of_one(self) -> str:
+        """Noun without number, for one of them: "red pin"."""
+        speaker = self._speaker
+        return f"{speaker.kind(self._quantity.scope)}{speaker.items(1)}"
+
+    @property
     def color(self) -> str:
         return self._speaker.kind(self._quantity.scope).strip()
 
@@ -135,6 +147,17 @@ class SaidCount:
         return f"Look at {self.when.removeprefix('in ')}"
 
     @property
+    def span(self) -> str:
+        """The trials without "in": "Trial 1", "Trials 1 and 2", "all 3 trials"."""
+        return self.when.removeprefix("in ")
+
+    @property
+    def one_kind(self) -> str:
+        """One of them, without article or number: "red pin"."""
+        speaker = self._speaker
+        return f"{speaker.kind(self._quantity.scope)}{speaker.items(1)}"
+
+    @property
     def past(self) -> str:
         """What happened: "knocked down"."""
         return self._speaker.scenario.past[self._quantity.measure]
@@ -145,9 +168,24 @@ class SaidCount:
         return self._speaker.scenario.base[self._quantity.measure]
 
     @property
+    def happened(self) -> str:
+        """What happened to them, without saying who did it: "(pins) were knocked down", "(seeds) sprouted"."""
+        return self._speaker.happened(self._quantity.measure)
+
+    @property
     def after(self) -> str:
         """After the noun: "pins knocked down"."""
         return self._speaker.scenario.after_noun[self._quantity.measure]
+
+    @property
+    def were_done(self) -> str:
+        """What was done to them, after a plural: "were knocked down"; "sprouted"."""
+        return self.after.removeprefix("that ") if self.after.startswith("that ") else f"were {self.after}"
+
+    @property
+    def was_done(self) -> str:
+        """The same after a singular such as "what part": "was knocked down"; "sprouted"."""
+        return self.after.removeprefix("that ") if self.after.startswith("that ") else f"was {self.after}"
 
     @property
     def did(self) -> str:
@@ -189,6 +227,19 @@ class SaidCount:
             return f"{self.Who} {past} {per_trial} {kind} for each of {self.when.removeprefix('in ')}, {self.count} in all"
         trials = self._printed.note(number, str(len(labels)))
         return f"{self.Who} {past} {per_trial} {kind} for each of {trials} {speaker.scenario.trials}, {self.count} in all"
+
+    @property
+    def set_up_here(self) -> str:
+        """The set-up after a sentence that says in which trials: "The Owls set up 4 red pins for each trial, 8 in all"."""
+        speaker, quantity = self._speaker, self._quantity
+        labels = quantity.scope.trials or speaker.table.trials
+        past = speaker.scenario.past["set_up"]
+        each = self._per_trial(labels) if len(labels) > 1 else None
+        if each is None:
+            return f"{self.Who} {past} {self.count}{' in all' if len(labels) > 1 else ''}"
+        kind = f"{speaker.kind(quantity.scope)}{speaker.items(each)}"
+        per_trial = self._printed.note(Op("/", (quantity, Stated(len(labels), "trials"))), str(each))
+        return f"{self.Who} {past} {per_trial} {kind} for each {speaker.scenario.trial}, {self.n} in all"
 
     def _per_trial(self, labels: tuple[object, ...]) -> int | None:
         """The set-up of one trial, where every trial had the same."""
@@ -253,6 +304,16 @@ class SaidMany:
         return " ".join(f"{one.did} {one.when}." for one in self._each)
 
     @property
+    def numbers(self) -> str:
+        """The bare numbers as a list: "8, 9, and 7"."""
+        return listed([one.n for one in self._each])
+
+    @property
+    def alike(self) -> str:
+        """One count for all of them, where all are equal: "8 red pins" of "each set up 8 red pins"."""
+        return [one.count for one in self._each][0]
+
+    @property
     def names(self) -> str:
         """What they are called: "red, blue, and gold", "Trials 1 and 2", "the Owls and the Herons"."""
         by = self.by
@@ -260,7 +321,80 @@ class SaidMany:
             return listed([one.color for one in self._each])
         if by == "groups":
             return listed([one.who for one in self._each])
-        return listed([one.when.removeprefix("in ") for one in self._each])
+        trials = tuple(trial for one in self._quantities for trial in one.scope.trials or ())
+        return self._speaker.when(Scope(None, trials)).removeprefix("in ")
+
+    @property
+    def told(self) -> str:
+        """All of them in one sentence: "The Owls knocked down 3 red, 2 blue, and 4 gold pins"."""
+        if self.by != "groups":
+            return f"{self.first.Who} {self.first.past} {self.listed}"
+        return upper_first(listed([f"{one.who} {one.past} {one.count}" for one in self._each]))
+
+    @property
+    def together(self) -> str:
+        """Who did it: "the Owls", or "the two groups" where the groups differ."""
+        return self.who_differ if self.by == "groups" else self.first.who
+
+    @property
+    def who_differ(self) -> str:
+        """What differs, counted: "the two groups", "the three trials", "the two colors"."""
+        scenario = self._speaker.scenario
+        noun = {"groups": f"{scenario.group.lower()}s", "trials": scenario.trials, "colors": "colors"}[self.by]
+        return f"the {cardinal(len(self._each))} {noun}"
+
+    @property
+    def look(self) -> str:
+        """Where to look, as a sentence without its period: "Look at Trial 1", "Look at Trials 1 and 2"."""
+        return f"Look at {self.names}" if self.by == "trials" else self.first.look
+
+    @property
+    def place(self) -> str:
+        """What they share, for looking it up: "the Owls in Trial 1", "Trial 1", "the Owls"."""
+        return {"groups": self.first.span, "trials": self.first.who, "colors": f"{self.first.who} {self.first.when}"}[self.by]
+
+    @property
+    def side_by_side(self) -> str:
+        """Two of them, the first held against the second: "the Owls with the Herons", "Trial 2 with Trial 1"."""
+        name = {
+            "groups": lambda one: one.who,
+            "trials": lambda one: one.span,
+            "colors": lambda one: f"the {one.kind}",
+        }[self.by]
+        return f"{name(self.first)} with {name(self.last)}"
+
+    def compared(self, number: SaidNumber, word: str) -> str:
+        """How the first stands to the second: "The Owls knocked down 2 more red pins than the Herons".
+
+        ``word`` is "more", "fewer" or "times as many".
+        """
+        one, other = self.first, self.last
+        much = f"{number.n} {word}"
+        than = "as" if word.endswith("as many") else "than"
+        kind = one.kind_of_one if number.one and than == "than" else one.kind
+        who = f"{one.Who} {one.past} {much} {kind}"
+        if self.by == "groups":
+            return f"{who} {than} {other.who}"
+        return f"{who} {one.when} {than} {other.when}" if self.by == "trials" else f"{who} {than} {other.kind}"
+
+    def asked(self, word: str) -> str:
+        """The question: "How many more pins did the Owls knock down than the Herons"; for colors without saying who."""
+        one, other = self.first, self.last
+        than = "as" if word.endswith("as many") else "than"
+        if self.by == "groups":
+            return f"How many {word} {one.kind} did {one.who} {one.base} {than} {other.who}"
+        if self.by == "trials":
+            return f"How many {word} {one.kind} {one.happened} {one.when} {than} {other.when}"
+        return f"How many {word} {one.kind} {than} {other.kind} {one.happened}"
+
+    def asked_after_comparing(self, word: str) -> str:
+        """The question after a sentence that says what to compare: "How many more pins did the Owls knock down"."""
+        one = self.first
+        if self.by == "groups":
+            return f"How many {word} {one.kind} did {one.who} {one.base}"
+        if self.by == "trials":
+            return f"How many {word} {one.kind} {one.happened} {one.when}"
+        return self.asked(word)
 
 
 class SaidNumber:

@@ -116,7 +116,8 @@ GRADE_2 = (
         level="support",
     ),
     problem(
-        "The Owls knocked down 15 pins in two trials. The Herons knocked down 17 pins in two trials. How many pins did the two groups knock down in all?",
+        "The Owls knocked down 15 pins in two trials. The Herons knocked down 17 pins in two trials. How many pins did the two "
+        "groups knock down in all?",
         "32",
         unit="pins",
         form="whole",
@@ -164,7 +165,8 @@ GRADE_2 = (
         level="challenge",
     ),
     problem(
-        "The Herons knocked down 6 red pins. The Herons knocked down 5 more red pins than the Owls. How many red pins did the Owls knock down?",
+        "The Herons knocked down 6 red pins. The Herons knocked down 5 more red pins than the Owls. How many red pins did the "
+        "Owls knock down?",
         "1",
         unit="pin",
         form="whole",
@@ -177,7 +179,8 @@ GRADE_2 = (
 )
 GRADE_4 = (
     problem(
-        "The class knocked down 8 blue pins in 2 trials. Counting all colors, the class knocked down 4 times as many pins. How many pins of all colors did the class knock down?",
+        "The class knocked down 8 blue pins in 2 trials. Counting all colors, the class knocked down 4 times as many pins. How "
+        "many pins of all colors did the class knock down?",
         "32",
         unit="pins",
         form="whole",
@@ -195,7 +198,8 @@ GRADE_4 = (
         slips=(("9/12", "That is the part that fell."), ("3/9", "The whole is the 12 pins.")),
     ),
     problem(
-        "In 2 trials, each group set up 10 gold pins in all. The Owls knocked down 6/10 of the 10 gold pins. The Herons knocked down 4/5 of the 10 gold pins. Which group knocked down the greater fraction of its 10 gold pins?",
+        "In 2 trials, each group set up 10 gold pins in all. The Owls knocked down 6/10 of the 10 gold pins. The Herons knocked "
+        "down 4/5 of the 10 gold pins. Which group knocked down the greater fraction of its 10 gold pins?",
         "Herons",
         labels=("Owls", "Herons"),
         steps=("4/5 = 8/10", "8/10 > 6/10"),
@@ -204,7 +208,8 @@ GRADE_4 = (
         skill="compare fractions",
     ),
     problem(
-        "In Trial 1, the two groups set up 10 gold pins in all. Use the table to count the gold pins knocked down. As a decimal, what part of the 10 gold pins was knocked down?",
+        "In Trial 1, the two groups set up 10 gold pins in all. Use the table to count the gold pins knocked down. As a decimal, "
+        "what part of the 10 gold pins was knocked down?",
         "0.7",
         accepted=(".7", "0.70"),
         form="decimal",
@@ -215,7 +220,8 @@ GRADE_4 = (
         skill="tenths as a decimal",
     ),
     problem(
-        "The class set up 8 red pins for each trial. The class knocked down 7/8 of the 8 red pins in Trial 1. The class knocked down 3/8 of the 8 red pins in Trial 2. How much greater is the fraction for Trial 1?",
+        "The class set up 8 red pins for each trial. The class knocked down 7/8 of the 8 red pins in Trial 1. The class knocked "
+        "down 3/8 of the 8 red pins in Trial 2. How much greater is the fraction for Trial 1?",
         "4/8",
         accepted=("1/2",),
         steps=("7/8 - 3/8 = 4/8",),
@@ -247,7 +253,8 @@ GRADE_4 = (
         skill="how many more",
     ),
     problem(
-        "The Swifts set up 12 pins for each of 2 trials, 24 pins in all. The Swifts knocked down 15 pins. Next time, the Swifts want to knock down 3 times as many pins. How many pins is that?",
+        "The Swifts set up 12 pins for each of 2 trials, 24 pins in all. The Swifts knocked down 15 pins. Next time, the Swifts "
+        "want to knock down 3 times as many pins. How many pins is that?",
         "45",
         unit="pins",
         form="whole",
@@ -272,7 +279,8 @@ GRADE_7 = (
         level="support",
     ),
     problem(
-        "In Trial 2, the Owls knocked down 100% of the 3 blue pins and 40% of the 5 gold pins. What percent of the 8 blue and gold pins did the Owls knock down?",
+        "In Trial 2, the Owls knocked down 100% of the 3 blue pins and 40% of the 5 gold pins. What percent of the 8 blue and "
+        "gold pins did the Owls knock down?",
         "62.5%",
         accepted=("62 1/2%",),
         form="percent",
@@ -284,7 +292,8 @@ GRADE_7 = (
         level="challenge",
     ),
     problem(
-        "In 2 trials, the class knocked down 2 1/2 times as many gold pins as blue pins. The class knocked down 8 blue pins. How many gold pins did the class knock down?",
+        "In 2 trials, the class knocked down 2 1/2 times as many gold pins as blue pins. The class knocked down 8 blue pins. How "
+        "many gold pins did the class knock down?",
         "20",
         unit="pins",
         form="whole",
@@ -295,9 +304,7 @@ GRADE_7 = (
         skill="times as many",
     ),
     problem(
-        "Use the table. In Trial 1, what fraction of the red pins that the three groups set up were not knocked down? Write the fraction in simplest form.".replace(
-            "down? Write the fraction in simplest form.", "down, in simplest form?"
-        ),
+        "Use the table. In Trial 1, what fraction of the red pins that the three groups set up were not knocked down, in simplest form?",
         "1/4",
         form="simplest",
         steps=("12 - 9 = 3", "3/12 = 1/4"),
@@ -308,7 +315,8 @@ GRADE_7 = (
         skill="percent of a set",
     ),
     problem(
-        "The Owls want a mean of 8 pins for 3 trials. Use the table for Trial 1 and Trial 2. How many pins must the Owls knock down in Trial 3?",
+        "The Owls want a mean of 8 pins for 3 trials. Use the table for Trial 1 and Trial 2. How many pins must the Owls knock "
+        "down in Trial 3?",
         "9",
         unit="pins",
         form="whole",
@@ -320,7 +328,8 @@ GRADE_7 = (
         skill="goal mean",
     ),
     problem(
-        "In 2 trials, the class knocked down 10 of 16 red pins and 8 of 12 blue pins. Which color had the greater fraction of its pins knocked down?",
+        "In 2 trials, the class knocked down 10 of 16 red pins and 8 of 12 blue pins. Which color had the greater fraction of "
+        "its pins knocked down?",
         "blue",
         labels=("red", "blue"),
         steps=("8/12 = 32/48", "10/16 = 30/48", "32/48 > 30/48"),
@@ -330,7 +339,8 @@ GRADE_7 = (
         skill="compare fractions",
     ),
     problem(
-        "In 2 trials, the Herons knocked down 75% of the red pins set up. Next time, the Herons will set up 40 red pins. At the same rate, how many red pins would be knocked down?",
+        "In 2 trials, the Herons knocked down 75% of the red pins set up. Next time, the Herons will set up 40 red pins. At the "
+        "same rate, how many red pins would be knocked down?",
         "30",
         unit="pins",
         form="whole",
@@ -341,7 +351,8 @@ GRADE_7 = (
         skill="percent of a set",
     ),
     problem(
-        "The Owls set up 5 gold pins for each trial. The Owls knocked down 80% of the gold pins in Trial 1 and 40% in Trial 2. What is the percent decrease in gold pins knocked down?",
+        "The Owls set up 5 gold pins for each trial. The Owls knocked down 80% of the gold pins in Trial 1 and 40% in Trial 2. "
+        "What is the percent decrease in gold pins knocked down?",
         "50%",
         accepted=("50",),
         form="percent",

@@ -1,0 +1,153 @@
+"""Comparing: how many more or fewer, and how many times as many. Groups, trials and colors take turns as what is compared."""
+
+from __future__ import annotations
+
+from collections.abc import Callable, Sequence
+from typing import Any, NamedTuple
+
+from mathgen.asks.expression import Ask, Equation, Op, Quantity, Stated, Value
+from mathgen.exact.demand import Demand
+from mathgen.models.registry import problem_model
+from mathgen.models.space import AskSpace, joined
+from mathgen.models.view import Pair, Spot, TableView
+from mathgen.problems.draft import Draft
+
+_WHOLE = Demand("whole")
+_MORE_OR_FEWER = ("more", "fewer")
+
+
+class Compared(NamedTuple):
+    """Two counts of pins knocked down that differ: the quantities in table order, and the bigger and the smaller."""
+
+    pair: tuple[Quantity, Quantity]
+    bigger: Quantity
+    smaller: Quantity
+    most: int
+    least: int
+
+
+def _compared(view: TableView, two: tuple[Quantity, Quantity] | None) -> Compared | None:
+    """The two quantities, or None where they tie, one is 0 or a result is missing."""
+    if two is None or not all(view.totals.complete(one.scope) for one in two):
+        return None
+    a, b = map(view.number, two)
+    if a == b or min(a, b) == 0:
+        return None
+    bigger, smaller = two if a > b else two[::-1]
+    return Compared(two, bigger, smaller, max(a, b), min(a, b))
+
+
+def _every_comparison(view: TableView, build: Callable[..., Draft | None], *more: Sequence[Any]) -> AskSpace:
+    """Drafts of every two groups, trials or colors that can be compared, over any further axes."""
+
+    def at(pair: Pair, spot: Spot, color: str | None, *rest: Any) -> Draft | None:
+        compared = _compared(view, view.two("down", pair, spot, color))
+        return None if compared is None else build(compared, *rest)
+
+    def of_trials(pair: Pair, groups: tuple[str, ...] | None, color: str | None, *rest: Any) -> Draft | None:
+        return at(pair, Spot(groups, (pair.first,)), color, *rest)
+
+    def of_kind(kind: str) -> list[Pair]:
+        return [pair for pair in view.pairs if pair.kind == kind]
+
+    table = view.table
+    whose: list[tuple[str, ...] | None] = [(group,) for group in table.groups]
+    if len(table.groups) > 1:
+        whose.append(None)
+    return joined(
+        AskSpace((of_kind("groups"), [Spot(None, span) for span in view.trial_spans], view.colors_or_all, *more), at),
+        AskSpace((of_kind("trials"), whose, view.colors_or_all, *more), of_trials),
+        AskSpace((of_kind("colors"), view.spots, (None,), *more), at),
+    )
+
+
+@problem_model(skill="compare, difference unknown")
+def how_many_more(view: TableView) -> AskSpace:
+    """How many more (or fewer) pins: two groups, two trials or two colors side by side."""
+
+    def build(compared: Compared, word: str) -> Draft | None:
+        pair, bigger, smaller, most, least = compared
+        # 8 and 4: the answer would stand in the words, and "I took the smaller number" would be right.
+        if most == 2 * least:
+            return None
+        return Draft(
+            ask=Ask(Value(Op("-", (bigger, smaller))), (), _WHOLE),
+            roles={"pair": pair, "asked": (bigger, smaller) if word == "more" else (smaller, bigger), "word": word},
+            structure="difference unknown",
+            slips=(("H01", (most, least)), ("H02", (most, least)), ("H10", (most, least)), ("H13", (most - least + 1,))),
+            fewer=word == "fewer",
+        )
+
+    return _every_comparison(view, build, _MORE_OR_FEWER)
+
+
+@problem_model(skill="compare, smaller unknown")
+def compare_smaller_unknown(view: TableView) -> AskSpace:
+    """The smaller count, from the bigger one and how many more or fewer. "More" points to the wrong operation."""
+
+    def build(compared: Compared, word: str) -> Draft | None:
+        _, bigger, smaller, most, least = compared
+        if view.is_cell(smaller) or most == 2 * least:
+            return None
+        difference = Stated(most - least, "more than")
+        wrong_way = (("H03", (most, most - least)),) if word == "more" else (("H06", (most, most - least)),)
+        return Draft(
+            ask=Ask(Value(smaller), (Equation(bigger, Op("+", (smaller, difference))),), _WHOLE),
+            roles={
+                "bigger": bigger,
+                "smaller": smaller,
+                "pair": (bigger, smaller) if word == "more" else (smaller, bigger),
+                "difference": difference,
+                "word": word,
+            },
+            structure="compared unknown",
+            slips=(*wrong_way, ("H10", (most, most - least)), ("H13", (least + 1,))),
+            clash=word == "more",
+            fewer=word == "fewer",
+            must_not_show=(smaller.scope,),
+        )
+
+    return _every_comparison(view, build, _MORE_OR_FEWER)
+
+
+@problem_model(skill="times as many")
+def times_as_many(view: TableView) -> AskSpace:
+    """The bigger count, from the smaller one and how many times as many."""
+
+    def build(compared: Compared) -> Draft | None:
+        _, bigger, smaller, most, least = compared
+        # 2 and 2 times as many: adding 2 would be right as well.
+        if view.is_cell(bigger) or most % least or (most, least) == (4, 2):
+            return None
+        times = Stated(most // least, "times")
+        return Draft(
+            ask=Ask(Value(bigger), (Equation(bigger, Op("*", (times, smaller))),), _WHOLE),
+            roles={"bigger": bigger, "smaller": smaller, "pair": (bigger, smaller), "times": times},
+            structure="times",
+            slips=(("G08", (least, times.number)), ("G10", (least, times.number)), ("G09", (least, times.number))),
+            features=frozenset({"times_as_many"}),
+            must_not_show=(bigger.scope,),
+        )
+
+    return _every_comparison(view, build)
+
+
+@problem_model(skill="times as many")
+def how_many_times(view: TableView) -> AskSpace:
+    """How many times as many pins, where one count is a whole number of times the other."""
+
+    def build(compared: Compared) -> Draft | None:
+        pair, bigger, smaller, most, least = compared
+        # 9 and 3: the answer would stand in the words. 6 and 1: the same.
+        if most % least or least in (1, most // least):
+            return None
+        return Draft(
+            ask=Ask(Value(Op("/", (bigger, smaller))), (), _WHOLE),
+            roles={"pair": pair, "asked": (bigger, smaller)},
+            structure="times",
+            slips=(("G11", (most, least)), ("G12", (most, least))),
+            features=frozenset({"times_as_many"}),
+            unit=False,
+        )
+
+    return _every_comparison(view, build)

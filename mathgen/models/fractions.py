@@ -1,0 +1,177 @@
+"""Fractions: a part of a set, the rest of one whole, comparing, a part of a number, and equal shares."""
+
+from __future__ import annotations
+
+from math import gcd
+
+from mathgen.asks.expression import Ask, Choice, Op, Quantity, Stated, Value
+from mathgen.exact.demand import Demand
+from mathgen.models.registry import problem_model
+from mathgen.models.space import AskSpace
+from mathgen.models.view import Pair, Spot, TableView
+from mathgen.problems.draft import Draft
+from mathgen.trials.scope import Label, Scope
+
+_ANY = Demand("any")
+_NAME = Demand("name")
+_WHOLE = Demand("whole")
+_MIXED = Demand("mixed")
+_ONE = Stated(1, "whole")
+_NEXT = (12, 15, 16, 18, 20, 24, 25, 28, 30, 32, 36, 40, 48, 50, 60, 80)  # sets that a class could really set up
+_FRIENDLY = (3, 4, 5, 6, 8, 10, 12)  # of halves, the part is the rest as well: two slips would give the key
+
+
+def hides_slips(part: int, whole: int) -> bool:
+    """Whether the numbers hide the likeliest slip: nothing or all of the set, or a half where other parts can be had.
+
+    Sets of 2 and 4 leave little choice, so halves of them are asked for.
+
+    >>> hides_slips(3, 8), hides_slips(4, 8), hides_slips(2, 4), hides_slips(0, 4)
+    (False, True, False, True)
+    """
+    return part in (0, whole) or (2 * part == whole and whole > 4)
+
+
+@problem_model(skill="fraction of a set")
+def fraction_down(view: TableView) -> AskSpace:
+    """The fraction of a set of one color, or of a whole rack, that was knocked down."""
+
+    def build(spot: Spot, color: str | None) -> Draft | None:
+        part, whole = view.quantity("down", spot, color), view.quantity("set_up", spot, color)
+        k, n = view.number(part), view.number(whole)
+        if hides_slips(k, n):
+            return None
+        every = view.count("set_up", spot)
+        return Draft(
+            ask=Ask(Value(Op("/", (part, whole))), (), _ANY),
+            roles={"part": part, "whole": whole},
+            structure="what fraction",
+            slips=(("A03", (k, n)), ("A01", (k, n)), ("A05", (k,)), *((("A08", (k, every)),) if every != n else ()), ("A02", (k, n))),
+            sets=(n,),
+            over=n,
+            unit=False,
+        )
+
+    return AskSpace((view.spots, view.colors_or_all), build)
+
+
+@problem_model(skill="rest of one whole")
+def fraction_left_standing(view: TableView) -> AskSpace:
+    """The fraction of a set that was left standing, from the fraction knocked down; or the other way round."""
+
+    def build(spot: Spot, color: str | None, asked: str) -> Draft | None:
+        given = view.quantity("down" if asked == "standing" else "standing", spot, color)
+        rest = Quantity("standing" if asked == "standing" else "down", given.scope)
+        whole = Quantity("set_up", given.scope)
+        k, n = view.number(given), view.number(whole)
+        if hides_slips(k, n):
+            return None
+        rate = Op("/", (given, whole))
+        return Draft(
+            ask=Ask(Value(Op("-", (_ONE, rate))), (), _ANY),
+            roles={"given": given, "rest": rest, "whole": whole, "rate": rate, "asked": asked},
+            structure="part unknown",
+            slips=(("A03", (n - k, n)), ("A01", (n - k, n)), ("C06", (k, n))),
+            rates=((rate, f"{k}/{n}"),),
+            sets=(n,),
+            over=n,
+            unit=False,
+            # The count knocked down stands in the table, over the number set up in its head.
+            must_not_show=() if asked == "standing" else (rest.scope,),
+        )
+
+    return AskSpace((view.spots, view.colors_or_all, ("standing", "down")), build)
+
+
+@problem_model(skill="compare fractions")
+def compare_fractions(view: TableView) -> AskSpace:
+    """Which of two groups, trials or colors had the greater fraction of its set knocked down.
+
+    Sets of one size are compared by their fractions, printed over one bottom number or over two; sets of two sizes by counts.
+    """
+
+    def build(pair: Pair, spot: Spot, color: str | None, bottoms: str) -> Draft | None:
+        parts = view.two("down", pair, spot, color)
+        wholes = view.two("set_up", pair, spot, color)
+        if parts is None or wholes is None:
+            return None
+        k, k2 = map(view.number, parts)
+        n, n2 = map(view.number, wholes)
+        if k in (0, n) or k2 in (0, n2) or k * n2 == k2 * n:
+            return None
+        labels = _label(pair, pair.first), _label(pair, pair.second)
+        first_wins = k * n2 > k2 * n
+        if n != n2:
+            seen = (k, n, k2, n2) if bottoms == "two" else None
+        elif bottoms == "one":
+            return _comparison(pair, labels, parts, wholes, (k, n, k2, n), first_wins)
+        else:
+            seen = _unlike_forms(k, k2, n, first_wins)
+        if seen is None or not _misleads(*seen, first_wins):
+            return None
+        return _comparison(pair, labels, parts, wholes, seen, first_wins)
+
+    return AskSpace((view.pairs, view.spots, view.colors_or_all, ("one", "two")), build)
+
+
+def _label(pair: Pair, label: Label) -> str:
+    """What a pupil writes for a label."""
+    if pair.kind == "trials" and (isinstance(label, int) or len(label) <= 2):
+        return f"Trial {label}"
+    return str(label)
+
+
+def _unlike_forms(k: int, k2: int, n: int, first_wins: bool) -> tuple[int, int, int, int] | None:
+    """Two fractions of sets of one size over different bottom numbers: one or both in lowest terms; None where there are none.
+
+    Ways on which a slip shows come first; which of those is taken differs from one pair of counts to the next, so that the
+    fraction in lowest terms is not always the greater.
+    """
+    g, g2 = gcd(k, n), gcd(k2, n)
+    ways = [(k // g, n // g, k2, n), (k, n, k2 // g2, n // g2), (k // g, n // g, k2 // g2, n // g2)]
+    good = [way for way in ways if way[1] != way[3] and _misleads(*way, first_wins)]
+    return good[(k + k2) % len(good)] if good else None
+
+
+def _misleads(a: int, b: int, c: int, d: int, first_wins: bool) -> bool:
+    """Whether more pins (B05), a smaller gap (B06) or the bigger bottom number (B04) points to the wrong fraction."""
+    sign = 1 if first_wins else -1
+    return sign * (a - c) < 0 or sign * ((d - c) - (b - a)) < 0 or sign * (b - d) < 0
+
+
+def _comparison(
+    pair: Pair,
+    labels: tuple[str, str],
+    parts: tuple[Quantity, Quantity],
+    wholes: tuple[Quantity, Quantity],
+    seen: tuple[int, int, int, int],
+    first_wins: bool,
+) -> Draft:
+    """The draft of one comparison. ``seen``: top and bottom of both fractions, as the pupil sees them."""
+    a, b, c, d = seen
+    rates = Op("/", (parts[0], wholes[0])), Op("/", (parts[1], wholes[1]))
+    sizes = tuple(seen[1::2])
+    roles = {"parts": parts, "wholes": wholes, "first": parts[0], "second": parts[1], "whole": wholes[0], "whole2": wholes[1]}
+    slips = (
+        ("B05", (*labels, a, c)),
+        ("B04", (*labels, b, d)),
+        ("B06", (*labels, b - a, d - c)),
+        ("B10", (labels[1] if first_wins else labels[0],)),
+    )
+    unlike = None if b == d else "one divides" if max(b, d) % min(b, d) == 0 else "neither"
+    one_size = not _sizes_differ(wholes, sizes, parts)
+    return Draft(
+        ask=Ask(Choice(labels, rates, True), (), _NAME),
+        roles=roles,
+        structure="what fraction",
+        slips=slips,
+        features=frozenset(),
+        unit=False,
+        unlike=unlike,
+    ) if one_size else Draft(
+        ask=Ask(Choice(labels, rates, True), (), _NAME),
+        roles=roles,
+        structure="what fraction",
+        slips=slips,
+        unit=False,
+    )

@@ -1,0 +1,156 @@
+"""Percents: the percent of a set, a part from a percent, and percent change."""
+
+from __future__ import annotations
+
+from itertools import combinations
+
+from mathgen.asks.expression import Ask, Op, Stated, Value
+from mathgen.exact.demand import Demand
+from mathgen.models.registry import problem_model
+from mathgen.models.space import AskSpace
+from mathgen.models.view import Spot, TableView
+from mathgen.problems.draft import Draft
+from mathgen.trials.scope import Label
+
+_WHOLE = Demand("whole")
+_PERCENT = Demand("percent")
+_TO_A_TENTH = Demand("percent", 1)
+
+# Sets of the next time: friendly numbers, none of them 100, where a percent and its part are the same number.
+_NEXT = (20, 30, 40, 50, 60, 80, 120, 150, 200)
+
+
+def percent_demand(top: int, bottom: int) -> Demand | None:
+    """How the percent of top/bottom is asked for: exactly where it ends within one place, else to the nearest tenth.
+
+    None where the percent lies half way between two tenths: rounding rules part ways there.
+
+    >>> percent_demand(5, 8), percent_demand(2, 3), percent_demand(1, 16), percent_demand(1, 32) is None
+    (Demand(form='percent', places=None), Demand(form='percent', places=1), None, False)
+    """
+    if 1000 * top % bottom == 0:
+        return _PERCENT
+    return None if 2000 * top % bottom == 0 else _TO_A_TENTH
+
+
+@problem_model(skill="percent of a set")
+def percent_of_set(view: TableView) -> AskSpace:
+    """What percent of a set was knocked down: of one color or all pins, or of two colors taken together."""
+    colors = view.table.colors
+    ways = [*(((color,) if color is not None else None) for color in view.colors_or_all), *combinations(colors, 2)]
+
+    def build(spot: Spot, way: tuple[str, ...] | None) -> Draft | None:
+        whole = view.quantity("set_up", spot, way)
+        part = view.quantity("down", spot, way)
+        n, k = view.number(whole), view.number(part)
+        # A half hides the commonest mistakes; of 100 pins, the count is the percent; of fewer than 5, there is nothing to work out.
+        if k in (0, n) or 2 * k == n or n == 100 or n < 5:
+            return None
+        if way is not None and len(way) == 2:
+            return _two_colors(view, spot, way, k, n)
+        if 1000 * k % n:
+            return None
+        return Draft(
+            ask=Ask(Value(Op("/", (part, whole))), (), _PERCENT),
+            roles={"part": part, "whole": whole},
+            structure="what fraction",
+            slips=(("A03", (k, n)), ("D07", (k,)), ("D09", (k, n - k)), ("F06", (k, n))),
+            features=frozenset({"percent"}),
+            sets=(n,),
+            unit=False,
+            must_not_show=(part.scope,),
+        )
+
+    return AskSpace((view.spots, ways), build)
+
+
+def _two_colors(view: TableView, spot: Spot, colors: tuple[str, ...], k: int, n: int) -> Draft | None:
+    """Total over total: the mean of the two percents is the mistake to find."""
+    demand = percent_demand(k, n)
+    sets = tuple(view.quantity("set_up", spot, color) for color in colors)
+    parts = tuple(view.quantity("down", spot, color) for color in colors)
+    (n1, n2), (k1, k2) = map(view.number, sets), map(view.number, parts)
+    # Equal sets or equal rates: there the mean of the percents is right by luck.
+    if demand is None or n1 == n2 or k1 * n2 == k2 * n1 or 0 in (k1, k2):
+        return None
+    part = view.quantity("down", spot, colors)
+    return Draft(
+        ask=Ask(Value(Op("/", (Op("+", parts), Op("+", sets)))), (), demand),
+        roles={"sets": sets, "parts": parts, "whole": view.quantity("set_up", spot, colors), "place": "" if demand.places is None else "tenth"},
+        structure="pooled rate",
+        slips=(("F12", (k1, n1, k2, n2)), ("F13", (k1, n1, k2, n2)), ("A03", (k, n)), ("D09", (k, n - k))),
+        features=frozenset({"percent", "unequal_sets"}),
+        sets=(n1, n2),
+        unit=False,
+        wanted=frozenset({"two-sets"}),
+        must_not_show=(part.scope,),
+    )
+
+
+@problem_model(skill="part from a percent")
+def part_from_percent(view: TableView) -> AskSpace:
+    """How many pins of the next set: the results as a whole percent, then the same rate. No table holds that answer."""
+
+    def build(spot: Spot, color: str | None, number: int) -> Draft | None:
+        whole = view.quantity("set_up", spot, color)
+        part = view.quantity("down", spot, color)
+        n, k = view.number(whole), view.number(part)
+        if n < 4 or k in (0, n) or 100 * k % n or number <= n or number * k % n:
+            return None
+        percent, share = 100 * k // n, number * k // n
+        # At 50% the rest is the part; at 10% dividing by the percent's number happens to be right.
+        if percent in (10, 50) or share in (percent, k, n):
+            return None
+        rate = Op("/", (part, whole))
+        next_set = Stated(number, "set up next time")
+        return Draft(
+            ask=Ask(Value(Op("*", (rate, next_set))), (), _WHOLE),
+            roles={"part": part, "whole": whole, "rate": rate, "next": next_set},
+            structure="part from rate",
+            slips=(("F05", (number, share)), ("F03", (percent,)), ("G05", (k, n, number)), ("F02", (percent, number)), ("F01", (percent, number))),
+            features=frozenset({"percent"}),
+            rates=((rate, f"{percent}%"),),
+            sets=(n,),
+        )
+
+    return AskSpace((view.spots, view.colors_or_all, _NEXT), build)
+
+
+@problem_model(skill="percent change")
+def percent_change(view: TableView) -> AskSpace:
+    """By what percent a group's count changed, from an earlier trial to a later one, or from one half of the trials to the other."""
+    table = view.table
+    trials = table.trials
+    spans: list[tuple[tuple[Label, ...], tuple[Label, ...]]] = [((a,), (b,)) for a, b in combinations(trials, 2)]
+    if len(trials) > 2 and len(trials) % 2 == 0:
+        spans.append((trials[: len(trials) // 2], trials[len(trials) // 2 :]))
+    groups: list[tuple[str, ...] | None] = [(group,) for group in table.groups]
+    if len(groups) > 1:
+        groups.append(None)
+
+    def build(group: tuple[str, ...] | None, span: tuple[tuple[Label, ...], tuple[Label, ...]], color: str | None) -> Draft | None:
+        before, after = (view.quantity("down", Spot(group, trials_), color) for trials_ in span)
+        if not (view.totals.complete(before.scope) and view.totals.complete(after.scope)):
+            return None
+        # With other racks, a change in the count would say nothing about the rolls.
+        if view.totals.total("set_up", before.scope) != view.totals.total("set_up", after.scope):
+            return None
+        old, new = view.number(before), view.number(after)
+        # Small starts give wild percents; a percent that is one of the counts would stand in the text.
+        if old < 3 or new == 0 or old == new or 100 * abs(new - old) in (old * old, old * new):
+            return None
+        demand = percent_demand(abs(new - old), old)
+        if demand is None:
+            return None
+        change = Op("-", (after, before) if new > old else (before, after))
+        return Draft(
+            ask=Ask(Value(Op("/", (change, before))), (), demand),
+            roles={"old": before, "new": after, "place": "" if demand.places is None else "tenth"},
+            structure="percent change",
+            slips=(("F07", (old, new)), ("F08", (old, new)), ("F09", (old, new))),
+            features=frozenset({"percent", "percent_change"}),
+            unit=False,
+            wanted=frozenset({"increase" if new > old else "decrease"}),
+        )
+
+    return AskSpace((groups, spans, view.colors_or_all), build)

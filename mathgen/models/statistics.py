@@ -1,0 +1,138 @@
+"""Statistics and chance: the mean, a goal for the mean, and a count to expect."""
+
+from __future__ import annotations
+
+from mathgen.asks.expression import Ask, Equation, Op, Quantity, Stat, Stated, Unknown, Value
+from mathgen.exact.demand import Demand
+from mathgen.models.registry import problem_model
+from mathgen.models.space import AskSpace
+from mathgen.models.view import Spot, TableView
+from mathgen.problems.draft import Draft
+from mathgen.trials.scope import Scope
+
+_WHOLE = Demand("whole")
+_ANY = Demand("any")
+_DECIMAL = Demand("decimal")
+_MOST_NUMBERS = 6  # in one list that a pupil adds
+
+_NEXT = (0, 20, 30, 40, 50, 60, 80, 120)  # more pins in friendly numbers; 0: a multiple of the set so far
+_TIMES = (2, 3, 5)
+
+
+@problem_model(skill="mean")
+def mean_down(view: TableView) -> AskSpace:
+    """The mean count, over all trials of a group or over groups in one trial: whole, or a decimal of at most two places."""
+    table = view.table
+    groups = table.groups
+    ways: list[tuple[str, ...] | None] = [None]  # None: over the trials
+    if 3 <= len(groups) <= _MOST_NUMBERS:
+        ways.append(groups)
+    if len(groups) > 3:
+        ways += [groups[start : start + 3] for start in range(len(groups) - 2)]
+
+    def build(spot: Spot, way: tuple[str, ...] | None, color: str | None) -> Draft | None:
+        if way is None:
+            if spot.trials is not None and len(spot.trials) != len(table.trials) or not 3 <= len(table.trials) <= _MOST_NUMBERS:
+                return None
+            series = tuple(view.quantity("down", Spot(spot.groups, (trial,)), color) for trial in table.trials)
+            whole = view.quantity("down", spot, color)
+        else:
+            # Each combination is met once: at the class's spots of one trial.
+            if spot.groups is not None and len(groups) > 1 or spot.trials is None or len(spot.trials) != 1:
+                return None
+            series = tuple(view.quantity("down", Spot((group,), spot.trials), color) for group in way)
+            whole = view.quantity("down", Spot(way, spot.trials), color)
+        numbers = tuple(map(view.number, series))
+        total, count = sum(numbers), len(numbers)
+        ordered = sorted(numbers)
+        middles = ordered[(count - 1) // 2] + ordered[count // 2]
+        # A mean that is in the list, or that is the median, would hide the mistakes that this problem is there to find.
+        if total <= count or 100 * total % count or middles * count == 2 * total or total in [count * number for number in numbers]:
+            return None
+        even = total % count == 0
+        slips: list[tuple[str, tuple[int, ...]]] = [("I01", numbers), ("I02", numbers)]
+        # Where the mean is whole, a half stands out: these slips count only where they are whole, too.
+        if not even or middles % 2 == 0:
+            slips.append(("I13", numbers))
+        if not even or total % 2 == 0:
+            slips.append(("I04", numbers))
+        return Draft(
+            ask=Ask(Value(Stat("mean", series)), (), _ANY if even else _DECIMAL),
+            roles={"series": series, "whole": whole, "over": "trials" if way is None else "groups", "form": "" if even else "decimal"},
+            structure="statistic",
+            slips=tuple(slips),
+            features=frozenset({"mean_median_iqr_mad"}),
+            must_not_show=(whole.scope,),
+        )
+
+    return AskSpace((view.spots, ways, view.colors_or_all), build)
+
+
+@problem_model(skill="goal mean")
+def goal_mean(view: TableView) -> AskSpace:
+    """How many pins the next trial must bring for a mean that the group wants: never more than stand in one trial."""
+    table = view.table
+    trials = table.trials
+    spots = [Spot((group,), None) for group in table.groups] + ([Spot(None, None)] if len(table.groups) > 1 else [])
+    spots = [spot for spot in spots if view.totals.complete(Scope(spot.groups))] if 2 <= len(trials) < _MOST_NUMBERS else []
+
+    def build(spot: Spot, color: str | None, step: int) -> Draft | None:
+        each = [Spot(spot.groups, (trial,)) for trial in trials]
+        racks = {view.count("set_up", one, color) for one in each}
+        if len(racks) != 1:
+            return None
+        parts = tuple(view.quantity("down", one, color) for one in each)
+        numbers = tuple(map(view.number, parts))
+        total, count = sum(numbers), len(numbers) + 1
+        goal = total // len(numbers) + step
+        needed = count * goal - total
+        # The goal is above the mean so far, and the number is not yet in the text.
+        if not goal < needed <= racks.pop() or needed in (*numbers, count) or min(numbers) == 0:
+            return None
+        count_, goal_ = Stated(count, "trials"), Stated(goal, "goal mean")
+        whole = view.quantity("down", spot, color)
+        return Draft(
+            ask=Ask(
+                Value(Op("-", (Op("*", (count_, goal_)), Op("+", parts)))),
+                (Equation(Op("+", (*parts, Unknown())), Op("*", (count_, goal_))),),
+                _WHOLE,
+            ),
+            roles={"parts": parts, "whole": whole, "count": count_, "goal": goal_},
+            structure="statistic",
+            slips=(("I14", (goal,)), ("H07", (count * goal,)), ("H02", (goal, max(numbers)))),
+            features=frozenset({"mean_median_iqr_mad"}),
+            must_not_show=(whole.scope,),
+        )
+
+    return AskSpace((spots, view.colors_or_all, (1, 2, 3)), build)
+
+
+@problem_model(skill="expected count")
+def expected_count(view: TableView) -> AskSpace:
+    """About how many of the next pins to expect: the results of several trials as an estimate of the probability."""
+    spots = [spot for spot in view.spots if len(spot.trials or view.table.trials) > 1]
+
+    def build(spot: Spot, color: str | None, number: int, times: int) -> Draft | None:
+        whole: Quantity = view.quantity("set_up", spot, color)
+        part = view.quantity("down", spot, color)
+        n, k = view.number(whole), view.number(part)
+        if number == 0:
+            number = times * n
+        elif times != _TIMES[0]:
+            return None
+        if n < 5 or k in (0, n) or 2 * k == n or number <= n or number * k % n:
+            return None
+        expected = number * k // n
+        if expected in (k, n):
+            return None
+        next_set = Stated(number, "set up next time")
+        return Draft(
+            ask=Ask(Value(Op("*", (Op("/", (part, whole)), next_set))), (), _WHOLE),
+            roles={"part": part, "whole": whole, "next": next_set},
+            structure="part from rate",
+            slips=(("K06", (k, n, number)), ("K01", (number,)), ("A15", (number, expected))),
+            features=frozenset({"probability"}),
+            sets=(n,),
+        )
+
+    return AskSpace((spots, view.colors_or_all, _NEXT, _TIMES), build)

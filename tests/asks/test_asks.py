@@ -1,0 +1,124 @@
+"""An ask is evaluated forwards, stated as an equation, and worked in steps: by hand on one small table."""
+
+from __future__ import annotations
+
+import pytest
+from sympy import Rational, solve, sympify
+
+from mathgen.asks.evaluate import NoAnswer, answer
+from mathgen.asks.expression import Ask, Choice, Equation, Op, Quantity, Stat, Stated, Unknown, Value
+from mathgen.asks.relation import relation, written
+from mathgen.asks.steps import CellReader, percent, school_steps, terminating
+from mathgen.exact.demand import Demand
+from mathgen.proof.raw import RawRows
+from mathgen.trials.scope import Scope
+from mathgen.trials.totals import Totals
+from tests.tables import TWO_GROUPS
+
+ANY, WHOLE, PERCENT = Demand(), Demand("whole"), Demand("percent")
+
+
+def down(group: str | None = None, trial: int | None = None, color: str | None = None, measure: str = "down") -> Quantity:
+    return Quantity(measure, Scope((group,) if group else None, (trial,) if trial else None, (color,) if color else None))  # type: ignore[arg-type]
+
+
+OWLS_1 = tuple(down("Owls", 1, color) for color in ("red", "blue", "gold"))
+SET_UP = down("Owls", 1, None, "set_up")
+DOWN = down("Owls", 1)
+RATE = Op("/", (DOWN, SET_UP))
+
+CASES = {
+    # name: (ask, printed, value, relation, steps), each worked by hand
+    "total": (Ask(Value(Op("+", OWLS_1)), (), WHOLE), {}, 9, "3 + 2 + 4 = x", ("3 + 2 + 4 = 9",)),
+    "two steps": (Ask(Value(Op("-", (SET_UP, Op("+", OWLS_1)))), (), WHOLE), {}, 3, "3 + 2 + 4 + x = 12", ("3 + 2 + 4 = 9", "12 - 9 = 3")),
+    "fraction of a set": (Ask(Value(RATE), (), ANY), {DOWN: "9"}, Rational(9, 12), "12*x = 9", ("9 / 12 = 9/12",)),
+    "fraction from cells": (Ask(Value(RATE), (), ANY), {}, Rational(9, 12), "12*x = 9", ("3 + 2 + 4 = 9", "9 / 12 = 9/12")),
+    "rest of one whole": (
+        Ask(Value(Op("-", (Stated(1, "whole"), RATE))), (), ANY),
+        {RATE: "9/12"},
+        Rational(3, 12),
+        "9/12 + x = 1",
+        ("12/12 - 9/12 = 3/12",),
+    ),
+    "percent": (Ask(Value(RATE), (), PERCENT), {DOWN: "9"}, Rational(3, 4), "12*x = 9", ("9 / 12 = 9/12", "9/12 = 0.75", "0.75 = 75%")),
+    "part from percent": (
+        Ask(Value(Op("*", (RATE, Stated(40, "set up next time")))), (), WHOLE),
+        {RATE: "75%"},
+        30,
+        "12*x = 9*40",
+        ("75% = 75/100", "75/100 * 40 = 30"),
+    ),
+    "smaller unknown": (
+        Ask(Value(down("Owls")), (Equation(down("Herons"), Op("+", (down("Owls"), Stated(2, "more than")))),), WHOLE),
+        {down("Herons"): "17"},
+        15,
+        "17 = x + 2",
+        ("17 - 2 = 15",),
+    ),
+    "mean": (
+        Ask(Value(Stat("mean", (down("Owls", 1), down("Owls", 2), down("Herons", 1)))), (), ANY),
+        {down("Owls", 1): "9", down("Owls", 2): "6", down("Herons", 1): "8"},
+        Rational(23, 3),
+        "3*x = 9 + 6 + 8",
+        ("9 + 6 + 8 = 23", "23 / 3 = 23/3"),
+    ),
+    "goal mean": (
+        Ask(
+            Value(Op("-", (Op("*", (Stated(3, "trials"), Stated(9, "goal mean"))), Op("+", (down("Herons", 1), down("Herons", 2)))))),
+            (Equation(Op("+", (down("Herons", 1), down("Herons", 2), Unknown())), Op("*", (Stated(3, "trials"), Stated(9, "goal mean")))),),
+            WHOLE,
+        ),
+        {down("Herons", 1): "8", down("Herons", 2): "9"},
+        10,
+        "8 + 9 + x = 3*9",
+        ("3 * 9 = 27", "8 + 9 = 17", "27 - 17 = 10"),
+    ),
+}
+
+
+@pytest.mark.parametrize("name", CASES)
+def test_each_kind_of_ask_by_hand(name: str) -> None:
+    ask, printed, value, equation, steps = CASES[name]
+    assert answer(ask, Totals(TWO_GROUPS)) == value
+    assert written(relation(ask), RawRows(TWO_GROUPS).count) == equation
+    assert school_steps(ask, CellReader(TWO_GROUPS), printed) == steps
+
+
+@pytest.mark.parametrize("name", CASES)
+def test_sympy_reads_the_written_relation_and_finds_the_answer(name: str) -> None:
+    """sympy's own parser and solver, a general-purpose reference."""
+    ask, _, value, equation, _ = CASES[name]
+    left, _, right = equation.partition(" = ")
+    assert written(relation(ask), RawRows(TWO_GROUPS).count) == equation
+    assert solve(sympify(f"({left}) - ({right})", rational=True)) == [value]
+
+
+def test_which_takes_the_one_that_beats_every_other() -> None:
+    choice = Choice(("Owls", "Herons"), (down("Owls", 1), down("Herons", 1)))
+    assert answer(Ask(choice, (), Demand("name")), Totals(TWO_GROUPS)) == "Owls"
+
+
+def test_a_tie_has_no_answer() -> None:
+    tie = Choice(("Owls", "Herons"), (down("Owls", 1, "red"), down("Herons", 1, "gold")))
+    with pytest.raises(NoAnswer):
+        answer(Ask(tie, (), Demand("name")), Totals(TWO_GROUPS))
+
+
+def test_division_by_zero_has_no_answer() -> None:
+    nothing = Op("-", (DOWN, DOWN))
+    with pytest.raises(NoAnswer):
+        answer(Ask(Value(Op("/", (DOWN, nothing))), (), ANY), Totals(TWO_GROUPS))
+
+
+def test_brackets_keep_the_meaning_of_the_relation() -> None:
+    """12 - (3 + 4) is not 12 - 3 + 4."""
+    ask = Ask(Value(Op("*", (Stated(2, "times"), Op("-", (SET_UP, Op("+", OWLS_1[:2])))))), (), WHOLE)
+    assert written(relation(ask), RawRows(TWO_GROUPS).count) == "x = 2*(12 - (3 + 2))"
+
+
+def test_percent_and_decimal_of_the_equivalents_table() -> None:
+    """ICS Building Trades Pocketbook and the table of number equivalents: 3/16 = .1875, 1/12 = 8 1/3%, 2/3 does not end."""
+    assert terminating(3, 16) == "0.1875"
+    assert terminating(2, 3) is None
+    assert percent(1, 12) == "8 1/3%"
+    assert percent(5, 8) == "62.5%"

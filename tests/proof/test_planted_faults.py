@@ -1,0 +1,160 @@
+"""A fault planted in any one route is caught by the others: no wrong key is kept."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+from dataclasses import replace
+
+import pytest
+from sympy import Rational
+
+from mathgen.asks import steps as asks_steps
+from mathgen.asks.expression import Quantity
+from mathgen.bank.build import Report, build_bank
+from mathgen.bank.builder import Desk
+from mathgen.grades.curriculum import load
+from mathgen.problems.record import Problem, Slip, Step
+from mathgen.proof.raw import RawRows
+from mathgen.proof.record import AGREES, prove, proved
+from mathgen.scenario.words import scenario
+from mathgen.trials.options import ReadOptions
+from mathgen.trials.reading import read_table
+from mathgen.trials.table import TrialTable
+from mathgen.trials.totals import Totals
+
+GRADES = tuple(range(2, 8))
+
+
+@pytest.fixture(scope="module")
+def table() -> TrialTable:
+    return read_table("samples/main.csv", ReadOptions()).table
+
+
+def bank(table: TrialTable, report: Report) -> Iterator[Problem]:
+    return build_bank(Desk(table, scenario("ramp")), load("ccss"), GRADES, seed=5, per_model=6, report=report)
+
+
+@pytest.fixture(scope="module")
+def good(table: TrialTable) -> list[Problem]:
+    report = Report()
+    problems = list(bank(table, report))
+    assert not report.failed, report
+    assert {problem.grade for problem in problems} == set(GRADES)
+    return problems
+
+
+def test_every_route_agrees_on_every_problem(good: list[Problem]) -> None:
+    assert all(proved(problem) for problem in good)
+
+
+def test_a_fault_in_the_totals_is_caught(table: TrialTable, monkeypatch: pytest.MonkeyPatch) -> None:
+    """Every total one too high: answers made of totals are wrong, and none of them is kept."""
+    honest = Totals.total
+    monkeypatch.setattr(Totals, "total", lambda self, measure, scope: honest(self, measure, scope) + (measure == "down"))
+    report = Report()
+    kept = list(bank(table, report))
+    assert sum(report.failed.values()) > 50
+    assert kept == []
+
+
+def test_a_fault_in_the_steps_is_caught(table: TrialTable, monkeypatch: pytest.MonkeyPatch) -> None:
+    honest = asks_steps.CellReader.parts
+
+    def off(self: asks_steps.CellReader, quantity: Quantity) -> tuple[int, ...]:
+        first, *rest = honest(self, quantity)
+        return (first + 1, *rest)
+
+    monkeypatch.setattr(asks_steps.CellReader, "parts", off)
+    report = Report()
+    kept = list(bank(table, report))
+    assert sum(report.failed.values()) > 50
+    # What is kept takes no count from the faulty reader: all its numbers stand in the words as rates.
+    rows = RawRows(table)
+    assert all(proved(prove(problem, rows)) for problem in kept)
+
+
+def test_a_fault_in_the_raw_rows_is_caught(table: TrialTable, monkeypatch: pytest.MonkeyPatch) -> None:
+    honest = RawRows.count
+    monkeypatch.setattr(RawRows, "count", lambda self, quantity: honest(self, quantity) + 1)
+    report = Report()
+    assert list(bank(table, report)) == []
+    assert sum(report.failed.values()) > 50
+
+
+def wrong_number(problem: Problem) -> Problem | None:
+    if isinstance(problem.answer.exact, str):
+        return None
+    return replace(problem, answer=replace(problem.answer, exact=problem.answer.exact + 1))
+
+
+def wrong_name(problem: Problem) -> Problem | None:
+    if not isinstance(problem.answer.exact, str):
+        return None
+    return replace(problem, answer=replace(problem.answer, exact="nobody", accepted=("nobody",)))
+
+
+def wrong_shown(problem: Problem) -> Problem | None:
+    if isinstance(problem.answer.exact, str):
+        return None
+    other = "1/97"
+    return replace(problem, answer=replace(problem.answer, shown=other))
+
+
+def wrong_accepted(problem: Problem) -> Problem | None:
+    if isinstance(problem.answer.exact, str):
+        return None
+    return replace(problem, answer=replace(problem.answer, accepted=(*problem.answer.accepted, "41/97")))
+
+
+def step_dropped(problem: Problem) -> Problem | None:
+    return replace(problem, steps=problem.steps[:-1]) if problem.steps and problem.answer.kind == "number" else None
+
+
+def step_untrue(problem: Problem) -> Problem | None:
+    if not problem.steps:
+        return None
+    left, _, right = problem.steps[0].text.partition(" = ")
+    return replace(problem, steps=(Step(f"{left} = 1{right}"), *problem.steps[1:]))
+
+
+def step_from_nowhere(problem: Problem) -> Problem | None:
+    """A true equality about numbers that nobody gave."""
+    if problem.answer.kind != "number":
+        return None
+    exact = Rational(problem.answer.exact)
+    return replace(problem, steps=(*problem.steps, Step(f"977 + 1 = {978}"), Step(f"{exact} * 1 = {exact}")))
+
+
+def given_altered(problem: Problem) -> Problem | None:
+    first, *rest = problem.givens
+    return replace(problem, givens=(replace(first, value=first.value + 1), *rest))
+
+
+def slip_is_the_key(problem: Problem) -> Problem | None:
+    return replace(problem, slips=(*problem.slips, Slip("Z99", problem.answer.accepted[-1], "no mistake at all")))
+
+
+PLANTED = [wrong_number, wrong_name, wrong_shown, wrong_accepted, step_dropped, step_untrue, step_from_nowhere, given_altered, slip_is_the_key]
+
+
+@pytest.mark.parametrize("fault", PLANTED, ids=lambda fault: fault.__name__)
+def test_a_planted_fault_is_caught_in_every_problem(good: list[Problem], table: TrialTable, fault) -> None:  # type: ignore[no-untyped-def]
+    rows = RawRows(table)
+    spoilt = [one for one in map(fault, good) if one is not None]
+    assert spoilt, "the fault fits no problem, so that this test could not fail"
+    slipped = [one.text for one in spoilt if proved(prove(one, rows))]
+    assert slipped == []
+
+
+def test_another_table_breaks_the_proof(good: list[Problem], table: TrialTable) -> None:
+    """The key of one class is not passed for another's counts."""
+    rows = tuple(replace(row, down=row.set_up - row.down) for row in table.rows)
+    other = RawRows(replace(table, rows=rows))
+    passed = [problem for problem in good if proved(prove(problem, other))]
+    # On small sets some counts stay the same when standing and down change places (2 of 4).
+    assert len(passed) < len(good) / 20
+
+
+def test_a_record_names_each_route(good: list[Problem]) -> None:
+    assert {tuple(route for route, _ in problem.proof) for problem in good} == {("steps", "relation", "forms")}
+    assert {verdict for problem in good for _, verdict in problem.proof} == {AGREES}
