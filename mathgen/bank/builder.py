@@ -121,7 +121,9 @@ class Builder:
         if words.source == "graph" and not _on_one_graph(_to_be_read(draft, words.printed), draft.must_not_show):
             return Stopped(("graph",))
         givens, cells = self._givens(draft, words)
-        steps = school_steps(ask, desk.reader, words.printed)
+        # A bar is read whole; its cells are not added up.
+        bars = {given.expr: given.number for given in givens if given.where == "graph"}
+        steps = school_steps(ask, desk.reader, {**words.printed, **bars})
         is_name = isinstance(exact, str)
         text = exact if is_name else shown(exact, ask.demand, draft.over)
         graph = words.source == "graph"

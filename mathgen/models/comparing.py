@@ -86,7 +86,7 @@ def compare_smaller_unknown(view: TableView) -> AskSpace:
     """The smaller count, from the bigger one and how many more or fewer. "More" points to the wrong operation."""
 
     def build(compared: Compared, word: str) -> Draft | None:
-        _, bigger, smaller, most, least = compared
+        both, bigger, smaller, most, least = compared
         if view.is_cell(smaller) or most == 2 * least:
             return None
         difference = Stated(most - least, "more than")
@@ -96,6 +96,7 @@ def compare_smaller_unknown(view: TableView) -> AskSpace:
             roles={
                 "bigger": bigger,
                 "smaller": smaller,
+                "both": both,
                 "pair": (bigger, smaller) if word == "more" else (smaller, bigger),
                 "difference": difference,
                 "word": word,
@@ -115,14 +116,14 @@ def times_as_many(view: TableView) -> AskSpace:
     """The bigger count, from the smaller one and how many times as many."""
 
     def build(compared: Compared) -> Draft | None:
-        _, bigger, smaller, most, least = compared
+        both, bigger, smaller, most, least = compared
         # 2 and 2 times as many: adding 2 would be right as well.
         if view.is_cell(bigger) or most % least or (most, least) == (4, 2):
             return None
         times = Stated(most // least, "times")
         return Draft(
             ask=Ask(Value(bigger), (Equation(bigger, Op("*", (times, smaller))),), _WHOLE),
-            roles={"bigger": bigger, "smaller": smaller, "pair": (bigger, smaller), "times": times},
+            roles={"bigger": bigger, "smaller": smaller, "both": both, "pair": (bigger, smaller), "times": times},
             structure="times",
             slips=(("G08", (least, times.number)), ("G10", (least, times.number)), ("G09", (least, times.number))),
             features=frozenset({"times_as_many"}),

@@ -5,51 +5,57 @@ from __future__ import annotations
 from mathgen.asks.expression import Ask, Op, Quantity, Stated, Value
 from mathgen.exact.demand import Demand
 from mathgen.models.registry import problem_model
-from mathgen.models.space import AskSpace
+from mathgen.models.space import AskSpace, joined
 from mathgen.models.view import Spot, TableView
 from mathgen.problems.draft import Draft
+from mathgen.trials.scope import Label
 
 _WHOLE = Demand("whole")
 
 
 @problem_model(skill="total of parts")
 def put_together_total(view: TableView) -> AskSpace:
-    """How many pins in all: the colors of one roll, the trials of one group, or two to four groups in one trial."""
+    """How many pins in all: the colors at one spot, the trials of one group, or two to four groups at one time."""
     table = view.table
-    neighbors = [table.groups[i : i + size] for size in (2, 3, 4) for i in range(len(table.groups) - size + 1)]
-    trials = [table.trials] if 2 <= len(table.trials) <= 4 else []
-    ways = [*(("colors", one) for one in view.color_sets), *(("trials", one) for one in trials), *(("groups", one) for one in neighbors)]
+    neighbors = [table.groups[start : start + size] for size in (2, 3, 4) for start in range(len(table.groups) - size + 1)]
+    whose: list[tuple[str, ...] | None] = [(group,) for group in table.groups]
+    if len(table.groups) > 1:
+        whose.append(None)
+    times = [span for span in (table.trials, *view.trial_spans) if span is not None and 2 <= len(span) <= 4]
 
-    def build(spot: Spot, way: tuple[str, tuple[str, ...]], color: str | None) -> Draft | None:
-        kind, labels = way
-        if kind == "colors":
-            if color is not None:
-                return None
-            parts = [view.quantity("down", spot, label) for label in labels]
-            whole = view.quantity("down", spot, labels)
-        elif kind == "trials":
-            if spot.trials is not None:
-                return None
-            parts = [view.quantity("down", Spot(spot.groups, (label,)), color) for label in labels]
-            whole = view.quantity("down", spot, color)
-        else:
-            if spot.groups is not None or (len(labels) == len(table.groups)) != (spot.groups is None and len(labels) == len(table.groups)):
-                return None
-            parts = [view.quantity("down", Spot((label,), spot.trials), color) for label in labels]
-            whole = view.quantity("down", Spot(labels, spot.trials), color)
+    def build(parts: tuple[Quantity, ...], whole: Quantity) -> Draft | None:
         numbers = tuple(map(view.number, parts))
-        if min(numbers) == 0:
+        if min(numbers) == 0 or not view.totals.complete(whole.scope):
             return None
         return Draft(
-            ask=Ask(Value(Op("+", tuple(parts))), (), _WHOLE),
-            roles={"parts": tuple(parts), "whole": whole},
+            ask=Ask(Value(Op("+", parts)), (), _WHOLE),
+            roles={"parts": parts, "whole": whole},
             structure="whole unknown",
-            slips=(("H14", numbers), ("H11", numbers), ("H06", (*numbers, view.number(Quantity("set_up", whole.scope))))),
-            features=frozenset(),
+            slips=(
+                ("H14", numbers),
+                ("H11", numbers),
+                *((("H15", numbers),) if len(numbers) == 2 else ()),
+                ("H13", (sum(numbers) - 1,)),
+            ),
             must_not_show=(whole.scope,),
         )
 
-    return AskSpace((view.spots, ways, view.colors_or_all), build)
+    def of_colors(spot: Spot, colors: tuple[str, ...]) -> Draft | None:
+        return build(tuple(view.quantity("down", spot, color) for color in colors), view.quantity("down", spot, colors))
+
+    def of_trials(groups: tuple[str, ...] | None, trials: tuple[Label, ...], color: str | None) -> Draft | None:
+        parts = tuple(view.quantity("down", Spot(groups, (trial,)), color) for trial in trials)
+        return build(parts, view.quantity("down", Spot(groups, trials), color))
+
+    def of_groups(groups: tuple[str, ...], trials: tuple[Label, ...] | None, color: str | None) -> Draft | None:
+        parts = tuple(view.quantity("down", Spot((group,), trials), color) for group in groups)
+        return build(parts, view.quantity("down", Spot(groups, trials), color))
+
+    return joined(
+        AskSpace((view.spots, [colors for colors in view.color_sets if len(colors) > 1]), of_colors),
+        AskSpace((whose, list(dict.fromkeys(times)), view.colors_or_all), of_trials),
+        AskSpace((neighbors, view.trial_spans, view.colors_or_all), of_groups),
+    )
 
 
 @problem_model(skill="two steps, what is left")
@@ -60,14 +66,15 @@ def two_step_left_standing(view: TableView) -> AskSpace:
         whole = view.quantity("set_up", spot, colors)
         parts = tuple(view.quantity("down", spot, color) for color in colors)
         numbers = tuple(map(view.number, parts))
-        n, k = view.number(whole), sum(numbers)
-        if min(numbers) == 0 or n == k:
+        set_up, down = view.number(whole), sum(numbers)
+        # Half of the pins: then stopping half way gives the answer.
+        if len(parts) < 2 or min(numbers) == 0 or set_up in (down, 2 * down):
             return None
         return Draft(
             ask=Ask(Value(Op("-", (whole, Op("+", parts)))), (), _WHOLE),
             roles={"whole": whole, "parts": parts, "rest": Quantity("standing", whole.scope)},
             structure="part unknown",
-            slips=(("H07", (k,)), ("H06", (n, *numbers)), ("H14", numbers)),
+            slips=(("H07", (down,)), ("H06", (set_up, *numbers)), ("H16", (set_up, *numbers))),
             features=frozenset({"two_step"}),
             must_not_show=(whole.scope,),
         )
@@ -78,26 +85,28 @@ def two_step_left_standing(view: TableView) -> AskSpace:
 @problem_model(skill="two steps, what is left")
 def left_standing_over_trials(view: TableView) -> AskSpace:
     """How many pins were left standing in several trials with equal racks: multiply, then take away."""
+    several = [spot for spot in view.spots if len(spot.trials or view.table.trials) > 1]
 
     def build(spot: Spot, color: str | None) -> Draft | None:
         trials = spot.trials or view.table.trials
         each = [view.quantity("set_up", Spot(spot.groups, (trial,)), color) for trial in trials]
         sizes = set(map(view.number, each))
-        if len(trials) < 2 or len(sizes) != 1:
+        if len(sizes) != 1:
             return None
         down = view.quantity("down", spot, color)
-        size, k = sizes.pop(), view.number(down)
-        n = size * len(trials)
-        if k in (0, n):
+        size, knocked_down = sizes.pop(), view.number(down)
+        set_up = size * len(trials)
+        # Half of the pins: then the knocked down would be as many as the left standing. A rack of one needs no multiplying.
+        if size == 1 or knocked_down in (0, set_up) or set_up == 2 * knocked_down:
             return None
         count = Stated(len(trials), "trials")
         return Draft(
             ask=Ask(Value(Op("-", (Op("*", (count, each[0])), down))), (), _WHOLE),
             roles={"each": each[0], "count": count, "down": down, "rest": Quantity("standing", down.scope)},
             structure="part unknown",
-            slips=(("H07", (n,)), ("H05", (k, 0)), ("H04", (size, k))),
+            slips=(("H07", (set_up,)), ("H17", (size, knocked_down)), ("H18", (knocked_down,))),
             features=frozenset({"two_step", "multiply_divide"}),
             must_not_show=(down.scope,),
         )
 
-    return AskSpace((view.spots, view.colors_or_all), build)
+    return AskSpace((several, view.colors_or_all), build)

@@ -9,8 +9,8 @@ from mathgen.exact.demand import Demand
 from mathgen.models.registry import problem_model
 from mathgen.models.space import AskSpace
 from mathgen.models.view import Pair, Spot, TableView
-from mathgen.problems.draft import Draft
-from mathgen.trials.scope import Label, Scope
+from mathgen.problems.draft import Draft, Role
+from mathgen.trials.scope import Label
 
 _ANY = Demand("any")
 _NAME = Demand("name")
@@ -99,17 +99,38 @@ def compare_fractions(view: TableView) -> AskSpace:
         n, n2 = map(view.number, wholes)
         if k in (0, n) or k2 in (0, n2) or k * n2 == k2 * n:
             return None
-        labels = _label(pair, pair.first), _label(pair, pair.second)
         first_wins = k * n2 > k2 * n
-        if n != n2:
-            seen = (k, n, k2, n2) if bottoms == "two" else None
-        elif bottoms == "one":
-            return _comparison(pair, labels, parts, wholes, (k, n, k2, n), first_wins)
+        seen: tuple[int, int, int, int] | None = (k, n, k2, n2)
+        if bottoms == "one":
+            if n != n2:
+                return None
         else:
-            seen = _unlike_forms(k, k2, n, first_wins)
-        if seen is None or not _misleads(*seen, first_wins):
-            return None
-        return _comparison(pair, labels, parts, wholes, seen, first_wins)
+            seen = _unlike_forms(k, k2, n, first_wins) if n == n2 else seen
+            if seen is None or not _misleads(*seen, first_wins):
+                return None
+        a, b, c, d = seen  # tops and bottoms as the pupil sees them
+        first, second = _label(pair, pair.first), _label(pair, pair.second)
+        rates = Op("/", (parts[0], wholes[0])), Op("/", (parts[1], wholes[1]))
+        roles: dict[str, Role] = {"parts": parts, "first": parts[0], "second": parts[1], "wholes": wholes, "whole": wholes[0], "whole2": wholes[1]}
+        if n == n2:
+            roles |= {"rate": rates[0], "rate2": rates[1]}
+        return Draft(
+            ask=Ask(Choice((first, second), rates), (), _NAME),
+            roles=roles,
+            structure="what fraction",
+            slips=(
+                ("B05", (first, second, a, c)),
+                ("B04", (first, second, b, d)),
+                ("B06", (first, second, b - a, d - c)),
+                ("B10", (second if first_wins else first,)),
+            ),
+            features=frozenset({"unequal_sets"} if n != n2 else {"unlike_denominators"} if b != d else ()),
+            rates=((rates[0], f"{a}/{b}"), (rates[1], f"{c}/{d}")) if n == n2 else (),
+            sets=(n, n2),
+            unit=False,
+            wanted=frozenset({pair.kind} if n == n2 else {pair.kind, "counts"}),
+            unlike=None if b == d else "one divides" if max(b, d) % min(b, d) == 0 else "neither",
+        )
 
     return AskSpace((view.pairs, view.spots, view.colors_or_all, ("one", "two")), build)
 
@@ -122,56 +143,80 @@ def _label(pair: Pair, label: Label) -> str:
 
 
 def _unlike_forms(k: int, k2: int, n: int, first_wins: bool) -> tuple[int, int, int, int] | None:
-    """Two fractions of sets of one size over different bottom numbers: one or both in lowest terms; None where there are none.
+    """Two fractions of sets of one size over different bottom numbers, one or both in lowest terms; None where there are none.
 
-    Ways on which a slip shows come first; which of those is taken differs from one pair of counts to the next, so that the
-    fraction in lowest terms is not always the greater.
+    Only ways on which a slip shows. Which of those is taken differs from one pair of counts to the next, so that the fraction
+    in lowest terms is not always the greater.
     """
     g, g2 = gcd(k, n), gcd(k2, n)
-    ways = [(k // g, n // g, k2, n), (k, n, k2 // g2, n // g2), (k // g, n // g, k2 // g2, n // g2)]
+    ways = ((k // g, n // g, k2, n), (k, n, k2 // g2, n // g2), (k // g, n // g, k2 // g2, n // g2))
     good = [way for way in ways if way[1] != way[3] and _misleads(*way, first_wins)]
     return good[(k + k2) % len(good)] if good else None
 
 
 def _misleads(a: int, b: int, c: int, d: int, first_wins: bool) -> bool:
-    """Whether more pins (B05), a smaller gap (B06) or the bigger bottom number (B04) points to the wrong fraction."""
+    """Whether more pins (B05), the bigger bottom number (B04) or the smaller gap (B06) points to the lesser of a/b and c/d."""
     sign = 1 if first_wins else -1
-    return sign * (a - c) < 0 or sign * ((d - c) - (b - a)) < 0 or sign * (b - d) < 0
+    return sign * (a - c) < 0 or sign * (b - d) < 0 or sign * ((d - c) - (b - a)) < 0
 
 
-def _comparison(
-    pair: Pair,
-    labels: tuple[str, str],
-    parts: tuple[Quantity, Quantity],
-    wholes: tuple[Quantity, Quantity],
-    seen: tuple[int, int, int, int],
-    first_wins: bool,
-) -> Draft:
-    """The draft of one comparison. ``seen``: top and bottom of both fractions, as the pupil sees them."""
-    a, b, c, d = seen
-    rates = Op("/", (parts[0], wholes[0])), Op("/", (parts[1], wholes[1]))
-    sizes = tuple(seen[1::2])
-    roles = {"parts": parts, "wholes": wholes, "first": parts[0], "second": parts[1], "whole": wholes[0], "whole2": wholes[1]}
-    slips = (
-        ("B05", (*labels, a, c)),
-        ("B04", (*labels, b, d)),
-        ("B06", (*labels, b - a, d - c)),
-        ("B10", (labels[1] if first_wins else labels[0],)),
-    )
-    unlike = None if b == d else "one divides" if max(b, d) % min(b, d) == 0 else "neither"
-    one_size = not _sizes_differ(wholes, sizes, parts)
-    return Draft(
-        ask=Ask(Choice(labels, rates, True), (), _NAME),
-        roles=roles,
-        structure="what fraction",
-        slips=slips,
-        features=frozenset(),
-        unit=False,
-        unlike=unlike,
-    ) if one_size else Draft(
-        ask=Ask(Choice(labels, rates, True), (), _NAME),
-        roles=roles,
-        structure="what fraction",
-        slips=slips,
-        unit=False,
-    )
+@problem_model(skill="part from a fraction")
+def part_from_fraction(view: TableView) -> AskSpace:
+    """How many would be knocked down of the next set, at the same rate: a fraction of a number that is not in the table."""
+    printed = {row.set_up for row in view.table.rows} | {row.down for row in view.table.rows}
+
+    def build(spot: Spot, color: str | None, number: int) -> Draft | None:
+        part, whole = view.quantity("down", spot, color), view.quantity("set_up", spot, color)
+        k, n = view.number(part), view.number(whole)
+        shared = gcd(k, n)
+        if not shared or number in printed or number <= n:
+            return None
+        a, b = k // shared, n // shared
+        if a == b or b not in _FRIENDLY or number % b:
+            return None
+        rate, following = Op("/", (part, whole)), Stated(number, "set up next time")
+        answer = number // b * a
+        return Draft(
+            ask=Ask(Value(Op("*", (rate, following))), (), _WHOLE),
+            roles={"part": part, "whole": whole, "rate": rate, "next": following},
+            structure="part from rate",
+            slips=(("A12", (number, b)), ("A15", (number, answer)), ("G05", (a, b, number)), ("A13", (a,))),
+            features=frozenset({"fraction_of_quantity"}),
+            rates=((rate, f"{a}/{b}"),),
+            sets=(n,),
+        )
+
+    return AskSpace((view.spots, view.colors_or_all, _NEXT), build)
+
+
+@problem_model(skill="fraction as a quotient")
+def fair_share(view: TableView) -> AskSpace:
+    """One share, as a mixed number, when a total is shared equally among three or more trials or groups."""
+    table = view.table
+    neighbors = [table.groups[i : i + size] for size in (3, 4, 5, 6) for i in range(len(table.groups) - size + 1)]
+    sharers: list[tuple[str, ...] | None] = [None, *neighbors]  # None: the trials share
+
+    def build(spot: Spot, groups: tuple[str, ...] | None, color: str | None) -> Draft | None:
+        if groups is None:
+            if spot.trials is not None and len(spot.trials) < 3:
+                return None
+            kind, number, place = "trials", len(spot.trials or table.trials), spot
+        elif spot.groups is None:
+            kind, number, place = "groups", len(groups), Spot(groups, spot.trials)
+        else:
+            return None
+        total = view.quantity("down", place, color)
+        k = view.number(total)
+        if number < 3 or k < number or k % number == 0:
+            return None
+        count = Stated(number, kind)
+        return Draft(
+            ask=Ask(Value(Op("/", (total, count))), (), _MIXED),
+            roles={"total": total, "count": count},
+            structure="what fraction",
+            slips=(("D17", (k, number)), ("D06", (k, number)), ("D05", (k, number)), ("I02", (k,))),
+            features=frozenset({"fraction_as_quotient"}),
+            wanted=frozenset({kind}),
+        )
+
+    return AskSpace((view.spots, sharers, view.colors_or_all), build)

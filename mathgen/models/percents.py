@@ -95,7 +95,7 @@ def part_from_percent(view: TableView) -> AskSpace:
         whole = view.quantity("set_up", spot, color)
         part = view.quantity("down", spot, color)
         n, k = view.number(whole), view.number(part)
-        if n < 4 or k in (0, n) or 100 * k % n or number <= n or number * k % n:
+        if n < 4 or k in (0, n) or 100 * k % n or not n < number <= 10 * n or number * k % n:
             return None
         percent, share = 100 * k // n, number * k // n
         # At 50% the rest is the part; at 10% dividing by the percent's number happens to be right.
@@ -128,7 +128,7 @@ def percent_change(view: TableView) -> AskSpace:
     if len(groups) > 1:
         groups.append(None)
 
-    def build(group: tuple[str, ...] | None, span: tuple[tuple[Label, ...], tuple[Label, ...]], color: str | None) -> Draft | None:
+    def build(group: tuple[str, ...] | None, span: tuple[tuple[Label, ...], tuple[Label, ...]], color: str | tuple[str, str] | None) -> Draft | None:
         before, after = (view.quantity("down", Spot(group, trials_), color) for trials_ in span)
         if not (view.totals.complete(before.scope) and view.totals.complete(after.scope)):
             return None
@@ -153,4 +153,4 @@ def percent_change(view: TableView) -> AskSpace:
             wanted=frozenset({"increase" if new > old else "decrease"}),
         )
 
-    return AskSpace((groups, spans, view.colors_or_all), build)
+    return AskSpace((groups, spans, view.colors_or_two), build)

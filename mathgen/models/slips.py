@@ -360,9 +360,14 @@ def other_part_of_count(k: int) -> Wrong:
 # I. Mean.
 
 
+def _shared(total: int, count: int) -> Wrong:
+    """A total shared out, whole where it comes out whole: a pupil writes 12, not 24/2."""
+    return _whole(total // count) if count and total % count == 0 else _over(total, count)
+
+
 @_slip("I01", "The {trial} with 0 was still a {trial}.")
 def zero_does_not_count(*numbers: int) -> Wrong:
-    return _over(sum(numbers), sum(1 for number in numbers if number)) if 0 in numbers else None
+    return _shared(sum(numbers), sum(1 for number in numbers if number)) if 0 in numbers else None
 
 
 @_slip("I02", "Now share the total equally.")
@@ -372,14 +377,14 @@ def no_divide(*numbers: int) -> Wrong:
 
 @_slip("I04", "How many numbers did you add? Divide by that many.")
 def halve_it(*numbers: int) -> Wrong:
-    return _over(sum(numbers), 2)
+    return _shared(sum(numbers), 2)
 
 
 @_slip("I13", "That is the middle number. The mean shares the total equally.")
 def median_for_mean(*numbers: int) -> Wrong:
     ordered = sorted(numbers)
     half = len(ordered) // 2
-    return (ordered[half], 1) if len(ordered) % 2 else _over(ordered[half - 1] + ordered[half], 2)
+    return (ordered[half], 1) if len(ordered) % 2 else _shared(ordered[half - 1] + ordered[half], 2)
 
 
 @_slip("I14", "Find the total that all the {trials} together must have.")

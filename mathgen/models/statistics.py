@@ -17,6 +17,7 @@ _MOST_NUMBERS = 6  # in one list that a pupil adds
 
 _NEXT = (0, 20, 30, 40, 50, 60, 80, 120)  # more pins in friendly numbers; 0: a multiple of the set so far
 _TIMES = (2, 3, 5)
+_MOST_NEXT = 240
 
 
 @problem_model(skill="mean")
@@ -27,10 +28,9 @@ def mean_down(view: TableView) -> AskSpace:
     ways: list[tuple[str, ...] | None] = [None]  # None: over the trials
     if 3 <= len(groups) <= _MOST_NUMBERS:
         ways.append(groups)
-    if len(groups) > 3:
-        ways += [groups[start : start + 3] for start in range(len(groups) - 2)]
+    ways += [groups[start : start + size] for size in (3, 4) for start in range(len(groups) - size + 1) if size < len(groups)]
 
-    def build(spot: Spot, way: tuple[str, ...] | None, color: str | None) -> Draft | None:
+    def build(spot: Spot, way: tuple[str, ...] | None, color: str | tuple[str, str] | None) -> Draft | None:
         if way is None:
             if spot.trials is not None and len(spot.trials) != len(table.trials) or not 3 <= len(table.trials) <= _MOST_NUMBERS:
                 return None
@@ -65,7 +65,7 @@ def mean_down(view: TableView) -> AskSpace:
             must_not_show=(whole.scope,),
         )
 
-    return AskSpace((view.spots, ways, view.colors_or_all), build)
+    return AskSpace((view.spots, ways, view.colors_or_two), build)
 
 
 @problem_model(skill="goal mean")
@@ -76,7 +76,7 @@ def goal_mean(view: TableView) -> AskSpace:
     spots = [Spot((group,), None) for group in table.groups] + ([Spot(None, None)] if len(table.groups) > 1 else [])
     spots = [spot for spot in spots if view.totals.complete(Scope(spot.groups))] if 2 <= len(trials) < _MOST_NUMBERS else []
 
-    def build(spot: Spot, color: str | None, step: int) -> Draft | None:
+    def build(spot: Spot, color: str | tuple[str, str] | None, step: int) -> Draft | None:
         each = [Spot(spot.groups, (trial,)) for trial in trials]
         racks = {view.count("set_up", one, color) for one in each}
         if len(racks) != 1:
@@ -87,7 +87,7 @@ def goal_mean(view: TableView) -> AskSpace:
         goal = total // len(numbers) + step
         needed = count * goal - total
         # The goal is above the mean so far, and the number is not yet in the text.
-        if not goal < needed <= racks.pop() or needed in (*numbers, count) or min(numbers) == 0:
+        if not goal < needed <= racks.pop() or needed in (*numbers, count):
             return None
         count_, goal_ = Stated(count, "trials"), Stated(goal, "goal mean")
         whole = view.quantity("down", spot, color)
@@ -104,7 +104,7 @@ def goal_mean(view: TableView) -> AskSpace:
             must_not_show=(whole.scope,),
         )
 
-    return AskSpace((spots, view.colors_or_all, (1, 2, 3)), build)
+    return AskSpace((spots, view.colors_or_two, (1, 2, 3)), build)
 
 
 @problem_model(skill="expected count")
@@ -120,7 +120,7 @@ def expected_count(view: TableView) -> AskSpace:
             number = times * n
         elif times != _TIMES[0]:
             return None
-        if n < 5 or k in (0, n) or 2 * k == n or number <= n or number * k % n:
+        if n < 5 or k in (0, n) or 2 * k == n or not n < number <= min(10 * n, _MOST_NEXT) or number * k % n:
             return None
         expected = number * k // n
         if expected in (k, n):

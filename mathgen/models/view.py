@@ -83,6 +83,12 @@ class TableView:
         return (*self.table.colors, None) if len(self.table.colors) > 1 else self.table.colors
 
     @cached_property
+    def colors_or_two(self) -> tuple[str | tuple[str, str] | None, ...]:
+        """Each color, all of them together, and any two where there are more than two."""
+        colors = self.table.colors
+        return (*self.colors_or_all, *(combinations(colors, 2) if len(colors) > 2 else ()))
+
+    @cached_property
     def color_sets(self) -> tuple[tuple[str, ...], ...]:
         """Sets of two to four colors that one sentence can list: all where they are few, else neighbors."""
         colors = self.table.colors

@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 import os
-import tempfile
 from collections.abc import Mapping
 from pathlib import Path
 
@@ -30,12 +29,9 @@ def write_files(contents: Mapping[Path, bytes], force: bool = False) -> None:
     try:
         for path, content in contents.items():
             path.parent.mkdir(parents=True, exist_ok=True)
-            handle, name = tempfile.mkstemp(dir=path.parent, prefix=f".{path.name}.")
-            waiting.append((Path(name), path))
-            with os.fdopen(handle, "wb") as file:
-                file.write(content)
-            # mkstemp makes files for their owner only; a teacher's files follow her own settings.
-            Path(name).chmod(0o666 & ~_umask())
+            temporary = path.with_name(f".{path.name}.{os.getpid()}.part")
+            waiting.append((temporary, path))
+            temporary.write_bytes(content)
         for temporary, path in waiting:
             temporary.replace(path)
     except OSError as error:
@@ -43,9 +39,3 @@ def write_files(contents: Mapping[Path, bytes], force: bool = False) -> None:
     finally:
         for temporary, _ in waiting:
             temporary.unlink(missing_ok=True)
-
-
-def _umask() -> int:
-    mask = os.umask(0)
-    os.umask(mask)
-    return mask

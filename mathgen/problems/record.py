@@ -1,9 +1,8 @@
-"""Problem, Answer, Given, Step and Slip."""
+"""Problem, Answer, Given, Step and Slip: named tuples, for a bank builds thousands of them."""
 
 from __future__ import annotations
 
-from dataclasses import dataclass
-from typing import Literal
+from typing import Literal, NamedTuple
 
 from sympy import Rational
 
@@ -16,8 +15,7 @@ Cell = tuple[str, Label, str]  # group, trial, color
 Level = Literal["support", "on grade", "challenge"]
 
 
-@dataclass(frozen=True, slots=True)
-class Given:
+class Given(NamedTuple):
     """A number that a pupil needs: printed in the words, or to be read from the table or the graph."""
 
     number: str  # as printed, or as counted from the table: "3", "9/12", "75%"
@@ -28,15 +26,13 @@ class Given:
     where: Where
 
 
-@dataclass(frozen=True, slots=True)
-class Step:
+class Step(NamedTuple):
     """One line of working in ASCII, such as ``9/12 + 3/12 = 12/12``: a true equality."""
 
     text: str
 
 
-@dataclass(frozen=True, slots=True)
-class Slip:
+class Slip(NamedTuple):
     """A likely mistake: the wrong answer that it leads to, and one line of feedback for the pupil."""
 
     id: str
@@ -44,8 +40,7 @@ class Slip:
     line: str
 
 
-@dataclass(frozen=True, slots=True)
-class Answer:
+class Answer(NamedTuple):
     """The key. ``exact`` is the unrounded number (or the name); ``shown`` is what a pupil should write."""
 
     kind: Literal["number", "name"]
@@ -56,8 +51,7 @@ class Answer:
     demand: Demand
 
 
-@dataclass(frozen=True, slots=True)
-class Problem:
+class Problem(NamedTuple):
     """One ask in words, with all that paper and marking need."""
 
     id: str

@@ -11,6 +11,7 @@ from typing import Any
 
 from sympy import QQ, Rational, ring
 from sympy.polys.matrices.sdm import sdm_irref
+from sympy.polys.rings import PolyElement
 
 from mathgen.asks.expression import Ask, Choice, Expr, Op, Quantity, Stat, Stated, Unknown
 from mathgen.asks.relation import relation
@@ -34,8 +35,8 @@ def solve(ask: Ask, rows: RawRows) -> Rational | str:
     if isinstance(ask.goal, Choice):
         return _winner(ask.goal, rows)
     equation = relation(ask)
-    difference = _RING.zero + _symbolic(equation.left, rows) - _symbolic(equation.right, rows)
-    if difference.degree() > 1:
+    difference = _symbolic(equation.left, rows) - _symbolic(equation.right, rows)
+    if not isinstance(difference, PolyElement) or difference.degree() > 1:
         raise NoSolution("not linear in x")
     slope, constant = difference.get(_ONE_PLACE, QQ.zero), difference.get(_CONSTANT, QQ.zero)
     row = {column: entry for column, entry in ((0, slope), (1, -constant)) if entry}

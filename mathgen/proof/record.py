@@ -2,8 +2,6 @@
 
 from __future__ import annotations
 
-from dataclasses import replace
-
 from sympy import Rational
 
 from mathgen.asks.expression import Ask, Choice, Expr, Op, Stat
@@ -23,7 +21,7 @@ def prove(problem: Problem, rows: RawRows) -> Problem:
         ("relation", _verdict_of_relation(problem, rows)),
         ("forms", _verdict_of_forms(problem)),
     )
-    return replace(problem, proof=verdicts)
+    return problem._replace(proof=verdicts)
 
 
 def proved(problem: Problem) -> bool:

@@ -23,14 +23,14 @@ def group_name(label: str, scenario: Scenario) -> str:
 
 
 def trial_name(label: Label, scenario: Scenario) -> str:
-    """``Trial 1``, ``Trial A``; a label that has the word already, or is a phrase, stays as typed."""
+    """``Trial 1``, ``Trial A``, ``Monday trial``; a label that has the word already, or is a phrase, stays as typed."""
     text = str(label)
     word = scenario.trial.capitalize()
     if isinstance(label, int) or len(text) <= 2:
         return f"{word} {text}"
     if any(one in text.casefold() for one in (scenario.trial, "round", "roll", "try", "attempt", "day", "test")):
         return text
-    return f"{word} {text}"
+    return f"{text} {scenario.trial}"
 
 
 def listed(words: list[str]) -> str:

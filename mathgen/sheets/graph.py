@@ -20,12 +20,13 @@ def scale_step(highest: int, grade: int, large_print: bool = False) -> int:
     return next((step for step in _STEPS if highest <= lines * step), 10 * (highest // 80 + 1))
 
 
-def where_it_counts(graph: Graph, words: dict[str, Any]) -> str:
-    """Over which groups and trials a graph counts: ``all groups, Trial 1``."""
-    scope = graph.scope
+def where_it_counts(graph: Graph, table: TrialTable, words: dict[str, Any]) -> str:
+    """Over which groups and trials a graph counts: ``all groups, Trial 1``; ``Owls, all 3 trials``."""
+    scope, count = graph.scope, len(table.trials)
     groups = "all groups" if scope.groups is None else " and ".join(words["group_labels"][group] for group in scope.groups)
-    trials = "" if scope.trials is None else " and ".join(words["trial_labels"][trial] for trial in scope.trials)
-    return f"{groups}, {trials}" if trials else groups
+    if scope.trials is not None:
+        return f"{groups}, {' and '.join(words['trial_labels'][trial] for trial in scope.trials)}"
+    return groups if count == 1 else f"{groups}, all {count} {words['trials']}"
 
 
 def graph_data(graph: Graph, table: TrialTable, words: dict[str, Any], grade: int, large_print: bool = False) -> dict[str, Any]:
@@ -33,7 +34,7 @@ def graph_data(graph: Graph, table: TrialTable, words: dict[str, Any], grade: in
     kind = words.get("graph_kind", "bar")
     step = scale_step(max(graph.values, default=0), grade, large_print)
     top = step * (max(graph.values, default=0) // step + 1)
-    title = f"{words['graph_title']}, {where_it_counts(graph, words)}"
+    title = f"{words['graph_title']}, {where_it_counts(graph, table, words)}"
     pairs = list(zip(graph.colors, graph.values, strict=True))
     listing = ", ".join(f"{color} {value}" for color, value in pairs)
     return {

@@ -35,13 +35,21 @@ def worked_answer(problem: Problem, number: int, grade: int) -> dict[str, Any]:
         "text": running_parts(problem.text, stress_not=True),
         "answer": parts(problem.answer.display),
         "steps": [working(step.text) for step in problem.steps],
-        "accepted": [parts(form) for form in problem.answer.accepted if form != shown],
-        "demand": _demand_line(problem),
+        "accepted": [parts(form) for form in problem.answer.accepted if form != shown and _taught(form, grade)],
+        "demand": parts(_demand_line(problem)),
         "slips": [{"value": parts(slip.value), "line": running_parts(slip.line)} for slip in problem.slips],
         "standards": list(problem.standards),
         "level": problem.level,
         "review": problem.grade < grade,
     }
+
+
+def _taught(form: str, grade: int) -> bool:
+    """Whether pupils of the grade could write the form: percents come in grade 6 (6.RP.A.3c), decimals in grade 4 (4.NF.C.6).
+
+    An earlier form that a pupil writes all the same is right in marking; here it would only puzzle.
+    """
+    return not (("%" in form and grade < 6) or ("." in form and grade < 4))
 
 
 def _demand_line(problem: Problem) -> str:

@@ -82,9 +82,8 @@ def _kept(numbered: list[tuple[Reading, int]]) -> Single:
         if spot not in further:
             last[reading.group] += 1
             further[spot] = last[reading.group]
-            notes.append(
-                f'A further result of "{reading.group}" for {trial_words(reading.trial)} (row {reading.line[1]}) is counted as trial {further[spot]}.'
-            )
+            further_one = f'"{reading.group}" for {trial_words(reading.trial)} (row {reading.line[1]})'
+            notes.append(f"A further result of {further_one} is counted as trial {further[spot]}.")
         kept.append(replace(reading, trial=further[spot]))
     return Single(kept, tuple(notes))
 

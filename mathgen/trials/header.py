@@ -108,10 +108,10 @@ def _numbered_colors(columns: tuple[HeadedColumn, ...], notes: list[str]) -> tup
     """Headings such as "Red 1": a trial where one color has several of them, else how many were set up; a guess either way."""
     numbered: dict[int, tuple[str, int]] = {}
     for column in columns:
-        match = re.fullmatch(r"(.*[^\W\d])[ -]*([0-9]{1,3})", column.heading.text)
-        color = read_heading(match[1]) if match and not column.heading.known else None
-        if match and color and color.color and color.trial is None and not color.measure:
-            numbered[column.number] = (color.color, int(match[2]))
+        match = None if column.heading.known else re.fullmatch(r"(.*[^\W\d])[ -]*([0-9]{1,3})", column.heading.text)
+        named = read_heading(match[1]) if match else None
+        if match and named and named.color and named.trial is None and not named.measure:
+            numbered[column.number] = (named.color, int(match[2]))
     colors = [color for color, _ in numbered.values()]
     changed = []
     for column in columns:

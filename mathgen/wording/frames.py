@@ -41,7 +41,10 @@ class Frame:
         """Facts and question. Data never is a template: roles arrive as values."""
         if not self._compiled:
             self._compiled.append(_ENVIRONMENT.from_string(self.body))
-        lines = [line for line in map(str.strip, self._compiled[0].render(roles).splitlines()) if line]
+        template = self._compiled[0]
+        # As Template.render does, but the roles are not copied into a new dictionary for every problem.
+        text = "".join(template.root_render_func(template.new_context(roles, shared=True)))
+        lines = [line for line in map(str.strip, text.splitlines()) if line]
         return " ".join(lines[:-1]), lines[-1]
 
     def fits(self, grade: int, wanted: frozenset[str]) -> bool:

@@ -396,6 +396,10 @@ class SaidMany:
             return f"How many {word} {one.kind} {one.happened} {one.when}"
         return self.asked(word)
 
+    @property
+    def Names(self) -> str:  # noqa: N802 - as above
+        return upper_first(self.names)
+
 
 class SaidNumber:
     """A number that only the words give."""

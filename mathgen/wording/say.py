@@ -50,8 +50,7 @@ def _said(role: Role, rates: dict[Op, str], speaker: Speaker, printed: Printed, 
     return SaidMany(speaker, printed, role, tuple(map(count, role)))
 
 
-def in_turn(choices: tuple[Frame, ...], rng: Random) -> list[Frame]:
-    """The frames in a seeded order: the first that keeps to the grade's caps is used."""
-    order = list(choices)
-    rng.shuffle(order)
-    return order
+def in_turn(choices: tuple[Frame, ...], rng: Random) -> tuple[Frame, ...]:
+    """The frames, starting at a seeded one: the first that keeps to the grade's limits is used."""
+    start = rng.randrange(len(choices)) if choices else 0
+    return choices[start:] + choices[:start]

@@ -13,7 +13,7 @@ import pdfua
 import pytest
 
 from mathgen.errors import RequestFault
-from mathgen.press.pdf import Kind, pdf_bytes, pdfs, write_pdf
+from mathgen.press.pdf import Kind, page_count, pdf_bytes, pdfs, write_pdf
 from mathgen.sheets.key import key_data
 from mathgen.sheets.worksheet import worksheet_data
 from mathgen.trials.table import Row, TrialTable
@@ -119,6 +119,21 @@ def test_every_problem_is_printed_whole_on_one_page(wish: tuple[tuple[str, objec
         whole = [page for page in pages if problem.question.replace(" 1/2", "")[-30:] in page]
         assert len(whole) == 1
         assert problem.facts[:30] in whole[0]
+
+
+def test_a_page_that_nobody_asked_for_is_left_out_where_few_problems_leave_it_empty() -> None:
+    """One problem takes one side by default; two sides where two were asked for and the problems allow it."""
+    one, two = sheet(7), sheet(7, pages=2)
+    for chosen, number in ((one, 1), (two, 2)):
+        object.__setattr__(chosen.forms[0], "problems", chosen.forms[0].problems[:number])
+    assert page_count(pdf_bytes("worksheet", worksheet_data(one, TABLE, words(7)))) == 1
+    assert page_count(pdf_bytes("worksheet", worksheet_data(two, TABLE, words(7)))) == 2
+
+
+@pytest.mark.parametrize(("kind", "grade", "wish"), EVERY)
+def test_pages_are_counted_without_reading_the_document(kind: Kind, grade: int, wish: tuple[tuple[str, object], ...]) -> None:
+    """As an independent reader counts them."""
+    assert page_count(made(kind, grade, wish)) == len(reader(made(kind, grade, wish)).pages)
 
 
 def test_paper_sizes_are_true() -> None:

@@ -84,37 +84,37 @@ def test_a_fault_in_the_raw_rows_is_caught(table: TrialTable, monkeypatch: pytes
 def wrong_number(problem: Problem) -> Problem | None:
     if isinstance(problem.answer.exact, str):
         return None
-    return replace(problem, answer=replace(problem.answer, exact=problem.answer.exact + 1))
+    return problem._replace(answer=problem.answer._replace(exact=problem.answer.exact + 1))
 
 
 def wrong_name(problem: Problem) -> Problem | None:
     if not isinstance(problem.answer.exact, str):
         return None
-    return replace(problem, answer=replace(problem.answer, exact="nobody", accepted=("nobody",)))
+    return problem._replace(answer=problem.answer._replace(exact="nobody", accepted=("nobody",)))
 
 
 def wrong_shown(problem: Problem) -> Problem | None:
     if isinstance(problem.answer.exact, str):
         return None
     other = "1/97"
-    return replace(problem, answer=replace(problem.answer, shown=other))
+    return problem._replace(answer=problem.answer._replace(shown=other))
 
 
 def wrong_accepted(problem: Problem) -> Problem | None:
     if isinstance(problem.answer.exact, str):
         return None
-    return replace(problem, answer=replace(problem.answer, accepted=(*problem.answer.accepted, "41/97")))
+    return problem._replace(answer=problem.answer._replace(accepted=(*problem.answer.accepted, "41/97")))
 
 
 def step_dropped(problem: Problem) -> Problem | None:
-    return replace(problem, steps=problem.steps[:-1]) if problem.steps and problem.answer.kind == "number" else None
+    return problem._replace(steps=problem.steps[:-1]) if problem.steps and problem.answer.kind == "number" else None
 
 
 def step_untrue(problem: Problem) -> Problem | None:
     if not problem.steps:
         return None
     left, _, right = problem.steps[0].text.partition(" = ")
-    return replace(problem, steps=(Step(f"{left} = 1{right}"), *problem.steps[1:]))
+    return problem._replace(steps=(Step(f"{left} = 1{right}"), *problem.steps[1:]))
 
 
 def step_from_nowhere(problem: Problem) -> Problem | None:
@@ -122,16 +122,16 @@ def step_from_nowhere(problem: Problem) -> Problem | None:
     if problem.answer.kind != "number":
         return None
     exact = Rational(problem.answer.exact)
-    return replace(problem, steps=(*problem.steps, Step(f"977 + 1 = {978}"), Step(f"{exact} * 1 = {exact}")))
+    return problem._replace(steps=(*problem.steps, Step(f"977 + 1 = {978}"), Step(f"{exact} * 1 = {exact}")))
 
 
 def given_altered(problem: Problem) -> Problem | None:
     first, *rest = problem.givens
-    return replace(problem, givens=(replace(first, value=first.value + 1), *rest))
+    return problem._replace(givens=(first._replace(value=first.value + 1), *rest))
 
 
 def slip_is_the_key(problem: Problem) -> Problem | None:
-    return replace(problem, slips=(*problem.slips, Slip("Z99", problem.answer.accepted[-1], "no mistake at all")))
+    return problem._replace(slips=(*problem.slips, Slip("Z99", problem.answer.accepted[-1], "no mistake at all")))
 
 
 PLANTED = [wrong_number, wrong_name, wrong_shown, wrong_accepted, step_dropped, step_untrue, step_from_nowhere, given_altered, slip_is_the_key]

@@ -41,3 +41,9 @@ def test_scales_have_few_lines(highest: int) -> None:
     """Single units in grade 2 as far as 20 (2.MD.D.10), else at most 10 lines."""
     assert highest <= 10 * scale_step(highest, 5)
     assert scale_step(highest, 2) == 1 or highest > 20
+
+
+def test_the_title_says_over_which_trials_it_counts() -> None:
+    """A graph of all trials must not look like one of a single trial."""
+    graph = Graph(Scope(("Owls",), None, None), ("red",), (4,))
+    assert graph_data(graph, TABLE, words(4), 4)["title"] == "Pins knocked down, Owls, all 2 trials"

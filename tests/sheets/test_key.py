@@ -3,9 +3,13 @@
 from __future__ import annotations
 
 import json
+from dataclasses import replace
 
-from mathgen.sheets.key import OWN_RULES, cautions, key_data
-from tests.sheets.by_hand import TABLE, sheet, words
+from sympy import Rational
+
+from mathgen.exact.demand import Demand
+from mathgen.sheets.key import OWN_RULES, cautions, key_data, worked_answer
+from tests.sheets.by_hand import TABLE, problem, sheet, words
 
 
 def plain(parts: list[dict[str, str]]) -> str:
@@ -30,7 +34,7 @@ def test_worked_answers_hold_all_that_marking_needs() -> None:
     assert plain(worked["answer"]) == "3/12"
     assert [plain(step) for step in worked["steps"]] == ["12/12 − 9/12 = 3/12"]
     assert [plain(form) for form in worked["accepted"]] == ["1/4"]
-    assert worked["demand"] == "Any equal form is right."
+    assert plain(worked["demand"]) == "Any equal form is right."
     assert [(plain(slip["value"]), plain(slip["line"])) for slip in worked["slips"]] == [
         ("9/12", "That is the part that fell."),
         ("3/9", "The whole is the 12 pins."),
@@ -71,3 +75,17 @@ def test_the_key_is_plain_data_and_says_how_it_was_checked() -> None:
     assert json.loads(json.dumps(data)) == data
     assert data["proof_line"] == "Every answer was checked two ways."
     assert data["grade"] == "Grade 7"
+
+
+def test_forms_that_come_in_later_grades_are_not_listed() -> None:
+    """Percents come in grade 6, decimals in grade 4; they stay right in marking."""
+    made = problem("What fraction?", "1/4", accepted=("2/8", "0.25", "25%"))
+    listed = {grade: [plain(form) for form in worked_answer(made, 1, grade)["accepted"]] for grade in (3, 5, 6)}
+    assert listed == {3: ["2/8"], 5: ["2/8", "0.25"], 6: ["2/8", "0.25", "25%"]}
+
+
+def test_a_rounded_answer_comes_with_its_exact_value() -> None:
+    """11 of 18 pins to the nearest tenth of a percent."""
+    made = problem("What percent?", "61.1%", form="percent")
+    rounded = replace(made, answer=replace(made.answer, exact=Rational(11, 18), demand=Demand("percent", 1)))
+    assert plain(worked_answer(rounded, 1, 7)["demand"]) == "Rounded as asked; the exact value is 11/18."

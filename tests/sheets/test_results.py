@@ -70,3 +70,15 @@ def test_set_up_counts_that_differ_get_a_column_and_absent_results_a_dash() -> N
     assert printed["rows"] == [{"head": "Group 7", "cells": ["4", "3", "0"]}, {"head": "Group 8", "cells": ["6", "5", "–"]}]
     assert printed["caption"] == "Pins knocked down"
     assert printed["absent"]
+
+
+def test_many_colors_stand_below_one_another() -> None:
+    """Seven colors side by side would not fit a page with their words."""
+    colors = ("red", "blue", "gold", "green", "white", "black", "brown")
+    table = TrialTable(tuple(Row("Owls", 1, color, 4, index % 5) for index, color in enumerate(colors)))
+    printed = results_table(table, (problem("Use the table. How many?", "11", reads=Scope()),), words(4, table))
+    assert printed is not None
+    assert printed["corner"] == "Color"
+    assert [column["head"] for column in printed["columns"]] == ["Owls"]
+    assert printed["rows"][:2] == [{"head": "red (4 set up)", "cells": ["0"]}, {"head": "blue (4 set up)", "cells": ["1"]}]
+    assert len(printed["rows"]) == len(colors)

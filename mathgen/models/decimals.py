@@ -1,0 +1,39 @@
+"""Decimals: a part of a set as a decimal that ends, or that repeats."""
+
+from __future__ import annotations
+
+from mathgen.asks.expression import Ask, Op, Value
+from mathgen.exact.demand import Demand
+from mathgen.models.registry import problem_model
+from mathgen.models.space import AskSpace
+from mathgen.models.view import Spot, TableView
+from mathgen.problems.draft import Draft
+
+_DECIMAL = Demand("decimal")
+_REPEATS = frozenset({"repeating"})
+_ENDS: frozenset[str] = frozenset()
+
+
+@problem_model(skill="part of a set as a decimal")
+def part_as_decimal(view: TableView) -> AskSpace:
+    """The part of a set that was knocked down, as an exact decimal."""
+
+    def build(spot: Spot, color: str | None) -> Draft | None:
+        part, whole = view.quantity("down", spot, color), view.quantity("set_up", spot, color)
+        k, n = view.number(part), view.number(whole)
+        # Of a half, the part is the rest as well, and a slip would give the key. Sets of 2 and 4 leave little choice.
+        if k in (0, n) or (2 * k == n and n > 4):
+            return None
+        repeats = 10**9 * k % n != 0  # no set has more than nine 2s or 5s as factors
+        return Draft(
+            ask=Ask(Value(Op("/", (part, whole))), (), _DECIMAL),
+            roles={"part": part, "whole": whole},
+            structure="what fraction",
+            slips=(("D01", (k, n)), ("D02", (k, n)), ("D04", (k,)), ("A03", (k, n)), ("D05", (k, n))),
+            features=frozenset({"decimal_notation"}),
+            sets=(n,),
+            unit=False,
+            wanted=_REPEATS if repeats else _ENDS,
+        )
+
+    return AskSpace((view.spots, view.colors_or_all), build)
