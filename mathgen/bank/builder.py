@@ -41,6 +41,7 @@ from mathgen.wording.say import Words, fitting_frames, in_turn, say
 
 _SENTENCE_END = re.compile(r"(?<=[.?!]) (?=[A-Z0-9\"“])")
 ALL_SOURCES = frozenset({"words", "table", "graph"})
+_GRAPH = frozenset({"graph"})
 _SINGLE_UNITS = 20  # the tallest bar that a scale of ones has room for on a sheet
 
 
@@ -103,6 +104,10 @@ class Builder:
             exact = answer(draft.ask, desk.totals)
         except NoAnswer as err:
             return Stopped((str(err),))
+        entry = self.curriculum.entry(model.skill, self.grade)
+        if entry is not None and entry.graph is not None:
+            # What the gate would stop for its source alone is not worth saying.
+            sources = sources & _GRAPH if entry.graph else sources - _GRAPH
         frames = fitting_frames(model.strand, model.name, self.grade, draft, sources)
         reasons: dict[str, None] = {}
         for frame in in_turn(frames, rng):

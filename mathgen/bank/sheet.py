@@ -23,9 +23,14 @@ from mathgen.trials.table import TrialTable
 _MARKS = "ABCDEFGH"
 
 
-def make_sheet(table: TrialTable, plan: SheetPlan, scenario_name: str = "ramp") -> ChosenSheet:
+def make_sheet(table: TrialTable, plan: SheetPlan, scenario_name: str = "ramp", fewer: int = 0) -> ChosenSheet:
     """The sheet of a plan.
 
+    Args:
+        table: the class's results.
+        plan: what the teacher wishes.
+        scenario_name: what things are called.
+        fewer: how many problems to leave out, so that the pages asked for hold the rest.
     Raises:
         RequestFault: the plan cannot be met at all; the message says why and what to try.
     """
@@ -33,7 +38,7 @@ def make_sheet(table: TrialTable, plan: SheetPlan, scenario_name: str = "ramp") 
     if plan.grade not in curriculum.grades:
         raise RequestFault(f"{curriculum.title} has no grade {plan.grade} here; it has {', '.join(map(str, curriculum.grades))}.")
     _check_filters(plan)
-    count = wanted_count(plan)
+    count = max(wanted_count(plan) - fewer, 1)
     desk = Desk(table, scenario(scenario_name))
     pool = fill_pool(desk, curriculum, plan)
     if not pool.own and not pool.review:

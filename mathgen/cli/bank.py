@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import sys
 from pathlib import Path
 
 import click
@@ -45,7 +46,7 @@ def bank(
     most = per_model * sum(standards.entry(model.skill, grade) is not None for grade in grades for model in problem_models())
     with (
         bank_file(out, force) as keep,
-        click.progressbar(problems, length=most, label="problems", file=click.get_text_stream("stderr"), update_min_steps=50) as going,
+        click.progressbar(problems, length=most, label="problems", file=sys.stderr, update_min_steps=50) as going,
     ):
         for problem in going:
             keep(problem)

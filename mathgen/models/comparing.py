@@ -113,7 +113,7 @@ def compare_smaller_unknown(view: TableView) -> AskSpace:
 
 @problem_model(skill="times as many")
 def times_as_many(view: TableView) -> AskSpace:
-    """The bigger count, from the smaller one and how many times as many."""
+    """The bigger count, from the smaller one and how many times as many; or the pins of all colors, from those of one."""
 
     def build(compared: Compared) -> Draft | None:
         both, bigger, smaller, most, least = compared
@@ -130,7 +130,11 @@ def times_as_many(view: TableView) -> AskSpace:
             must_not_show=(bigger.scope,),
         )
 
-    return _every_comparison(view, build)
+    def of_all(spot: Spot, color: str) -> Draft | None:
+        compared = _compared(view, (view.quantity("down", spot, color), view.quantity("down", spot)))
+        return None if compared is None else build(compared)
+
+    return joined(_every_comparison(view, build), AskSpace((view.spots, view.table.colors), of_all))
 
 
 @problem_model(skill="times as many")

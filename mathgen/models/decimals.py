@@ -2,8 +2,11 @@
 
 from __future__ import annotations
 
+from math import gcd
+
 from mathgen.asks.expression import Ask, Op, Value
 from mathgen.exact.demand import Demand
+from mathgen.exact.forms import period
 from mathgen.models.registry import problem_model
 from mathgen.models.space import AskSpace
 from mathgen.models.view import Spot, TableView
@@ -12,6 +15,7 @@ from mathgen.problems.draft import Draft
 _DECIMAL = Demand("decimal")
 _REPEATS = frozenset({"repeating"})
 _ENDS: frozenset[str] = frozenset()
+_MOST_DIGITS = 3  # before a decimal ends or begins to repeat
 
 
 @problem_model(skill="part of a set as a decimal")
@@ -24,16 +28,24 @@ def part_as_decimal(view: TableView) -> AskSpace:
         # Of a half, the part is the rest as well, and a slip would give the key. Sets of 2 and 4 leave little choice.
         if k in (0, n) or (2 * k == n and n > 4):
             return None
-        repeats = 10**9 * k % n != 0  # no set has more than nine 2s or 5s as factors
+        before, block = period(n // gcd(k, n))
+        if before > _MOST_DIGITS:
+            return None
         return Draft(
             ask=Ask(Value(Op("/", (part, whole))), (), _DECIMAL),
             roles={"part": part, "whole": whole},
             structure="what fraction",
-            slips=(("D01", (k, n)), ("D02", (k, n)), ("D04", (k,)), ("A03", (k, n)), ("D05", (k, n))),
+            slips=(("D01", (k, n)), ("D02", (k, n)), ("D04", (k,)), ("A03", (k, n)), *((("D05", (k, n)),) if _short(k) else ())),
             features=frozenset({"decimal_notation"}),
             sets=(n,),
             unit=False,
-            wanted=_REPEATS if repeats else _ENDS,
+            wanted=_REPEATS if block else _ENDS,
         )
 
-    return AskSpace((view.spots, view.colors_or_all), build)
+    return AskSpace(((*view.spots, *view.group_pairs), view.colors_or_all), build)
+
+
+def _short(bottom: int) -> bool:
+    """Whether a decimal with this bottom number can be written in a few digits: n/k, the quotient turned round, need not be."""
+    before, block = period(bottom)
+    return before <= _MOST_DIGITS and block <= 2

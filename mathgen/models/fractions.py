@@ -52,7 +52,7 @@ def fraction_down(view: TableView) -> AskSpace:
             unit=False,
         )
 
-    return AskSpace((view.spots, view.colors_or_all), build)
+    return AskSpace(((*view.spots, *view.group_pairs), view.colors_or_all), build)
 
 
 @problem_model(skill="rest of one whole")
@@ -71,7 +71,7 @@ def fraction_left_standing(view: TableView) -> AskSpace:
             ask=Ask(Value(Op("-", (_ONE, rate))), (), _ANY),
             roles={"given": given, "rest": rest, "whole": whole, "rate": rate, "asked": asked},
             structure="part unknown",
-            slips=(("A03", (n - k, n)), ("A01", (n - k, n)), ("C06", (k, n))),
+            slips=(("A03", (n - k, n)), ("A01", (n - k, n)), *((("C06", (k, n)),) if k > 1 else ())),
             rates=((rate, f"{k}/{n}"),),
             sets=(n,),
             over=n,
@@ -90,28 +90,40 @@ def compare_fractions(view: TableView) -> AskSpace:
     Sets of one size are compared by their fractions, printed over one bottom number or over two; sets of two sizes by counts.
     """
 
-    def build(pair: Pair, spot: Spot, color: str | None, bottoms: str) -> Draft | None:
-        parts = view.two("down", pair, spot, color)
-        wholes = view.two("set_up", pair, spot, color)
-        if parts is None or wholes is None:
-            return None
+    places = [  # most pairs do not go with most spots: only those that do are choices
+        (pair, parts, wholes)
+        for pair in view.pairs
+        for spot in view.spots
+        for color in view.colors_or_all
+        if (parts := view.two("down", pair, spot, color)) and (wholes := view.two("set_up", pair, spot, color))
+    ]
+
+    def build(place: tuple[Pair, tuple[Quantity, Quantity], tuple[Quantity, Quantity]], bottoms: str) -> Draft | None:
+        pair, parts, wholes = place
         k, k2 = map(view.number, parts)
         n, n2 = map(view.number, wholes)
         if k in (0, n) or k2 in (0, n2) or k * n2 == k2 * n:
             return None
         first_wins = k * n2 > k2 * n
         seen: tuple[int, int, int, int] | None = (k, n, k2, n2)
-        if bottoms == "one":
-            if n != n2:
-                return None
-        else:
-            seen = _unlike_forms(k, k2, n, first_wins) if n == n2 else seen
-            if seen is None or not _misleads(*seen, first_wins):
-                return None
+        if n != n2:
+            # Of counts, the likely slips are more pins and the smaller gap; bottom numbers are not seen.
+            seen = seen if bottoms == "two" and (_more_misleads(k, k2, first_wins) or _gap_misleads(n - k, n2 - k2, first_wins)) else None
+        elif bottoms == "two":
+            seen = _unlike_forms(k, k2, n, first_wins)
+        if seen is None:
+            return None
         a, b, c, d = seen  # tops and bottoms as the pupil sees them
         first, second = _label(pair, pair.first), _label(pair, pair.second)
         rates = Op("/", (parts[0], wholes[0])), Op("/", (parts[1], wholes[1]))
-        roles: dict[str, Role] = {"parts": parts, "first": parts[0], "second": parts[1], "wholes": wholes, "whole": wholes[0], "whole2": wholes[1]}
+        roles: dict[str, Role] = {
+            "parts": parts,
+            "first": parts[0],
+            "second": parts[1],
+            "wholes": wholes,
+            "whole": wholes[0],
+            "whole2": wholes[1],
+        }
         if n == n2:
             roles |= {"rate": rates[0], "rate2": rates[1]}
         return Draft(
@@ -132,7 +144,7 @@ def compare_fractions(view: TableView) -> AskSpace:
             unlike=None if b == d else "one divides" if max(b, d) % min(b, d) == 0 else "neither",
         )
 
-    return AskSpace((view.pairs, view.spots, view.colors_or_all, ("one", "two")), build)
+    return AskSpace((places, ("one", "two")), build)
 
 
 def _label(pair: Pair, label: Label) -> str:
@@ -156,8 +168,15 @@ def _unlike_forms(k: int, k2: int, n: int, first_wins: bool) -> tuple[int, int, 
 
 def _misleads(a: int, b: int, c: int, d: int, first_wins: bool) -> bool:
     """Whether more pins (B05), the bigger bottom number (B04) or the smaller gap (B06) points to the lesser of a/b and c/d."""
-    sign = 1 if first_wins else -1
-    return sign * (a - c) < 0 or sign * (b - d) < 0 or sign * ((d - c) - (b - a)) < 0
+    return _more_misleads(a, c, first_wins) or _more_misleads(b, d, first_wins) or _gap_misleads(b - a, d - c, first_wins)
+
+
+def _more_misleads(one: int, other: int, first_wins: bool) -> bool:
+    return one < other if first_wins else one > other
+
+
+def _gap_misleads(one: int, other: int, first_wins: bool) -> bool:
+    return one > other if first_wins else one < other
 
 
 @problem_model(skill="part from a fraction")

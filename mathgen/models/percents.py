@@ -12,6 +12,8 @@ from mathgen.models.view import Spot, TableView
 from mathgen.problems.draft import Draft
 from mathgen.trials.scope import Label
 
+_Spans = tuple[tuple[Label, ...], tuple[Label, ...]]  # earlier trials, later trials
+
 _WHOLE = Demand("whole")
 _PERCENT = Demand("percent")
 _TO_A_TENTH = Demand("percent", 1)
@@ -25,12 +27,17 @@ def percent_demand(top: int, bottom: int) -> Demand | None:
 
     None where the percent lies half way between two tenths: rounding rules part ways there.
 
-    >>> percent_demand(5, 8), percent_demand(2, 3), percent_demand(1, 16), percent_demand(1, 32) is None
-    (Demand(form='percent', places=None), Demand(form='percent', places=1), None, False)
+    >>> str(percent_demand(5, 8)), str(percent_demand(2, 3)), percent_demand(1, 16)
+    ('percent', 'percent:1', None)
     """
     if 1000 * top % bottom == 0:
         return _PERCENT
     return None if 2000 * top % bottom == 0 else _TO_A_TENTH
+
+
+def _place(demand: Demand) -> str:
+    """The place that the words name for rounding; "" for an exact percent."""
+    return "" if demand.places is None else "tenth"
 
 
 @problem_model(skill="percent of a set")
@@ -54,11 +61,10 @@ def percent_of_set(view: TableView) -> AskSpace:
             ask=Ask(Value(Op("/", (part, whole))), (), _PERCENT),
             roles={"part": part, "whole": whole},
             structure="what fraction",
-            slips=(("A03", (k, n)), ("D07", (k,)), ("D09", (k, n - k)), ("F06", (k, n))),
+            slips=(("A03", (k, n)), ("D07", (k,)), ("D09", (k, n)), ("F06", (k, n))),
             features=frozenset({"percent"}),
             sets=(n,),
             unit=False,
-            must_not_show=(part.scope,),
         )
 
     return AskSpace((view.spots, ways), build)
@@ -73,17 +79,15 @@ def _two_colors(view: TableView, spot: Spot, colors: tuple[str, ...], k: int, n:
     # Equal sets or equal rates: there the mean of the percents is right by luck.
     if demand is None or n1 == n2 or k1 * n2 == k2 * n1 or 0 in (k1, k2):
         return None
-    part = view.quantity("down", spot, colors)
     return Draft(
         ask=Ask(Value(Op("/", (Op("+", parts), Op("+", sets)))), (), demand),
-        roles={"sets": sets, "parts": parts, "whole": view.quantity("set_up", spot, colors), "place": "" if demand.places is None else "tenth"},
+        roles={"sets": sets, "parts": parts, "whole": view.quantity("set_up", spot, colors), "place": _place(demand)},
         structure="pooled rate",
-        slips=(("F12", (k1, n1, k2, n2)), ("F13", (k1, n1, k2, n2)), ("A03", (k, n)), ("D09", (k, n - k))),
+        slips=(("F12", (k1, n1, k2, n2)), ("F13", (k1, n1, k2, n2)), ("A03", (k, n)), ("D09", (k, n))),
         features=frozenset({"percent", "unequal_sets"}),
         sets=(n1, n2),
         unit=False,
         wanted=frozenset({"two-sets"}),
-        must_not_show=(part.scope,),
     )
 
 
@@ -107,7 +111,13 @@ def part_from_percent(view: TableView) -> AskSpace:
             ask=Ask(Value(Op("*", (rate, next_set))), (), _WHOLE),
             roles={"part": part, "whole": whole, "rate": rate, "next": next_set},
             structure="part from rate",
-            slips=(("F05", (number, share)), ("F03", (percent,)), ("G05", (k, n, number)), ("F02", (percent, number)), ("F01", (percent, number))),
+            slips=(
+                ("F05", (number, share)),
+                ("F03", (percent,)),
+                ("G05", (k, n, number)),
+                ("F02", (percent, number)),
+                ("F01", (percent, number)),
+            ),
             features=frozenset({"percent"}),
             rates=((rate, f"{percent}%"),),
             sets=(n,),
@@ -121,14 +131,14 @@ def percent_change(view: TableView) -> AskSpace:
     """By what percent a group's count changed, from an earlier trial to a later one, or from one half of the trials to the other."""
     table = view.table
     trials = table.trials
-    spans: list[tuple[tuple[Label, ...], tuple[Label, ...]]] = [((a,), (b,)) for a, b in combinations(trials, 2)]
+    spans: list[_Spans] = [((a,), (b,)) for a, b in combinations(trials, 2)]
     if len(trials) > 2 and len(trials) % 2 == 0:
         spans.append((trials[: len(trials) // 2], trials[len(trials) // 2 :]))
     groups: list[tuple[str, ...] | None] = [(group,) for group in table.groups]
     if len(groups) > 1:
         groups.append(None)
 
-    def build(group: tuple[str, ...] | None, span: tuple[tuple[Label, ...], tuple[Label, ...]], color: str | tuple[str, str] | None) -> Draft | None:
+    def build(group: tuple[str, ...] | None, span: _Spans, color: str | tuple[str, str] | None) -> Draft | None:
         before, after = (view.quantity("down", Spot(group, trials_), color) for trials_ in span)
         if not (view.totals.complete(before.scope) and view.totals.complete(after.scope)):
             return None
@@ -140,12 +150,12 @@ def percent_change(view: TableView) -> AskSpace:
         if old < 3 or new == 0 or old == new or 100 * abs(new - old) in (old * old, old * new):
             return None
         demand = percent_demand(abs(new - old), old)
-        if demand is None:
-            return None
+        if demand is None or (isinstance(color, tuple) and new == 1):
+            return None  # the second: no pin is "1 red and gold pin"
         change = Op("-", (after, before) if new > old else (before, after))
         return Draft(
             ask=Ask(Value(Op("/", (change, before))), (), demand),
-            roles={"old": before, "new": after, "place": "" if demand.places is None else "tenth"},
+            roles={"old": before, "new": after, "place": _place(demand)},
             structure="percent change",
             slips=(("F07", (old, new)), ("F08", (old, new)), ("F09", (old, new))),
             features=frozenset({"percent", "percent_change"}),

@@ -32,25 +32,29 @@ def mean_down(view: TableView) -> AskSpace:
 
     def build(spot: Spot, way: tuple[str, ...] | None, color: str | tuple[str, str] | None) -> Draft | None:
         if way is None:
-            if spot.trials is not None and len(spot.trials) != len(table.trials) or not 3 <= len(table.trials) <= _MOST_NUMBERS:
+            if (spot.trials is not None and len(spot.trials) != len(table.trials)) or not 3 <= len(table.trials) <= _MOST_NUMBERS:
                 return None
             series = tuple(view.quantity("down", Spot(spot.groups, (trial,)), color) for trial in table.trials)
             whole = view.quantity("down", spot, color)
         else:
             # Each combination is met once: at the class's spots of one trial.
-            if spot.groups is not None and len(groups) > 1 or spot.trials is None or len(spot.trials) != 1:
+            if (spot.groups is not None and len(groups) > 1) or spot.trials is None or len(spot.trials) != 1:
                 return None
             series = tuple(view.quantity("down", Spot((group,), spot.trials), color) for group in way)
             whole = view.quantity("down", Spot(way, spot.trials), color)
         numbers = tuple(map(view.number, series))
         total, count = sum(numbers), len(numbers)
+        if isinstance(color, tuple) and 1 in numbers:
+            return None  # no pin is "1 red and gold pin"
         ordered = sorted(numbers)
         middles = ordered[(count - 1) // 2] + ordered[count // 2]
         # A mean that is in the list, or that is the median, would hide the mistakes that this problem is there to find.
         if total <= count or 100 * total % count or middles * count == 2 * total or total in [count * number for number in numbers]:
             return None
         even = total % count == 0
-        slips: list[tuple[str, tuple[int, ...]]] = [("I01", numbers), ("I02", numbers)]
+        slips: list[tuple[str, tuple[int, ...]]] = [("I02", numbers)]
+        if way is None:
+            slips.insert(0, ("I01", numbers))
         # Where the mean is whole, a half stands out: these slips count only where they are whole, too.
         if not even or middles % 2 == 0:
             slips.append(("I13", numbers))
@@ -62,7 +66,6 @@ def mean_down(view: TableView) -> AskSpace:
             structure="statistic",
             slips=tuple(slips),
             features=frozenset({"mean_median_iqr_mad"}),
-            must_not_show=(whole.scope,),
         )
 
     return AskSpace((view.spots, ways, view.colors_or_two), build)
@@ -85,6 +88,8 @@ def goal_mean(view: TableView) -> AskSpace:
         numbers = tuple(map(view.number, parts))
         total, count = sum(numbers), len(numbers) + 1
         goal = total // len(numbers) + step
+        if goal < 2 or (isinstance(color, tuple) and 1 in numbers):
+            return None  # no "mean of 1 pins", no "1 red and gold pin"
         needed = count * goal - total
         # The goal is above the mean so far, and the number is not yet in the text.
         if not goal < needed <= racks.pop() or needed in (*numbers, count):
@@ -101,7 +106,6 @@ def goal_mean(view: TableView) -> AskSpace:
             structure="statistic",
             slips=(("I14", (goal,)), ("H07", (count * goal,)), ("H02", (goal, max(numbers)))),
             features=frozenset({"mean_median_iqr_mad"}),
-            must_not_show=(whole.scope,),
         )
 
     return AskSpace((spots, view.colors_or_two, (1, 2, 3)), build)

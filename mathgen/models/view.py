@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from functools import cached_property
-from itertools import combinations
+from itertools import combinations, pairwise
 from typing import NamedTuple
 
 from mathgen.asks.expression import Quantity
@@ -76,6 +76,14 @@ class TableView:
     def group_trials(self) -> tuple[Spot, ...]:
         """Every spot of one group in one trial."""
         return tuple(spot for spot in self.spots if spot.groups is not None and spot.trials is not None and len(spot.trials) == 1)
+
+    @cached_property
+    def group_pairs(self) -> tuple[Spot, ...]:
+        """Every two neighbors in one trial, where they are not the class: sets of a size that one group does not have."""
+        groups = self.table.groups
+        twos = list(pairwise(groups)) if len(groups) > 2 else []
+        spots = [Spot(two, (trial,)) for two in twos for trial in self.table.trials]
+        return tuple(spot for spot in spots if self.totals.complete(Scope(spot.groups, spot.trials)))
 
     @cached_property
     def colors_or_all(self) -> tuple[str | None, ...]:

@@ -2,19 +2,24 @@
 
 from __future__ import annotations
 
+from dataclasses import replace
 from pathlib import Path
-from typing import NamedTuple
+from typing import Any, NamedTuple
 
+import typst
+
+from mathgen import __version__
 from mathgen.bank.leaf import leaf
-from mathgen.bank.plan import SheetPlan
+from mathgen.bank.plan import ChosenSheet, SheetPlan
 from mathgen.bank.sheet import make_sheet
+from mathgen.errors import RequestFault
 from mathgen.grades.curriculum import load
-from mathgen.press.pdf import pdfs
+from mathgen.press.pdf import page_count, pdf_bytes, pdfs
 from mathgen.scenario.words import scenario
 from mathgen.sheets.key import key_data
 from mathgen.sheets.key_file import key_file, pages_of
 from mathgen.sheets.page_words import page_words
-from mathgen.sheets.worksheet import worksheet_data
+from mathgen.sheets.worksheet import page_change, worksheet_data
 from mathgen.trials.table import TrialTable
 
 
@@ -32,26 +37,44 @@ def sheet_files(table: TrialTable, plan: SheetPlan, scenario_name: str, notes: t
     Raises:
         RequestFault: the plan cannot be met.
     """
-    chosen = make_sheet(table, plan, scenario_name)
     words = page_words(scenario(scenario_name), load(plan.curriculum), table, plan.grade)
+    chosen, worksheet, printed = _fitted(table, plan, scenario_name, words)
+    change = page_change(worksheet, page_count(printed))
+    if change is not None:
+        chosen = replace(chosen, changes=(*chosen.changes, change))
     minutes = plan.minutes or leaf(plan.grade).minutes_each * len(chosen.forms[0].problems)
-    worksheet, key = worksheet_data(chosen, table, words), key_data(chosen, table, words, minutes)
-    printed = pdfs([("worksheet", worksheet), ("key", key)])
+    key = key_data(chosen, table, words, minutes)
     stem = f"grade{plan.grade}"
     contents = {
-        f"{stem}-worksheet.pdf": printed[0],
-        f"{stem}-key.pdf": printed[1],
+        f"{stem}-worksheet.pdf": printed,
+        f"{stem}-key.pdf": pdf_bytes("key", key),
         f"{stem}-key.json": key_file(chosen, table, scenario_name, notes, worksheet, key),
     }
     return SheetFiles(contents, chosen.code, chosen.changes)
+
+
+def _fitted(table: TrialTable, plan: SheetPlan, scenario_name: str, words: dict[str, Any]) -> tuple[ChosenSheet, dict[str, Any], bytes]:
+    """The sheet with its pages. Where a number of pages is asked for, problems are left out until they fit."""
+    fewer = 0
+    while True:
+        chosen = make_sheet(table, plan, scenario_name, fewer)
+        worksheet = worksheet_data(chosen, table, words)
+        printed = pdf_bytes("worksheet", worksheet)
+        problems = len(chosen.forms[0].problems)
+        if plan.pages is None or problems == 1 or page_count(printed) <= plan.pages * len(chosen.forms):
+            return chosen, worksheet, printed
+        fewer += 1
 
 
 def files_from_key(path: Path) -> dict[str, bytes]:
     """The same pages again, from a key file alone.
 
     Raises:
-        RequestFault: no key file.
+        RequestFault: no key file, or one whose pages cannot be set.
     """
     grade, worksheet, key = pages_of(path.read_bytes(), path.name)
-    printed = pdfs([("worksheet", worksheet), ("key", key)])
+    try:
+        printed = pdfs([("worksheet", worksheet), ("key", key)])
+    except typst.TypstError as err:  # key files may be edited by hand, or come from another release
+        raise RequestFault(f"{path.name} cannot be printed: {err}. Expected the pages as mathgen {__version__} writes them.") from err
     return {f"grade{grade}-worksheet.pdf": printed[0], f"grade{grade}-key.pdf": printed[1]}

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from sympy import Rational
 
-from mathgen.asks.expression import Ask, Choice, Expr, Op, Stat
+from mathgen.asks.expression import Ask, Choice, Expr, Op, Quantity, Stat
 from mathgen.problems.record import Problem
 from mathgen.proof import by_forms, by_relation, by_steps
 from mathgen.proof.raw import RawRows
@@ -62,7 +62,8 @@ def _verdict_of_steps(problem: Problem, rows: RawRows) -> str:
 def _winner(problem: Problem, goal: Choice) -> str:
     """The label whose value, as the givens have it, beats every other when cross-multiplied."""
     numbers = {given.expr: by_steps.number(given.number) for given in problem.givens}
-    pairs = [_pair(expr, numbers) for expr in goal.exprs]
+    read = {given.expr: numbers[given.expr] for given in problem.givens if given.where == "table"}
+    pairs = [_pair(expr, numbers, read) for expr in goal.exprs]
     sign = 1 if goal.most else -1
     winners = [
         label
@@ -72,14 +73,25 @@ def _winner(problem: Problem, goal: Choice) -> str:
     return AGREES if winners == [problem.answer.exact] else f"the steps point to {winners}"
 
 
-def _pair(expr: Expr, numbers: dict[Expr, tuple[int, int]]) -> tuple[int, int]:
-    """A value as a pair: the given itself, or the given part over the given whole."""
+def _pair(expr: Expr, numbers: dict[Expr, tuple[int, int]], read: dict[Expr, tuple[int, int]]) -> tuple[int, int]:
+    """A value as a pair: the given itself, the sum of the cells read for it, or the part over the whole."""
     if expr in numbers:
         return numbers[expr]
     if isinstance(expr, Op) and expr.symbol == "/":
-        (top, bottom), (other_top, other_bottom) = (_pair(arg, numbers) for arg in expr.args)
+        (top, bottom), (other_top, other_bottom) = (_pair(arg, numbers, read) for arg in expr.args)
         return top * other_bottom, bottom * other_top
+    if isinstance(expr, Quantity):
+        cells = [top for one, (top, _) in read.items() if isinstance(one, Quantity) and _within(one, expr)]
+        if cells:
+            return sum(cells), 1
     raise by_steps.NotTrue(f"nobody gave {expr}")
+
+
+def _within(cell: Quantity, total: Quantity) -> bool:
+    """Whether a cell that was read is part of a total."""
+    return cell.measure == total.measure and all(
+        labels is None or (one is not None and set(one) <= set(labels)) for one, labels in zip(cell.scope, total.scope, strict=True)
+    )
 
 
 def _verdict_of_forms(problem: Problem) -> str:

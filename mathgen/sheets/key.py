@@ -118,7 +118,7 @@ def key_data(chosen: ChosenSheet, table: TrialTable, scenario_words: dict[str, A
         "lang": scenario_words.get("lang", "en"),
         "region": scenario_words.get("region", "US"),
         "paper": plan.paper,
-        "points": "18" if plan.large_print else "10.5",
+        "points": "12" if plan.large_print else "10.5",
         "grade": scenario_words["grade_name"],
         "proof_line": scenario_words["proof_line"],
         "marks": [form.mark for form in chosen.forms],

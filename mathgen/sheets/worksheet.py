@@ -61,6 +61,21 @@ def wanted_pages(plan: SheetPlan) -> int | None:
     return None if plan.count is not None or plan.minutes is not None or plan.layout == "save-paper" else 2
 
 
+def page_change(data: dict[str, Any], printed_pages: int) -> str | None:
+    """The sentence for the teacher where a worksheet took another number of pages than was asked for; None where it is met.
+
+    Args:
+        data: what ``worksheet_data`` gave.
+        printed_pages: pages of the whole document, all forms together.
+    """
+    forms = len(data["forms"])
+    wanted = data["pages"] and data["pages"] * forms
+    if not wanted or printed_pages == wanted or (printed_pages < wanted and not data["pages_fixed"]):
+        return None
+    why = "its problems need the space" if printed_pages > wanted else "it has too few problems for more"
+    return f"{wanted} {'page was' if wanted == 1 else 'pages were'} wanted; the worksheet has {printed_pages}, for {why}."
+
+
 def worksheet_data(chosen: ChosenSheet, table: TrialTable, scenario_words: dict[str, Any]) -> dict[str, Any]:
     """All forms of the sheet, ready for any press.
 

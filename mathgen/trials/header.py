@@ -7,7 +7,7 @@ from dataclasses import dataclass, replace
 
 from mathgen.trials.cells import Count, read_cell
 from mathgen.trials.grid import Grid
-from mathgen.trials.heading_words import SPELLED, Heading, plain, read_heading, tidy
+from mathgen.trials.heading_words import SPELLED, Heading, plain, read_heading, tidy, whole_measure
 from mathgen.trials.labels import read_color, read_trial
 
 _SEARCHED_ROWS = 40  # title lines above a header never run longer than this in a class's file
@@ -168,7 +168,9 @@ def _heads_counts(grid: Grid, index: int) -> bool:
 def _is_upper_heading(row: tuple[str, ...], below: tuple[str, ...]) -> bool:
     """Whether a row stands over a heading row as a second heading row: "Trial 1", "Pins knocked down" across columns."""
     filled = [(index, cell) for index, cell in enumerate(row) if tidy(cell)]
-    if not filled or any(isinstance(read_cell(cell), Count) and not tidy(below[index]) for index, cell in filled):
+    if not filled or whole_measure(filled[0][1]) == "set_up" and len(filled) > 1 and isinstance(read_cell(filled[1][1]), Count):
+        return False  # a set-up row above the headings
+    if any(isinstance(read_cell(cell), Count) and not tidy(below[index]) for index, cell in filled):
         return False
     beyond = [cell for index, cell in filled if index > 0]
     if not beyond:
@@ -179,7 +181,7 @@ def _is_upper_heading(row: tuple[str, ...], below: tuple[str, ...]) -> bool:
     if known == len(beyond):
         return spans or len(beyond) > 1
     # Group names across ("Owls", "Hawks") are words that nobody has met before: only their reaching over columns tells.
-    return spans and len(beyond) > 1 and read_spelled(below[0]).role is not None
+    return spans and len(beyond) > 1 and (read_spelled(below[0]).role or read_spelled(row[0]).role) is not None
 
 
 def _is_lower_heading(row: tuple[str, ...], above: tuple[str, ...]) -> bool:

@@ -67,6 +67,7 @@ _SET_UP = re.compile(
     r"|(?:\bout of|\bof|/|=|:|,|\s[-–])\s*(\d{1,6})\s*(?:pins?|seeds?)?\s*(?:set[ -]?up)?\s*$"
 )
 
+_FRACTION_SIGN = re.compile("[½¼¾⅐-⅞]")
 _INCHES = re.compile(r"\b(?:in|ins|inch|inches)\b|[\"″”]")
 _CENTIMETERS = re.compile(r"\b(?:cm|centimet(?:er|re)s?)\b")
 
@@ -93,7 +94,10 @@ class Heading:
 
 def tidy(text: str) -> str:
     """The text in one spelling of each character, single spaces, ends trimmed."""
-    return " ".join(unicodedata.normalize("NFKC", text).split())
+    if text.isascii():
+        return " ".join(text.split())
+    # A fraction sign becomes 1⁄2; without a space before it, 1½ would become 11⁄2.
+    return " ".join(unicodedata.normalize("NFKC", _FRACTION_SIGN.sub(r" \g<0>", text)).split())
 
 
 def plain(text: str) -> str:

@@ -141,6 +141,8 @@ class _Weighing:
                 self.results.absent.append((group, trial, color))
             elif numbers:
                 self.row(group, trial, color, counts, numbers, set_up)
+            elif set_up is None:
+                self.unset.append(color)  # asked for along with the blank, so that one answer is not followed by another question
 
     def numbers(self, counts: dict[Measure, _Told]) -> dict[Measure, int] | None:
         """The counts of one result; None where it is absent, nothing where blanks are asked about."""

@@ -216,7 +216,7 @@ class SaidCount:
         labels = quantity.scope.trials or speaker.table.trials
         past = speaker.scenario.past["set_up"]
         if len(labels) == 1:
-            return f"{self.Who} {past} {self.count} for {trial_name(labels[0], speaker.scenario)}"
+            return f"{self.Who} {past} {self.count}{self.in_all} for {trial_name(labels[0], speaker.scenario)}"
         each = self._per_trial(labels)
         if each is None:
             return f"{self.Who} {past} {self.count} {self.when}"
@@ -229,6 +229,11 @@ class SaidCount:
         return f"{self.Who} {past} {per_trial} {kind} for each of {trials} {speaker.scenario.trials}, {self.count} in all"
 
     @property
+    def in_all(self) -> str:
+        """" in all" after a count of two or more named groups, which could be read as a count of each."""
+        return " in all" if len(self._quantity.scope.groups or ()) > 1 else ""
+
+    @property
     def set_up_here(self) -> str:
         """The set-up after a sentence that says in which trials: "The Owls set up 4 red pins for each trial, 8 in all"."""
         speaker, quantity = self._speaker, self._quantity
@@ -236,7 +241,7 @@ class SaidCount:
         past = speaker.scenario.past["set_up"]
         each = self._per_trial(labels) if len(labels) > 1 else None
         if each is None:
-            return f"{self.Who} {past} {self.count}{' in all' if len(labels) > 1 else ''}"
+            return f"{self.Who} {past} {self.count}{' in all' if len(labels) > 1 else self.in_all}"
         kind = f"{speaker.kind(quantity.scope)}{speaker.items(each)}"
         per_trial = self._printed.note(Op("/", (quantity, Stated(len(labels), "trials"))), str(each))
         return f"{self.Who} {past} {per_trial} {kind} for each {speaker.scenario.trial}, {self.n} in all"
@@ -311,7 +316,8 @@ class SaidMany:
     @property
     def alike(self) -> str:
         """One count for all of them, where all are equal: "8 red pins" of "each set up 8 red pins"."""
-        return [one.count for one in self._each][0]
+        texts = [one.count for one in self._each]  # each is noted as printed
+        return texts[0]
 
     @property
     def names(self) -> str:
@@ -338,9 +344,9 @@ class SaidMany:
 
     @property
     def who_differ(self) -> str:
-        """What differs, counted: "the two groups", "the three trials", "the two colors"."""
+        """What differs, counted: "the two groups", "the three trials", "the two kinds"."""
         scenario = self._speaker.scenario
-        noun = {"groups": f"{scenario.group.lower()}s", "trials": scenario.trials, "colors": "colors"}[self.by]
+        noun = {"groups": f"{scenario.group.lower()}s", "trials": scenario.trials, "colors": "kinds"}[self.by]
         return f"the {cardinal(len(self._each))} {noun}"
 
     @property
@@ -356,12 +362,10 @@ class SaidMany:
     @property
     def side_by_side(self) -> str:
         """Two of them, the first held against the second: "the Owls with the Herons", "Trial 2 with Trial 1"."""
-        name = {
-            "groups": lambda one: one.who,
-            "trials": lambda one: one.span,
-            "colors": lambda one: f"the {one.kind}",
-        }[self.by]
-        return f"{name(self.first)} with {name(self.last)}"
+        one, other = self.first, self.last
+        if self.by == "colors":
+            return f"the {one.kind} with the {other.kind}"
+        return f"{one.who} with {other.who}" if self.by == "groups" else f"{one.span} with {other.span}"
 
     def compared(self, number: SaidNumber, word: str) -> str:
         """How the first stands to the second: "The Owls knocked down 2 more red pins than the Herons".
@@ -375,7 +379,9 @@ class SaidMany:
         who = f"{one.Who} {one.past} {much} {kind}"
         if self.by == "groups":
             return f"{who} {than} {other.who}"
-        return f"{who} {one.when} {than} {other.when}" if self.by == "trials" else f"{who} {than} {other.kind}"
+        if self.by == "trials":
+            return f"{who} {one.when} {than} {other.when}"
+        return f"{who}{'' if one.color else ' in all'} {than} {other.kind}"
 
     def asked(self, word: str) -> str:
         """The question: "How many more pins did the Owls knock down than the Herons"; for colors without saying who."""
@@ -385,7 +391,8 @@ class SaidMany:
             return f"How many {word} {one.kind} did {one.who} {one.base} {than} {other.who}"
         if self.by == "trials":
             return f"How many {word} {one.kind} {one.happened} {one.when} {than} {other.when}"
-        return f"How many {word} {one.kind} {than} {other.kind} {one.happened}"
+        # "5 times as many gold as blue pins": the noun twice would pass the longest question of grade 2.
+        return f"How many {word} {one.color if than == 'as' else one.kind} {than} {other.kind} {one.happened}"
 
     def asked_after_comparing(self, word: str) -> str:
         """The question after a sentence that says what to compare: "How many more pins did the Owls knock down"."""

@@ -18,7 +18,7 @@ from mathgen.sheets.key import key_data
 from mathgen.sheets.worksheet import worksheet_data
 from mathgen.trials.table import Row, TrialTable
 from tests.press.pdf_structure import elements, fonts, reader, text
-from tests.sheets.by_hand import TABLE, sheet, words
+from tests.sheets.by_hand import GRADE_7, TABLE, problem, sheet, sheet_of, words
 
 KINDS: tuple[Kind, ...] = ("worksheet", "key")
 EVERY = [
@@ -110,22 +110,25 @@ def test_a_sheet_has_the_pages_of_its_plan_and_counts_them_by_form(grade: int, w
         assert "4Q7K2M0X9R5T" in page.extract_text()
 
 
+def test_a_number_of_pages_that_is_asked_for_is_met_where_the_words_fit_at_all() -> None:
+    """Four problems of grade 7 with their table take one side, if one is asked for."""
+    assert page_count(pdf_bytes("worksheet", worksheet_data(sheet_of(GRADE_7[:4], 7, pages=1), TABLE, words(7)))) == 1
+
+
 @pytest.mark.parametrize("wish", [(), (("paper", "a4"),), (("large_print", True),), (("pages", 8),), (("layout", "save-paper"),)])
 def test_every_problem_is_printed_whole_on_one_page(wish: tuple[tuple[str, object], ...]) -> None:
     """Its words up to the question mark stand on the page of its number."""
     document = reader(made("worksheet", 7, wish))
     pages = [" ".join(page.extract_text().split()) for page in document.pages]
-    for problem in sheet(7).forms[0].problems:
-        whole = [page for page in pages if problem.question.replace(" 1/2", "")[-30:] in page]
+    for one in GRADE_7:
+        whole = [page for page in pages if one.question.replace(" 1/2", "")[-30:] in page]
         assert len(whole) == 1
-        assert problem.facts[:30] in whole[0]
+        assert one.facts[:30] in whole[0]
 
 
 def test_a_page_that_nobody_asked_for_is_left_out_where_few_problems_leave_it_empty() -> None:
     """One problem takes one side by default; two sides where two were asked for and the problems allow it."""
-    one, two = sheet(7), sheet(7, pages=2)
-    for chosen, number in ((one, 1), (two, 2)):
-        object.__setattr__(chosen.forms[0], "problems", chosen.forms[0].problems[:number])
+    one, two = sheet_of(GRADE_7[:1], 7), sheet_of(GRADE_7[:2], 7, pages=2)
     assert page_count(pdf_bytes("worksheet", worksheet_data(one, TABLE, words(7)))) == 1
     assert page_count(pdf_bytes("worksheet", worksheet_data(two, TABLE, words(7)))) == 2
 
@@ -134,6 +137,14 @@ def test_a_page_that_nobody_asked_for_is_left_out_where_few_problems_leave_it_em
 def test_pages_are_counted_without_reading_the_document(kind: Kind, grade: int, wish: tuple[tuple[str, object], ...]) -> None:
     """As an independent reader counts them."""
     assert page_count(made(kind, grade, wish)) == len(reader(made(kind, grade, wish)).pages)
+
+
+@pytest.mark.parametrize("wish", [(), (("paper", "a4"), ("large_print", True)), (("large_print", True),)])
+def test_an_answer_line_keeps_its_unit(wish: tuple[tuple[str, object], ...]) -> None:
+    """The unit stands on the line of its answer in every size of type."""
+    lines = [line.strip() for page in reader(made("worksheet", 4, wish)).pages for line in page.extract_text().splitlines()]
+    assert lines.count("Answer: pins") == 4
+    assert "pins" not in lines
 
 
 def test_paper_sizes_are_true() -> None:
@@ -149,12 +160,7 @@ def test_paper_sizes_are_true() -> None:
 def test_data_is_never_code(name: str) -> None:
     """A group may be called anything; its name is printed as typed, on both documents."""
     table = TrialTable((Row(name, 1, "red", 4, 3), Row("Herons", 1, "red", 4, 1)))
-    chosen = sheet(2)
-    form = chosen.forms[0]
-    first = form.problems[3]
-    problem = type(first)(**{field: getattr(first, field) for field in first.__slots__} | {"facts": f"{name} set up 4 pins.", "givens": ()})
-    object.__setattr__(form, "problems", (problem,))
-    object.__setattr__(form, "graph", None)
+    chosen = sheet_of((problem(f"{name} set up 4 pins. How many pins were set up?", "4", unit="pins"),), 2)
     listing = {**words(2, table), "title": f"Pins: {name}"}
     flat = "".join(name.split())
     for kind, data in (("worksheet", worksheet_data(chosen, table, listing)), ("key", key_data(chosen, table, listing))):

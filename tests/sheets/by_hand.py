@@ -382,3 +382,8 @@ def sheet(grade: int, forms: int = 1, **plan: object) -> ChosenSheet:
         else ()
     )
     return ChosenSheet(SheetPlan(grade=grade, forms=forms, **plan), "4Q7K2M0X9R5T", made, changes)  # type: ignore[arg-type]
+
+
+def sheet_of(problems: tuple[Problem, ...], grade: int, **plan: object) -> ChosenSheet:
+    """A sheet of one form with these problems and no graph."""
+    return ChosenSheet(SheetPlan(grade=grade, **plan), "4Q7K2M0X9R5T", (ChosenForm("A", problems, None),), ())  # type: ignore[arg-type]

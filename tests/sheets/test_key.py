@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 import json
-from dataclasses import replace
 
 from sympy import Rational
 
@@ -87,5 +86,5 @@ def test_forms_that_come_in_later_grades_are_not_listed() -> None:
 def test_a_rounded_answer_comes_with_its_exact_value() -> None:
     """11 of 18 pins to the nearest tenth of a percent."""
     made = problem("What percent?", "61.1%", form="percent")
-    rounded = replace(made, answer=replace(made.answer, exact=Rational(11, 18), demand=Demand("percent", 1)))
+    rounded = made._replace(answer=made.answer._replace(exact=Rational(11, 18), demand=Demand("percent", 1)))
     assert plain(worked_answer(rounded, 1, 7)["demand"]) == "Rounded as asked; the exact value is 11/18."

@@ -6,8 +6,8 @@ import json
 
 import pytest
 
-from mathgen.sheets.worksheet import worksheet_data
-from tests.sheets.by_hand import TABLE, sheet, words
+from mathgen.sheets.worksheet import page_change, worksheet_data
+from tests.sheets.by_hand import GRADE_4, TABLE, sheet, sheet_of, words
 
 
 @pytest.mark.parametrize("grade", [2, 4, 7])
@@ -43,10 +43,8 @@ def test_forms_are_marked_only_where_there_are_several() -> None:
 )
 def test_type_is_as_large_as_the_age_needs(grade: int, large: bool, points: str) -> None:
     """Large print is 18 points at least (American Printing House guidelines); grade 2 has more in its ordinary sheet already."""
-    made = {2: 2, 3: 4, 4: 4, 7: 7}[grade]
-    chosen = sheet(made, large_print=large)
-    object.__setattr__(chosen.plan, "grade", grade)
-    assert worksheet_data(chosen, TABLE, words(grade))["type"]["points"] == points
+    made = worksheet_data(sheet_of(GRADE_4, grade, large_print=large), TABLE, words(grade))
+    assert made["type"]["points"] == points
 
 
 def test_a_number_sentence_is_for_grade_2_only() -> None:
@@ -68,3 +66,20 @@ def test_a_leaf_is_the_default_and_a_demand_overrides_it() -> None:
     assert [
         worksheet_data(sheet(4, **wish), TABLE, words(4))["pages"] for wish in ({}, {"pages": 4}, {"count": 8}, {"layout": "save-paper"})
     ] == [2, 4, None, None]
+
+
+@pytest.mark.parametrize(
+    ("wish", "printed", "said"),
+    [
+        ({}, 2, None),
+        ({}, 1, None),
+        ({}, 3, "2 pages were wanted; the worksheet has 3, for its problems need the space."),
+        ({"pages": 1}, 2, "1 page was wanted; the worksheet has 2, for its problems need the space."),
+        ({"pages": 4}, 3, "4 pages were wanted; the worksheet has 3, for it has too few problems for more."),
+        ({"count": 8}, 3, None),
+        ({"layout": "save-paper"}, 1, None),
+    ],
+)
+def test_pages_that_differ_from_the_plan_are_said(wish: dict[str, object], printed: int, said: str | None) -> None:
+    """A default leaf may take less; a number that was asked for is met or said."""
+    assert page_change(worksheet_data(sheet(4, **wish), TABLE, words(4)), printed) == said

@@ -30,3 +30,8 @@ def in_a_line(table: TrialTable) -> str:
             if shown:
                 parts.append(f"{group} {trial}: {shown}")
     return "; ".join(parts)
+
+
+def pieces(line: str) -> set[tuple[str, frozenset[str]]]:
+    """The same line without its order: each group and trial with its results."""
+    return {(label, frozenset(results.split(", "))) for label, results in (part.rsplit(": ", 1) for part in line.split("; "))}

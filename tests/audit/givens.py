@@ -1,0 +1,214 @@
+"""Where a problem's numbers come from: each given against the raw rows, each number of the text against the givens."""
+
+from __future__ import annotations
+
+import re
+from collections.abc import Iterator
+from itertools import product
+from typing import Any
+
+from sympy import Rational
+
+from tests.audit.printed import Unreadable, value
+from tests.audit.results import Label, Reach, Results, reach_of
+from tests.audit.wording import Named, Occurrence, Texts, sentences
+
+OUT_OF = " out of "
+STATED = ("trials", "how many", "whole", "more than", "fewer than", "times", "goal mean", "set up next time")
+
+
+def faults(line: dict[str, Any], texts: Texts) -> Iterator[str]:
+    """Each given that the raw rows do not bear out, each number of the text that nothing accounts for."""
+    for given in line["givens"]:
+        try:
+            number = value(given["number"])
+        except Unreadable as err:
+            yield f"given: {err}"
+            continue
+        yield from _given(given, number, line, texts)
+    yield from _numbers_in_text(line, texts)
+    yield from _cells(line, texts.results)
+
+
+def _given(given: dict[str, Any], number: Rational, line: dict[str, Any], texts: Texts) -> Iterator[str]:
+    name = f"given {given['number']} ({given['quantity']}, {given['where']})"
+    if given["where"] == "words" and not any(one.text == given["number"] for one in texts.numbers(line["text"])):
+        yield f"{name} is not printed in the text"
+    if given["where"] not in ("words", "table", "graph"):
+        yield f"{name} stands nowhere"
+    if OUT_OF in given["quantity"]:
+        yield from _rate(given, number, name, line, texts)
+    elif given["scope"] is not None:
+        yield from _count(given, number, name, texts)
+    elif given["quantity"] not in STATED:
+        yield f"{name} is of no known kind"
+    elif given["where"] != "words":
+        yield f"{name} can only be told in words"
+    elif given["quantity"] == "trials" and number.q == 1:
+        # "for each of 2 trials", and a goal for one trial more than there are
+        if not 2 <= number <= len(texts.results.trials) + 1:
+            yield f"{name}: the table has {len(texts.results.trials)} trials"
+
+
+def _count(given: dict[str, Any], number: Rational, name: str, texts: Texts) -> Iterator[str]:
+    reach = reach_of(given["scope"])
+    measure = texts.words.measure(given["quantity"])
+    if measure is None:
+        yield f"{name} is no measure"
+        return
+    total = texts.results.total(measure, reach)
+    if total != number:
+        yield f"{name}: the rows add up to {total}"
+    if not texts.results.complete(reach):
+        yield f"{name} covers a result that was not taken"
+    colors = _colors(given["quantity"], texts.results)
+    if set(colors) != set(reach.colors or ()):
+        yield f"{name}: the scope's colors are {reach.colors}"
+    if given["where"] == "table":
+        if texts.results.cell_count(reach) != 1:
+            yield f"{name} is no single cell"
+        if measure == "standing":
+            yield f"{name}: the table does not print what is left standing"
+    if given["where"] == "graph" and (measure != "down" or len(reach.colors or ()) != 1):
+        yield f"{name} is no bar"
+
+
+def _colors(quantity: str, results: Results) -> list[str]:
+    return [color for color in results.colors if re.search(rf"(?<!\w){re.escape(color)}(?!\w)", quantity)]
+
+
+def _rate(given: dict[str, Any], number: Rational, name: str, line: dict[str, Any], texts: Texts) -> Iterator[str]:
+    """A rate, or a count for each trial: some scope that its sentence names has to bear it out."""
+    part, whole = given["quantity"].split(OUT_OF)
+    part_measure, whole_measure = texts.words.measure(part), texts.words.measure(whole)
+    if part_measure is None or (whole_measure is None and whole != "trials"):
+        yield f"{name} is of no known kind"
+        return
+    results = texts.results
+    for groups, trials in _places(given["number"], line["text"], texts):
+        reach = Reach(groups, trials, tuple(_colors(part, results)) or None)
+        top = results.total(part_measure, reach)
+        if whole == "trials":
+            bottom = len(results.trials if trials is None else trials)
+            # "12 pins for each of 2 trials": true of each trial, not on average
+            each = {results.total(part_measure, Reach(groups, (one,), reach.colors)) for one in trials or results.trials}
+            if each == {number} and top == number * bottom:
+                return
+            continue
+        bottom = results.total(whole_measure or "", Reach(groups, trials, tuple(_colors(whole, results)) or None))
+        if bottom and Rational(top, bottom) == number and results.complete(reach):
+            return
+    yield f"{name}: no rows that the text names bear it out"
+
+
+def _places(number: str, text: str, texts: Texts) -> Iterator[tuple[tuple[Label, ...] | None, tuple[Label, ...] | None]]:
+    """Groups and trials that the sentence of a number names; where it names none, those of the whole text, or all."""
+    everything = texts.named(text)
+    for sentence in dict.fromkeys(one.sentence for one in texts.numbers(text) if one.text == number):
+        named = texts.named(sentence)
+        groups: list[tuple[Label, ...] | None] = [(group,) for group in named.groups or everything.groups] or [None]
+        if texts.words.the_class in text.lower():
+            groups.append(None)
+        spans = ways(named.trials, everything.trials)
+        yield from product(groups, spans)
+
+
+def ways(nearest: tuple[Label, ...], anywhere: tuple[Label, ...]) -> list[tuple[Label, ...] | None]:
+    """Which trials a sentence can mean: those it names, all together or each by itself; else those of the text, or all."""
+    found: dict[tuple[Label, ...] | None, None] = {}
+    for named in (nearest,) if nearest else (anywhere,):
+        if named:
+            found[named] = None
+            found.update(dict.fromkeys((one,) for one in named))
+    if not nearest:
+        found[None] = None
+    return list(found)
+
+
+def _numbers_in_text(line: dict[str, Any], texts: Texts) -> Iterator[str]:
+    in_words = [given for given in line["givens"] if given["where"] == "words"]
+    for one in texts.numbers(line["text"]):
+        fitting = [given for given in in_words if given["number"] == one.text]
+        if not fitting:
+            counts = (str(len(texts.results.trials)), str(len(texts.results.groups)), str(len(texts.named(line["text"]).trials)))
+            if not (texts.is_count_of_trials(one) and one.text in counts):
+                yield f'the text\'s "{one.text}" in "{one.sentence}" is no given in words, no label and no count of trials or groups'
+            continue
+        if not any(_said_of(given, one, texts) for given in fitting):
+            yield f'the text\'s "{one.text}" in "{one.sentence}" is said of something else than its given'
+
+
+def _said_of(given: dict[str, Any], one: Occurrence, texts: Texts) -> bool:
+    """Whether a number's own sentence agrees with the given's color, group and trials."""
+    colors = [color for color in texts.results.colors if re.match(rf" {re.escape(color)}\b", one.after, re.IGNORECASE)]
+    bare = re.match(rf" ({re.escape(texts.words.items)}|{re.escape(texts.words.item)})\b", one.after)
+    if given["scope"] is None:
+        if OUT_OF not in given["quantity"]:
+            return True
+        mine = set(_colors(given["quantity"], texts.results))
+        return not colors or colors[0] in mine
+    reach = reach_of(given["scope"])
+    if colors and (reach.colors is None or colors[0] not in reach.colors):
+        return False
+    # A whole named once as "10 gold pins" may come again as "of the 10 pins".
+    if bare and not colors and reach.colors is not None and not any(color in one.sentence for color in reach.colors):
+        return False
+    named = texts.named(one.sentence)
+    if named.groups and reach.groups is not None and not set(reach.groups) <= set(named.groups):
+        return False
+    if named.groups and reach.groups is None and texts.words.the_class not in one.sentence.lower() and len(texts.results.groups) > 1:
+        return False
+    return not named.trials or reach.trials is None or set(reach.trials) <= set(named.trials)
+
+
+def _cells(line: dict[str, Any], results: Results) -> Iterator[str]:
+    wanted = set()
+    for given in line["givens"]:
+        if given["where"] == "table" and given["scope"] is not None:
+            inside = results.inside(reach_of(given["scope"]))
+            wanted.update((row.group, row.trial, row.color) for row in inside)
+    listed = [(cell["group"], cell["trial"], cell["color"]) for cell in line["cells"]]
+    if len(set(listed)) != len(listed) or set(listed) != wanted:
+        yield "the cells to be read are not those of the givens"
+    if line["needs_table"] != any(given["where"] != "words" for given in line["givens"]):
+        yield "needs_table does not say whether the table is needed"
+
+
+def asked_totals(line: dict[str, Any], texts: Texts) -> list[tuple[str, Reach]] | None:
+    """What a plain "How many pins did the Owls knock down?" asks for, read from the words alone; None for any other question."""
+    parts = sentences(line["text"])
+    question = parts[-1]
+    masked = texts.masked(question)
+    if not re.match(r"(In TRIAL, |In (?:all|the) \d+ trials, )?[Hh]ow many ", masked):
+        return None
+    if re.search(r"\b(more|fewer|times|mean|next|would|will|must|should|expect|about|each|need\w*)\b", masked):
+        return None
+    if re.search(r"\b(suppose|next|share\w*|equal\w*|moved?)\b", texts.masked(line["text"]), re.IGNORECASE):
+        return None
+    if re.search(rf"\bmore {re.escape(texts.words.items)}\b|\b(more|fewer|times)\b", masked):
+        return None
+    asks = [name for name, phrase in texts.words.after if re.search(rf"\b(?:were|was) {re.escape(phrase)}|{re.escape(texts.words.items)} {re.escape(phrase)}", masked)]
+    asks += [name for name, phrase in texts.words.base if re.search(rf"\bdid\b.*\b{re.escape(phrase)}\b", masked)]
+    if not asks:
+        return None
+    in_question, in_text = texts.named(question), texts.named(line["text"])
+    return [(asks[-1], reach) for reach in _asked_reaches(in_question, in_text, question, texts)]
+
+
+def _asked_reaches(in_question: Named, in_text: Named, question: str, texts: Texts) -> Iterator[Reach]:
+    groups: list[tuple[Label, ...] | None]
+    if in_question.groups:
+        groups = [in_question.groups]
+    elif texts.words.the_class in question.lower() or not in_text.groups:
+        groups = [None]
+    else:
+        groups = [in_text.groups]
+    colors: list[tuple[Label, ...] | None] = [in_question.colors or None]
+    if not in_question.colors and in_text.colors:
+        colors.append(in_text.colors)  # "How many pins in all?" of the red, blue and gold ones
+    trials: list[tuple[Label, ...] | None] = [in_question.trials] if in_question.trials else [in_text.trials or None]
+    if not in_question.trials and len(in_text.trials) > 1:
+        trials.append((in_text.trials[-1],))
+    if not in_question.trials:
+        trials.append(None)
+    return (Reach(*choice) for choice in product(groups, trials, colors))

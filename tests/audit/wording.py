@@ -1,0 +1,172 @@
+"""The wording rules held against one text, and what a text names: groups, trials, colors, numbers."""
+
+from __future__ import annotations
+
+import re
+from collections.abc import Iterator
+from typing import NamedTuple
+
+from tests.audit.printed import NUMBER
+from tests.audit.published import CAPS, NEVER
+from tests.audit.results import Label, Results, Words
+
+_WORD = re.compile(r"\$?\d[\d,]*(?:\.\d+)?(?:/\d+)?%?|[^\W\d_]+(?:['’][^\W\d_]+)*", re.UNICODE)
+_SENTENCE_END = re.compile(r"(?<=[.?!])\s+(?=[\"“]?[A-Z\d])")
+_PRONOUNS = re.compile(r"\b(it|they|them|their|theirs|he|she|him|her|his|hers)\b", re.IGNORECASE)
+_WHOLE_WANTED = re.compile(r"\b(what|which|greater|smaller) (fraction|percent|part|ratio|decimal)|what part|as a (decimal|percent|fraction)", re.IGNORECASE)
+
+
+class Named(NamedTuple):
+    """What a text names, in the order of its words."""
+
+    groups: tuple[str, ...]
+    trials: tuple[Label, ...]
+    colors: tuple[str, ...]
+
+
+class Occurrence(NamedTuple):
+    """A number in a text that is no label."""
+
+    text: str
+    sentence: str  # the sentence, names and trials still in it
+    after: str  # what follows the number in the masked sentence
+
+
+def sentences(text: str) -> list[str]:
+    """Split at . ? ! before a capital or a digit."""
+    return _SENTENCE_END.split(text.strip())
+
+
+def word_count(text: str) -> int:
+    """Runs of letters, or one numeral with its %, point or slash."""
+    return len(_WORD.findall(text))
+
+
+class Texts:
+    """Reads texts about one table in one activity's words."""
+
+    def __init__(self, results: Results, words: Words) -> None:
+        self.results, self.words = results, words
+        named = sorted(results.groups, key=len, reverse=True)
+        self._groups = {label: self._group_pattern(label) for label in named}
+        trial = re.escape(words.trial)
+        self._trial_list = re.compile(rf"\b{trial}s?,? (\d+(?:(?:,? and |, )\d+)*)\b", re.IGNORECASE)
+        self._trial_labels = {label: re.compile(rf"(?<!\w){re.escape(str(label))}(?!\w)") for label in results.trials if isinstance(label, str)}
+
+    def _group_pattern(self, label: str) -> re.Pattern[str]:
+        text = re.escape(label)
+        if label.isdigit() or len(label) == 1:
+            return re.compile(rf"\b{re.escape(self.words.group)} {text}(?!\w)")
+        # A name that has its own article keeps it: "The Most" starts some sentences and ends others.
+        return re.compile(rf"(?<!\w){text}(?!\w)")
+
+    def masked(self, text: str) -> str:
+        """The text with the names of groups and trials put out of sight."""
+        for pattern in self._groups.values():
+            text = pattern.sub("NAME", text)
+        text = self._trial_list.sub("TRIAL", text)
+        for pattern in self._trial_labels.values():
+            text = pattern.sub("TRIAL", text)
+        return text
+
+    def named(self, text: str) -> Named:
+        """Groups, trials and colors that a text names."""
+        groups, rest = [], text
+        for label, pattern in self._groups.items():  # longest first, so that "Owls" is not found in "Night Owls"
+            if pattern.search(rest):
+                groups.append(label)
+                rest = pattern.sub("NAME", rest)
+        trials: list[Label] = [int(number) for found in self._trial_list.finditer(rest) for number in re.findall(r"\d+", found[1])]
+        trials += [label for label, pattern in self._trial_labels.items() if pattern.search(rest)]
+        where = {label: (match.start() if (match := self._groups[label].search(text)) else 0) for label in groups}
+        colors = [color for color in self.results.colors if re.search(rf"(?<!\w){re.escape(color)}(?!\w)", rest, re.IGNORECASE)]
+        return Named(
+            tuple(sorted(groups, key=lambda label: where[label])),
+            tuple(dict.fromkeys(trial for trial in trials if trial in self.results.trials)),
+            tuple(colors),
+        )
+
+    def numbers(self, text: str) -> Iterator[Occurrence]:
+        """Each number of a text that is no label."""
+        for sentence in sentences(text):
+            masked = self.masked(sentence)
+            for found in NUMBER.finditer(masked):
+                yield Occurrence(found[0], sentence, masked[found.end() :])
+
+    def is_count_of_trials(self, one: Occurrence) -> bool:
+        """ "2 trials", "all 3 trials", "4 groups"."""
+        noun = rf"({re.escape(self.words.trials)}|{re.escape(self.words.trial)}|{re.escape(self.words.group.lower())}s?)\b"
+        return re.match(rf" (?:more )?{noun}", one.after) is not None
+
+
+def faults(text: str, grade: int, texts: Texts) -> Iterator[str]:
+    """Each wording rule that a text breaks."""
+    words = texts.words
+    parts = sentences(text)
+    cap_words, cap_sentences, cap_longest, cap_question = CAPS[grade]
+    lengths = [word_count(part) for part in parts]
+    if sum(lengths) > cap_words:
+        yield f"{sum(lengths)} words, at most {cap_words}"
+    if len(parts) > cap_sentences:
+        yield f"{len(parts)} sentences, at most {cap_sentences}"
+    if max(lengths) > cap_longest:
+        yield f"a sentence of {max(lengths)} words, at most {cap_longest}"
+    if lengths[-1] > cap_question:
+        yield f"a question of {lengths[-1]} words, at most {cap_question}"
+    if not text.endswith("?"):
+        yield "does not end in a question mark"
+    if text.count("?") != 1:
+        yield f"{text.count('?')} question marks"
+    if "  " in text or text != text.strip():
+        yield "stray spaces"
+    if re.search(r"[{}<>]|\bNone\b|\s[,.?]|\.\.|,,", text):
+        yield "marks that no page should print"
+    for part in parts:
+        if not part[:1].isupper() and not any(part.startswith(label) for label in texts.results.groups):
+            yield f'a sentence starts with "{part.split()[0]}"'
+    masked = texts.masked(text)
+    if found := _PRONOUNS.search(masked):
+        yield f'the pronoun "{found[0]}"'
+    if grade <= 3 and re.search(r"\bif\b", masked, re.IGNORECASE):
+        yield "an if-clause"
+    standing = dict(words.after)["standing"].removeprefix("left ")
+    if re.search(rf"\bleft\b(?! {re.escape(standing)})", masked, re.IGNORECASE):
+        yield 'a bare "left"'
+    for never in NEVER:
+        if re.search(rf"\b{never}\b", masked, re.IGNORECASE):
+            yield f'"{never}", which no standard of these grades has'
+    yield from _agreement(masked, texts)
+    question = texts.masked(parts[-1])
+    # The base of a percent change is the earlier count: it has no whole.
+    if _WHOLE_WANTED.search(question) and "percent of" not in question.lower() and not re.search(r"(in|de)crease|change", question):
+        yield from _whole(question, text, texts)
+    elif re.search(r"what percent of", question, re.IGNORECASE):
+        yield from _whole(question, text, texts)
+
+
+def _whole(question: str, text: str, texts: Texts) -> Iterator[str]:
+    items = rf"({re.escape(texts.words.items)}|{re.escape(texts.words.item)})"
+    kinds = "|".join(map(re.escape, texts.results.colors))
+    if not re.search(rf"\bof (?:all |the |its |these )*(?:\d+ )?(?:(?:{kinds}|and|or|,) ?)*,? ?{items}\b", question, re.IGNORECASE):
+        # "Which pins had the greater fraction knocked down, red or blue?": each set is named, and sized, in the sentences before.
+        both = re.search(rf"\bwhich (?:{items}|color)", question, re.IGNORECASE)
+        if not both:
+            yield "the question does not name its whole"
+
+
+def _agreement(masked: str, texts: Texts) -> Iterator[str]:
+    one, many = re.escape(texts.words.item), re.escape(texts.words.items)
+    kinds = rf"(?:(?:{'|'.join(map(re.escape, texts.results.colors))}|more|fewer) )*"
+    for found in re.finditer(rf"(?<![\d/.,%])(\d+) {kinds}({one}|{many})\b", masked, re.IGNORECASE):
+        noun = texts.words.item if found[1] == "1" else texts.words.items
+        # "3 of the 1 red pin" is no better: both read the number right in front of the noun.
+        if found[2].lower() != noun.lower():
+            yield f'"{found[0]}" does not agree in number'
+    for found in re.finditer(rf"(?<![\d/.,%])(\d+) {kinds}(?:{one}|{many}) (was|were)\b", masked, re.IGNORECASE):
+        # "2 of the 3 pins were", "1 of the 3 pins was": the number that counts stands before "of".
+        before = re.search(r"(\d+)(/\d+)? of (?:the )?$", masked[: found.start()])
+        if before is None and (found[2] == "was") != (found[1] == "1") and "part of" not in masked[: found.start()][-40:]:
+            yield f'"{found[0]}" does not agree in number'
+    for found in re.finditer(rf"(?<![\d/.,%])(\d+) ({re.escape(texts.words.trials)}|{re.escape(texts.words.trial)})\b", masked):
+        if (found[1] == "1") != (found[2] == texts.words.trial):
+            yield f'"{found[0]}" does not agree in number'

@@ -1,0 +1,104 @@
+"""The decimal model on one small table; every value, step and slip worked by hand."""
+
+from random import Random
+
+import pytest
+
+from mathgen.bank.builder import Builder, Candidate, Desk, Stopped
+from mathgen.grades.curriculum import load
+from mathgen.models.registry import problem_models
+from mathgen.problems.draft import Draft
+from mathgen.proof.record import proved
+from mathgen.scenario.words import scenario
+from mathgen.trials.scope import Scope
+from mathgen.trials.table import Row, TrialTable
+
+TABLE = TrialTable(
+    (
+        Row("Owls", 1, "red", 4, 3),
+        Row("Owls", 1, "gold", 5, 4),
+        Row("Owls", 2, "red", 4, 2),
+        Row("Owls", 2, "gold", 5, 3),
+        Row("Herons", 1, "red", 4, 4),
+        Row("Herons", 1, "gold", 5, 0),
+        Row("Herons", 2, "red", 4, 1),
+        Row("Herons", 2, "gold", 5, 1),
+    )
+)
+DESK = Desk(TABLE, scenario("ramp"))
+MODEL = next(model for model in problem_models() if model.name == "part_as_decimal")
+
+
+def draft_of(*scope: tuple[str | int, ...] | None) -> Draft | None:
+    space = MODEL.space(DESK.view)
+    found = [d for d in map(space.draft, range(space.size)) if d is not None and d.roles["part"].scope == Scope(*scope)]
+    assert len(found) <= 1
+    return found[0] if found else None
+
+
+@pytest.mark.parametrize(
+    ("scope", "grade", "answer", "steps", "slips"),
+    [
+        # 7 of 10 in grade 4; 0.7 is also what the top alone would give, so that slip is not there.
+        (
+            (("Owls",), None, ("gold",)),
+            4,
+            "0.7",
+            ["7 / 10 = 7/10", "7/10 = 0.7"],
+            {"D01": "7.1", "D02": "0.71", "A03": "0.3"},
+        ),
+        # 3 of 4: hundredths. 4 / 3 = 1.333...
+        (
+            (("Owls",), (1,), ("red",)),
+            4,
+            "0.75",
+            ["3 / 4 = 3/4", "3/4 = 75/100", "75/100 = 0.75"],
+            {"D01": "3.4", "D02": "0.34", "D04": "0.3", "A03": "0.25", "D05": "1.333..."},
+        ),
+        # 5 of 8: thousandths are grade 5. 8 / 5 = 1.6
+        (
+            (("Owls",), None, ("red",)),
+            5,
+            "0.625",
+            ["5 / 8 = 5/8", "5/8 = 625/1000", "625/1000 = 0.625"],
+            {"D01": "5.8", "D02": "0.58", "D04": "0.5", "A03": "0.375", "D05": "1.6"},
+        ),
+        # 7 of 9: 0.777... in grade 7. 9 / 7 has a block of six digits, which no pupil would write.
+        (
+            (("Owls",), (1,), None),
+            7,
+            "0.777...",
+            ["7 / 9 = 7/9"],
+            {"D01": "7.9", "D02": "0.79", "D04": "0.7", "A03": "0.222..."},
+        ),
+    ],
+)
+def test_a_part_of_a_set_as_a_decimal(scope, grade, answer, steps, slips):
+    draft = draft_of(*scope)
+    assert draft is not None
+    builder = Builder(DESK, load("ccss"), grade)
+    found = builder.candidate(MODEL, draft, Random("1"), frozenset({"words"}))
+    assert isinstance(found, Candidate), found
+    problem = builder.finish(found)
+    assert proved(problem), problem.proof
+    assert problem.answer.shown == answer
+    assert [step.text for step in problem.steps] == steps
+    assert {slip.id: slip.value for slip in problem.slips} == slips
+    assert problem.answer.display == answer
+
+
+@pytest.mark.parametrize(
+    ("scope", "grade"), [((("Owls",), None, ("red",)), 4), ((("Owls",), (1,), ("red",)), 5), ((("Owls",), (1,), None), 5)]
+)
+def test_each_kind_of_decimal_has_its_grade(scope, grade):
+    """CCSS 4.NF.C.6 tenths and hundredths, 5.NBT.A.3 thousandths, 7.NS.A.2d repeating decimals."""
+    draft = draft_of(*scope)
+    assert draft is not None
+    assert isinstance(Builder(DESK, load("ccss"), grade).candidate(MODEL, draft, Random("1")), Stopped)
+
+
+def test_nothing_and_everything_are_not_asked_for():
+    """4 of 4 red, 0 of 5 gold; 2 of 4 red pins are asked for: such a set leaves little choice."""
+    assert draft_of(("Herons",), (1,), ("red",)) is None
+    assert draft_of(("Herons",), (1,), ("gold",)) is None
+    assert draft_of(("Owls",), (2,), ("red",)) is not None

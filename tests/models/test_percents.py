@@ -1,0 +1,115 @@
+"""Percents: each model by hand on one small table, and what no draft of theirs may be."""
+
+from __future__ import annotations
+
+import pytest
+from sympy import Rational
+
+from mathgen.asks.expression import Ask, Op, Quantity, Stated, Value
+from mathgen.exact.accepted import shown
+from mathgen.exact.demand import Demand
+from mathgen.models.percents import percent_demand
+from mathgen.proof.record import proved
+from mathgen.trials.scope import Measure
+from mathgen.trials.table import TrialTable
+from tests.models.asked import every_draft, problem, quantity, worked
+from tests.tables import TWO_GROUPS, table
+
+PERCENT, TO_A_TENTH = Demand("percent"), Demand("percent", 1)
+
+
+def red_and_gold(measure: Measure) -> tuple[Quantity, ...]:
+    return tuple(quantity(measure, "Owls", (1,), color) for color in ("red", "gold"))
+
+
+GOLD = quantity("down", "Owls", None, "gold"), quantity("set_up", "Owls", None, "gold")
+OWLS = quantity("down", "Owls", (1,)), quantity("down", "Owls", (2,))
+HERONS = quantity("down", "Herons", (1,)), quantity("down", "Herons", (2,))
+
+ROWS = {
+    # model: (grade, ask, answer, relation, steps, slips), each worked by hand
+    "percent_of_set": (
+        6,
+        Ask(Value(Op("/", GOLD)), (), PERCENT),
+        "60%",
+        "10*x = 6",
+        ("6 / 10 = 6/10", "6/10 = 0.6", "0.6 = 60%"),
+        {"A03": "40%", "D07": "6%", "D09": "150%", "F06": "166 2/3%"},
+    ),
+    "percent_of_set, two colors": (
+        7,
+        Ask(Value(Op("/", (Op("+", red_and_gold("down")), Op("+", red_and_gold("set_up"))))), (), TO_A_TENTH),
+        "77.8%",
+        "(4 + 5)*x = 3 + 4",
+        ("3 + 4 = 7", "4 + 5 = 9", "7 / 9 = 7/9", "7/9 = 77 7/9%"),
+        {"F12": "77.5%", "F13": "155.0%", "A03": "22.2%", "D09": "350.0%"},
+    ),
+    "part_from_percent": (
+        6,
+        Ask(Value(Op("*", (Op("/", GOLD), Stated(40, "set up next time")))), (), Demand("whole")),
+        "24",
+        "10*x = 6*40",
+        ("60% = 60/100", "60/100 * 40 = 24"),
+        {"F05": "16", "F03": "60", "G05": "36"},
+    ),
+    "percent_change, increase": (
+        7,
+        Ask(Value(Op("/", (Op("-", HERONS[::-1]), HERONS[0]))), (), PERCENT),
+        "12.5%",
+        "8*x = 9 - 8",
+        ("9 - 8 = 1", "1 / 8 = 1/8", "1/8 = 0.125", "0.125 = 12.5%"),
+        {"F07": "11 1/9%", "F08": "1%", "F09": "112.5%"},
+    ),
+    "percent_change, decrease": (
+        7,
+        Ask(Value(Op("/", (Op("-", OWLS), OWLS[0]))), (), TO_A_TENTH),
+        "33.3%",
+        "9*x = 9 - 6",
+        ("9 - 6 = 3", "3 / 9 = 3/9", "3/9 = 33 1/3%"),
+        {"F07": "50.0%", "F08": "3.0%", "F09": "66.7%"},
+    ),
+}
+
+
+@pytest.mark.parametrize("row", ROWS)
+def test_each_model_by_hand(row: str) -> None:
+    grade, ask, *expected = ROWS[row]
+    one = problem(row.partition(",")[0], TWO_GROUPS, grade, ask)
+    assert proved(one)
+    assert worked(one) == tuple(expected)
+
+
+def test_a_percent_read_from_the_table_adds_its_cells_up_first() -> None:
+    one = problem("percent_of_set", TWO_GROUPS, 6, Ask(Value(Op("/", GOLD)), (), PERCENT), frozenset({"table"}))
+    assert one.steps[0].text == "4 + 2 = 6"
+    assert set(one.cells) == {("Owls", 1, "gold"), ("Owls", 2, "gold")}
+
+
+def test_percents_of_two_sets_are_total_over_total() -> None:
+    """44.5% of 2691 men were admitted. R manual, package datasets, UCBAdmissions (Berkeley, 1973)."""
+    assert shown(Rational(1198, 2691), percent_demand(1198, 2691)) == "44.5%"
+
+
+def test_no_rounding_tie_is_asked() -> None:
+    """1 of 16 is 6.25%: half up and half even part ways at a tenth."""
+    assert percent_demand(1, 16) is None
+    ties = table({"red": 6, "gold": 10}, {("Owls", 1): (1, 2), ("Owls", 2): (1, 4)})
+    asked = [draft for draft in every_draft("percent_of_set", ties) if draft.wanted]
+    assert {tuple(part.scope.trials or () for part in draft.roles["parts"]) for draft in asked} == {((), ())}
+
+
+def test_two_equal_sets_are_not_pooled() -> None:
+    """There the mean of the two percents is right by luck."""
+    equal = table({"red": 5, "gold": 5}, {("Owls", 1): (1, 4), ("Owls", 2): (3, 4)})
+    assert not [draft for draft in every_draft("percent_of_set", equal) if draft.wanted]
+
+
+def test_no_percent_change_between_racks_of_different_size() -> None:
+    rows = table({"red": 4}, {("Owls", 1): (3,)}).rows + table({"red": 8}, {("Owls", 2): (6,)}).rows
+    assert not list(every_draft("percent_change", TrialTable(rows)))
+
+
+def test_half_a_set_is_not_asked() -> None:
+    """The Owls knocked down 6 of 12 pins in Trial 2: knocked down equals left standing."""
+    half = Op("/", (quantity("down", "Owls", (2,)), quantity("set_up", "Owls", (2,))))
+    assert half not in [draft.ask.goal.expr for draft in every_draft("percent_of_set", TWO_GROUPS)]
