@@ -254,7 +254,7 @@ class Builder:
         draft, exact, text = candidate.draft, candidate.exact, candidate.shown
         demand = draft.ask.demand
         if isinstance(exact, str):
-            return Answer("name", exact, exact, f"{exact} ({self._comparison(draft)})", (exact,), demand)
+            return Answer("name", exact, exact, exact, (exact,), demand, self._comparison(draft))
         said = self.desk.scenario
         display = text
         if draft.unit:
@@ -263,9 +263,11 @@ class Builder:
 
     def _comparison(self, draft: Draft) -> str:
         """The values of a choice over one bottom number, greatest first: "8/10 > 6/10"."""
-        goal = draft.ask.goal
-        values = sorted((value(expr, self.desk.totals) for expr in goal.exprs), reverse=True)  # type: ignore[union-attr]
-        bottom = lcm(*(int(one.denominator) for one in values), draft.over or 1)
+        goal, printed = draft.ask.goal, dict(draft.rates)
+        exprs = goal.exprs  # type: ignore[union-attr]
+        values = sorted((value(expr, self.desk.totals) for expr in exprs), reverse=True)
+        bottoms = [int(printed[expr].partition("/")[2] or 1) for expr in exprs if expr in printed and "%" not in printed[expr]]
+        bottom = lcm(*(int(one.denominator) for one in values), *bottoms)
         return " > ".join(fraction_over(one, bottom) if bottom > 1 else str(one) for one in values)
 
     def _slips(self, draft: Draft, key: Answer) -> tuple[Slip, ...]:

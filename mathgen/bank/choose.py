@@ -8,10 +8,14 @@ from __future__ import annotations
 
 from collections import Counter
 from collections.abc import Iterable
+from functools import lru_cache
+
+from sympy import Rational
 
 from mathgen.bank.builder import Candidate
 from mathgen.bank.clashes import clash
 from mathgen.bank.pool import Pool
+from mathgen.models.slips import slip_rule
 
 _NAMES_MOST = 2  # a name is the answer at most twice on a sheet
 _CLASHES_MOST = 1  # problems whose words point the wrong way
@@ -54,11 +58,19 @@ def _best(candidates: Iterable[Candidate], chosen: list[Candidate]) -> Candidate
     sources = Counter(one.words.source for one in chosen)
     levels = Counter(one.level for one in chosen)
 
-    def cost(one: Candidate) -> tuple[int, int, int]:
+    def cost(one: Candidate) -> tuple[int, int]:
         worn = sum(labels[label] for label in labels_of(one))
-        return (3 * sources[one.words.source] + 2 * levels[one.level] + worn, -len(one.draft.slips), one.difficulty)
+        # Numbers on which the likeliest mistakes give another answer are worth a little wear.
+        return (3 * sources[one.words.source] + 2 * levels[one.level] + worn - _showing(one.draft.slips, one.exact), one.difficulty)
 
     return min(fitting, key=cost)
+
+
+@lru_cache(maxsize=4096)
+def _showing(slips: tuple[tuple[str, tuple[int | str, ...]], ...], exact: object) -> int:
+    """How many likely mistakes would show on these numbers: each gives an answer of its own."""
+    wrong = {slip_rule(name).wrong(*numbers) for name, numbers in slips} - {None}
+    return len({one if isinstance(one, str) else Rational(*one) for one in wrong if isinstance(one, str) or one[1]} - {exact})  # type: ignore[misc]
 
 
 def _fits(one: Candidate, chosen: list[Candidate]) -> bool:

@@ -142,6 +142,10 @@ class Gate:
             biggest = max((number.top // number.bottom for number in read.numbers), default=0)
             if biggest < entry.min_biggest:
                 yield Stop("numbers too small", str(biggest), f"some number of at least {entry.min_biggest} in {self._label}")
+        if entry.max_biggest is not None:
+            biggest = max((number.top // number.bottom for number in read.numbers), default=0)
+            if biggest > entry.max_biggest:
+                yield Stop("numbers too big", str(biggest), f"no number above {entry.max_biggest} in {self._label}")
         if entry.min_factor is not None:
             for step in read.steps:
                 for operation in step.operations:

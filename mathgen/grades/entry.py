@@ -69,6 +69,7 @@ class SkillEntry:
     max_operations: int | None = None
     max_addends: int | None = None
     min_biggest: int | None = None  # some given must be at least this
+    max_biggest: int | None = None  # no number of the problem may be more
     min_factor: int | None = None  # of every whole number that is multiplied or divided, and of the quotient
     denominators: tuple[int, ...] | None = None  # for the sizes of the sets, instead of the grade's list
     min_places: int | None = None  # of a decimal answer; of a percent answer, the places of the percent

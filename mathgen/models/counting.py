@@ -79,7 +79,10 @@ def two_step_left_standing(view: TableView) -> AskSpace:
             must_not_show=(whole.scope,),
         )
 
-    return AskSpace((view.spots, view.color_sets), build)
+    colors = view.table.colors
+    # Two colors as well as all: the sums stay small where racks are large.
+    sets = dict.fromkeys((*view.color_sets, *(colors[start : start + 2] for start in range(len(colors) - 1))))
+    return AskSpace((view.spots, tuple(sets)), build)
 
 
 @problem_model(skill="two steps, what is left")

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from math import gcd
+from math import gcd, lcm
 
 from mathgen.asks.expression import Ask, Choice, Op, Quantity, Stated, Value
 from mathgen.exact.demand import Demand
@@ -19,6 +19,7 @@ _MIXED = Demand("mixed")
 _ONE = Stated(1, "whole")
 _NEXT = (12, 15, 16, 18, 20, 24, 25, 28, 30, 32, 36, 40, 48, 50, 60, 80)  # sets that a class could really set up
 _FRIENDLY = (3, 4, 5, 6, 8, 10, 12)  # of halves, the part is the rest as well: two slips would give the key
+_COMMON = 180  # the largest bottom number that two sets of different sizes may ask for
 
 
 def hides_slips(part: int, whole: int) -> bool:
@@ -108,7 +109,8 @@ def compare_fractions(view: TableView) -> AskSpace:
         seen: tuple[int, int, int, int] | None = (k, n, k2, n2)
         if n != n2:
             # Of counts, the likely slips are more pins and the smaller gap; bottom numbers are not seen.
-            seen = seen if bottoms == "two" and (_more_misleads(k, k2, first_wins) or _gap_misleads(n - k, n2 - k2, first_wins)) else None
+            slips = _more_misleads(k, k2, first_wins) or _gap_misleads(n - k, n2 - k2, first_wins)
+            seen = seen if bottoms == "two" and slips and lcm(n, n2) <= _COMMON else None
         elif bottoms == "two":
             seen = _unlike_forms(k, k2, n, first_wins)
         if seen is None:

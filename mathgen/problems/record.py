@@ -49,6 +49,7 @@ class Answer(NamedTuple):
     display: str  # with its unit: "9 pins"
     accepted: tuple[str, ...]  # other right ways to write it, ``shown`` first
     demand: Demand
+    because: str = ""  # for a name: "8/10 > 6/10"
 
 
 class Problem(NamedTuple):

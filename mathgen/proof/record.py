@@ -5,7 +5,7 @@ from __future__ import annotations
 from sympy import Rational
 
 from mathgen.asks.expression import Ask, Choice, Expr, Op, Quantity, Stat
-from mathgen.problems.record import Problem
+from mathgen.problems.record import Answer, Problem
 from mathgen.proof import by_forms, by_relation, by_steps
 from mathgen.proof.raw import RawRows
 
@@ -55,8 +55,21 @@ def _verdict_of_steps(problem: Problem, rows: RawRows) -> str:
         return str(err)
     if not results:
         return "no step"
+    if not _in_form(problem.answer, steps[-1]):
+        return f"the steps end in another form than {problem.answer.shown}"
     exact = problem.answer.exact
     return AGREES if results[-1] == (exact.numerator, exact.denominator) else f"the steps end in {Rational(*results[-1])}"
+
+
+def _in_form(answer: Answer, last: str) -> bool:
+    """Whether the last step ends in the form that the words demand: in a percent, a decimal, a mixed number."""
+    form, places = answer.demand
+    end = last.rpartition(" = ")[2]
+    if form == "percent":
+        return end.endswith("%")
+    if form in ("decimal", "mixed", "simplest") and places is None and "..." not in answer.shown:
+        return end == answer.shown
+    return True  # any form is right, or the exact value is worked out and the rounding is the last thing to do
 
 
 def _winner(problem: Problem, goal: Choice) -> str:

@@ -214,7 +214,7 @@ class _Sorter:
         elif text and not number and not settled_color and ("color" in across or self.has("group") or not self.has("trial")):
             across.setdefault("color", []).append(text)
             heading = replace(column.heading, color=color, set_up=set_up)
-        elif text and ("group" in across or not self.has("group")):
+        elif text and "group" not in self.columns.keys and not self.outer_group:
             across.setdefault("group", []).append(text)
             heading = replace(column.heading, group=text)
         else:

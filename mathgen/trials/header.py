@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import re
+from collections.abc import Callable
 from dataclasses import dataclass, replace
 
 from mathgen.trials.cells import Count, read_cell
@@ -38,11 +39,10 @@ class Header:
 
 def find_header(grid: Grid) -> Header | None:
     """The heading rows of a sheet, or None where no row looks like one."""
-    best, best_score = None, 0
-    for index, row in enumerate(grid.rows[:_SEARCHED_ROWS]):
-        score = _score(row)
-        if score > best_score:
-            best, best_score = index, score
+    best, keyed = _best_row(grid, read_heading)
+    if not keyed:
+        # Only now are words typed wrong looked at: doing so for every cell of a clear table would load the spelling for nothing.
+        best, _ = _best_row(grid, read_spelled)
     if best is None:
         best = next((index for index in range(min(_SEARCHED_ROWS, len(grid.rows) - 1)) if _heads_counts(grid, index)), None)
     side = _side_headings(grid)
@@ -70,7 +70,7 @@ def _side_headings(grid: Grid) -> tuple[int, int] | None:
     for index, row in enumerate(grid.rows[:_SEARCHED_ROWS]):
         last = index
         while (
-            last < len(grid.rows) and read_spelled(grid.rows[last][0]).role in _KEY_ROLES and sum(map(bool, map(tidy, grid.rows[last]))) > 1
+            last < len(grid.rows) and read_heading(grid.rows[last][0]).role in _KEY_ROLES and sum(map(bool, map(tidy, grid.rows[last]))) > 1
         ):
             last += 1
         if last - index > 1 and tidy(row[0]):
@@ -128,17 +128,27 @@ def _numbered_colors(columns: tuple[HeadedColumn, ...], notes: list[str]) -> tup
     return tuple(changed)
 
 
-def _score(row: tuple[str, ...]) -> int:
-    """How much a row looks like a heading row; 0 where it does not."""
+def _best_row(grid: Grid, read: Callable[[str], Heading]) -> tuple[int | None, bool]:
+    """The row that looks most like a heading row, the first of equals, and whether it names a key column."""
+    best, best_score, keyed = None, 0, False
+    for index, row in enumerate(grid.rows[:_SEARCHED_ROWS]):
+        score, keys = _score(row, read)
+        if score > best_score:
+            best, best_score, keyed = index, score, keys > 0
+    return best, keyed
+
+
+def _score(row: tuple[str, ...], read: Callable[[str], Heading]) -> tuple[int, int]:
+    """How much a row looks like a heading row, 0 where it does not; and how many key columns it names."""
     filled = [cell for cell in row if tidy(cell)]
     if len(filled) < 2:
-        return 0
+        return 0, 0
     score = keys = 0
     numbers = [tidy(cell) for cell in filled if tidy(cell).isdecimal()]
     # 1, 2, 3 across are trials; any other numbers are counts.
     trials_across = numbers == [str(number) for number in range(1, len(numbers) + 1)] and len(numbers) > 1
     for cell in filled:
-        heading = read_spelled(cell)
+        heading = read(cell)
         if heading.role in _KEY_ROLES:
             score, keys = score + 6, keys + 1
         elif heading.role in ("set_up", "down", "standing", "count") or (heading.color and (heading.set_up is not None or heading.measure)):
@@ -151,7 +161,7 @@ def _score(row: tuple[str, ...]) -> int:
             score -= 3
     # A data row of a long table may hold a trial and a color; a heading row holds at least one key, or nothing but values.
     labels = sum(1 for cell in filled if read_heading(cell).known)
-    return score if score >= 6 and (keys or labels >= 2) else 0
+    return (score, keys) if score >= 6 and (keys or labels >= 2) else (0, 0)
 
 
 def _heads_counts(grid: Grid, index: int) -> bool:
@@ -168,7 +178,7 @@ def _heads_counts(grid: Grid, index: int) -> bool:
 def _is_upper_heading(row: tuple[str, ...], below: tuple[str, ...]) -> bool:
     """Whether a row stands over a heading row as a second heading row: "Trial 1", "Pins knocked down" across columns."""
     filled = [(index, cell) for index, cell in enumerate(row) if tidy(cell)]
-    if not filled or whole_measure(filled[0][1]) == "set_up" and len(filled) > 1 and isinstance(read_cell(filled[1][1]), Count):
+    if not filled or (whole_measure(filled[0][1]) == "set_up" and len(filled) > 1 and isinstance(read_cell(filled[1][1]), Count)):
         return False  # a set-up row above the headings
     if any(isinstance(read_cell(cell), Count) and not tidy(below[index]) for index, cell in filled):
         return False
@@ -185,17 +195,16 @@ def _is_upper_heading(row: tuple[str, ...], below: tuple[str, ...]) -> bool:
 
 
 def _is_lower_heading(row: tuple[str, ...], above: tuple[str, ...]) -> bool:
-    """Whether a row under a heading row is a second heading row: colors or measures, and no counts."""
-    filled = [cell for cell in row if tidy(cell)]
-    if len(filled) < 2:
+    """Whether a row under a heading row is a second heading row: colors, trials or measures, and no counts."""
+    filled = [(index, read_heading(cell)) for index, cell in enumerate(row) if tidy(cell)]
+    if not filled:
         return False
-    headings = [read_heading(cell) for cell in filled]
-    if not all(
-        heading.color or heading.role in ("set_up", "down", "standing", "total") or heading.trial is not None for heading in headings
-    ):
-        return False
-    # "Trial 1, red" with the counts left out would be a data row of a long table; there every heading above is filled.
-    return any(tidy(cell) and not tidy(above[index]) for index, cell in enumerate(row)) or any(heading.role for heading in headings)
+    for _, heading in filled:
+        if not (heading.color or heading.role in ("set_up", "down", "standing", "total") or heading.trial is not None):
+            return False
+    if any(read_heading(above[index]).role in _KEY_ROLES for index, _ in filled):
+        return False  # "Trial 1, red" under Trial and Color is a row of a long table whose counts were left out
+    return len(filled) > 1 or not tidy(row[0])
 
 
 def read_spelled(text: str) -> Heading:

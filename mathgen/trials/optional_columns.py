@@ -47,7 +47,7 @@ def gap_inches(text: str, unit: str | None) -> Rational | None:
     if match := _UNIT.search(typed):
         unit = "cm" if match[1].startswith("c") else "in"
         typed = typed[: match.start()]
-    typed = typed.replace(" and ", " ").replace("-", " ")
+    typed = re.sub(r"(?<=\d)-(?=\d)", " ", typed.replace(" and ", " "))
     if typed in NUMBER_WORDS:
         length = Integer(NUMBER_WORDS[typed])
     elif match := re.fullmatch(r"(?:(\d{1,4}) )?(\d{1,4}) ?/ ?(\d{1,4})", tidy(typed)):

@@ -6,7 +6,7 @@ import re
 from dataclasses import dataclass
 
 from mathgen.errors import Fault, Place
-from mathgen.trials.heading_words import measure_words, plain
+from mathgen.trials.heading_words import COLOR_WORDS, measure_words, plain
 from mathgen.trials.labels import spelling_key
 from mathgen.trials.scope import Label
 
@@ -90,7 +90,8 @@ def in_title(text: str) -> dict[str, int]:
             found[match[2]] = int(match[1])
         else:
             return {}
-    return found
+    # Without a colon only colors that are known tell counts from a room's number.
+    return found if ":" in text or all(set(color.split()) & COLOR_WORDS for color in found) else {}
 
 
 def against_option(given: tuple[tuple[str, int], ...], stated: list[Statement]) -> list[Fault]:

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Iterator
+from random import Random
 
 from mathgen.asks.expression import Ask, Quantity
 from mathgen.bank.builder import Builder, Candidate, Desk
@@ -37,6 +38,11 @@ def every_draft(name: str, table: TrialTable) -> Iterator[Draft]:
 def problem(name: str, table: TrialTable, grade: int, ask: Ask, sources: frozenset[str] = WORDS) -> Problem:
     """The problem of the one draft that asks this, proved, its numbers printed in the words."""
     (draft,) = [draft for draft in every_draft(name, table) if draft.ask == ask]
+    return said(name, table, grade, draft, sources)
+
+
+def said(name: str, table: TrialTable, grade: int, draft: Draft, sources: frozenset[str] = WORDS) -> Problem:
+    """The problem of one draft, proved."""
     builder = Builder(Desk(table, scenario("ramp")), load("ccss"), grade)
     found = builder.candidate(model(name), draft, stream(1, name), sources)
     assert isinstance(found, Candidate), found
@@ -46,3 +52,11 @@ def problem(name: str, table: TrialTable, grade: int, ask: Ask, sources: frozens
 def worked(one: Problem) -> tuple[str, str, tuple[str, ...], dict[str, str]]:
     """What a row states: answer, relation, steps, and slips by id."""
     return one.answer.shown, one.relation, tuple(step.text for step in one.steps), {slip.id: slip.value for slip in one.slips}
+
+
+def every_problem(name: str, table: TrialTable, grade: int, activity: str = "ramp", draws: int = 1) -> list[Problem]:
+    """All that a grade may meet of a model, each draft said ``draws`` times so that several frames come up."""
+    desk = Desk(table, scenario(activity))
+    builder, rng = Builder(desk, load("ccss"), grade), Random("every problem")
+    candidates = [builder.candidate(model(name), draft, rng) for draft in list(every_draft(name, table)) * draws]
+    return [builder.finish(one) for one in candidates if isinstance(one, Candidate)]

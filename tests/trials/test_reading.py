@@ -132,10 +132,10 @@ Owls,2,1,0""",
     ),
     Messy(
         "set-up counts in a title line",
-        '''"Set up: red 4, blue 3",,,
+        """"Set up: red 4, blue 3",,,
 Group,Trial,Red down,Blue down
 Owls,1,3,2
-Owls,2,1,0''',
+Owls,2,1,0""",
         OWLS,
     ),
     Messy(

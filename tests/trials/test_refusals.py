@@ -30,7 +30,11 @@ REFUSED = (
     Refused("a small letter l", TITLE + "Owls,1,l,2", ((3, 3, "l", "Is this a small letter l? If so, type 1."),)),
     Refused("a letter at the start", TITLE + "Owls,1,l2,2", ((3, 3, "l2", "Is the first character a small letter l? If so, type 12."),)),
     Refused("more down than set up", TITLE + "Owls,1,5,2", ((3, 3, "5", "a whole number from 0 to 4 (pins set up)"),)),
-    Refused("more standing than set up", TITLE.replace("knocked down", "standing") + "Owls,1,5,2", ((3, 3, "5", "More pins were left standing"),)),
+    Refused(
+        "more standing than set up",
+        TITLE.replace("knocked down", "standing") + "Owls,1,5,2",
+        ((3, 3, "5", "More pins were left standing"),),
+    ),
     Refused("a part of a pin", TITLE + "Owls,1,3.5,2", ((3, 3, "3.5", "Pins are counted whole."),)),
     Refused("3/4 that was worked out", TITLE + "Owls,1,0.75,2", ((3, 3, "0.75", "type 3 of 4"),)),
     Refused("fewer than none", TITLE + "Owls,1,-1,2", ((3, 3, "-1", "A count is never below 0."),)),
@@ -39,14 +43,18 @@ REFUSED = (
     Refused("a date in figures", TITLE + "Owls,1,2025-03-04,2", ((3, 3, "2025-03-04", "into a date"),)),
     Refused("a date in American figures", TITLE + "Owls,1,3/4/2025,2", ((3, 3, "3/4/2025", "into a date"),)),
     Refused("a cell held as a date", TITLE + "Owls,1,45720,2", ((3, 3, "45720", "into a date"),), dates=((3, 3),)),
-    Refused("a formula that failed", TITLE + "Owls,1,#REF!,#DIV/0!", ((3, 3, "#REF!", "formula failed"), (3, 4, "#DIV/0!", "formula failed"))),
+    Refused(
+        "a formula that failed", TITLE + "Owls,1,#REF!,#DIV/0!", ((3, 3, "#REF!", "formula failed"), (3, 4, "#DIV/0!", "formula failed"))
+    ),
     Refused("a formula that was not worked out", TITLE + "Owls,1,=2+1,2", ((3, 3, "=2+1", "a formula, not its result"),)),
     Refused("a number too big", TITLE + "Owls,1,20000000000000,2", ((3, 3, "20000000000000", "Counts here go up to 10000."),)),
     Refused("a word", TITLE + "Owls,1,pizza,2", ((3, 3, "pizza", 'or "absent" where no result was taken'),)),
     Refused("a count with a remark", TITLE + "Owls,1,3*,2", ((3, 3, "3*", "type 3 alone and put the rest in a Notes column"),)),
     Refused("a range", TITLE + "Owls,1,2-3,2", ((3, 3, "2-3", "Type one count"),)),
     Refused("more of than out of", TITLE + "Owls,1,5/4,2", ((3, 3, "5/4", "at most 4 of 4"),)),
-    Refused("a fraction of another set", TITLE + "Owls,1,3/5,2", ((3, 3, "3/5", 'expected 4 red pins set up, as the heading "Red (4)" says'),)),
+    Refused(
+        "a fraction of another set", TITLE + "Owls,1,3/5,2", ((3, 3, "3/5", 'expected 4 red pins set up, as the heading "Red (4)" says'),)
+    ),
     Refused("tally marks crossed too soon", TITLE + "Owls,1,||/,2", ((3, 3, "||/", "Type the count as a number"),)),
     Refused(
         "every fault at once, by place",
@@ -55,20 +63,34 @@ REFUSED = (
     ),
     Refused("a blank trial", TITLE + "Owls,1,3,2\nOwls,,3,2", ((4, 2, "", "the trial's number"),)),
     Refused("a blank first group", TITLE + ",1,3,2", ((3, 1, "", "the name of a group"),)),
-    Refused("a wrong total at the end of a row", "Pins down\nGroup,Trial,Red (4),Blue (3),Total\nOwls,1,3,2,6", ((3, 5, "6", "5, the sum of the counts"),)),
+    Refused(
+        "a wrong total at the end of a row",
+        "Pins down\nGroup,Trial,Red (4),Blue (3),Total\nOwls,1,3,2,6",
+        ((3, 5, "6", "5, the sum of the counts"),),
+    ),
     Refused("a wrong total below a column", TITLE + "Owls,1,3,2\nOwls,2,1,0\nTotal,,5,2", ((5, 3, "5", "4, the sum of the counts"),)),
-    Refused("a wrong total of one group", TITLE + "Owls,1,3,2\nOwls total,,3,1\nHawks,1,4,1\nHawks total,,4,1", ((4, 4, "1", "2, the sum"),)),
-    Refused("a wrong grand total", "Pins down\nGroup,Trial,Red (4),Total\nOwls,1,3,3\nOwls,2,1,1\nTotal,,4,5", ((5, 4, "5", "4, the sum"),)),
+    Refused(
+        "a wrong total of one group", TITLE + "Owls,1,3,2\nOwls total,,3,1\nHawks,1,4,1\nHawks total,,4,1", ((4, 4, "1", "2, the sum"),)
+    ),
+    Refused(
+        "a wrong grand total", "Pins down\nGroup,Trial,Red (4),Total\nOwls,1,3,3\nOwls,2,1,1\nTotal,,4,5", ((5, 4, "5", "4, the sum"),)
+    ),
     Refused("a total that is no number", TITLE + "Owls,1,3,2\nTotal,,three or so,2", ((4, 3, "three or so", "3, the sum"),)),
     Refused("no headings", "Owls,1,3,2\nHawks,1,2,2", ((1, None, "Owls, 1, 3, 2", "a row of headings such as Group, Trial, Red (4)"),)),
-    Refused("labels but no headings", "Group 1,Trial 1,3,2\nGroup 2,Trial 1,2,2", ((1, None, "Group 1, Trial 1, 3, 2", "a row of headings"),)),
+    Refused(
+        "labels but no headings", "Group 1,Trial 1,3,2\nGroup 2,Trial 1,2,2", ((1, None, "Group 1, Trial 1, 3, 2", "a row of headings"),)
+    ),
     Refused("no groups", "Pins down\nTrial,Red (4),Blue (3)\n1,3,2", ((2, None, "", "a column that names the groups"),)),
     Refused("no colors", "Group,Trial,Knocked down,Set up\nOwls,1,3,4", ((1, None, "", "the colors of the pins"),)),
     Refused("no counts", "Group,Trial,Notes\nOwls,1,went well", ((1, None, "", "columns that hold counts"),)),
     Refused("no rows", "Group,Trial,Red (4) down", ((None, None, "", "results below the headings"),)),
     Refused("a column of numbers that could be anything", "Pins down\nGroup,Trial,Red (4),Cone\nOwls,1,3,2", ((2, 4, "Cone", "Cone (4)"),)),
     Refused("a color heading typed wrong", "Pins down\nGroup,Trial,Red (4),Bleu\nOwls,1,3,2", ((2, 4, "Bleu", 'Did you mean "blue"?'),)),
-    Refused("a column of numbers without a heading", "Pins down\nGroup,Trial,Red (4),\nOwls,1,3,2", ((2, 4, "", "a heading above a column of numbers"),)),
+    Refused(
+        "a column of numbers without a heading",
+        "Pins down\nGroup,Trial,Red (4),\nOwls,1,3,2",
+        ((2, 4, "", "a heading above a column of numbers"),),
+    ),
     Refused(
         "one heading twice",
         "Group,Trial,Red (4) down,Red (4) down\nOwls,1,3,2\nOwls,2,3,2",
@@ -80,7 +102,11 @@ REFUSED = (
         ((4, 3, "bleu", 'Did you mean "blue"?'),),
     ),
     Refused("a blank color cell", "Group,Trial,Color,Set up,Down\nOwls,1,red,4,3\nOwls,1,,3,2", ((3, 3, "", "a color"),)),
-    Refused("a set-up count that is no number", "Group,Trial,Color,Set up,Down\nOwls,1,red,four or five,3", ((2, 4, "four or five", "pins set up"),)),
+    Refused(
+        "a set-up count that is no number",
+        "Group,Trial,Color,Set up,Down\nOwls,1,red,four or five,3",
+        ((2, 4, "four or five", "pins set up"),),
+    ),
     Refused("no pins set up", "Group,Trial,Color,Set up,Down\nOwls,1,red,0,0", ((2, 4, "0", "at least 1 pin set up"),)),
     Refused("heading and set-up row disagree", TITLE + "Set up,,5,3\nOwls,1,3,2", ((3, 3, "5", 'as the heading "Red (4)" says'),)),
     Refused(
@@ -88,7 +114,11 @@ REFUSED = (
         "Group,Trial,Red set up,Red down,Red standing\nOwls,1,4,3,2",
         ((2, 5, "2", "1 left standing"),),
     ),
-    Refused("a space between pins that is no length", "Group,Trial,Gap (in),Red (4) down\nOwls,1,wide,3", ((2, 3, "wide", "a length in inches"),)),
+    Refused(
+        "a space between pins that is no length",
+        "Group,Trial,Gap (in),Red (4) down\nOwls,1,wide,3",
+        ((2, 3, "wide", "a length in inches"),),
+    ),
     Refused(
         "set-up option for a color that is not there",
         "Group,Trial,Red down,Blue down\nOwls,1,3,2",
@@ -107,7 +137,12 @@ REFUSED = (
         ((None, None, "--counts standing", "as the headings say knocked down"),),
         ReadOptions(counts="standing"),
     ),
-    Refused("a sheet named for a file without sheets", TITLE + "Owls,1,3,2", ((None, None, "--sheet May", "no --sheet"),), ReadOptions(sheet="May")),
+    Refused(
+        "a sheet named for a file without sheets",
+        TITLE + "Owls,1,3,2",
+        ((None, None, "--sheet May", "no --sheet"),),
+        ReadOptions(sheet="May"),
+    ),
 )
 
 

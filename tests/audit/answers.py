@@ -1,0 +1,265 @@
+"""The key of a bank line: value, exact value, demand, accepted forms, display and slips, and the total that the words ask for."""
+
+from __future__ import annotations
+
+import re
+from collections.abc import Iterator
+from itertools import product
+from typing import Any
+
+from sympy import Rational
+
+from tests.audit import published
+from tests.audit.givens import asked_totals, ways
+from tests.audit.printed import Unreadable, is_tie, places_of, rounded_half_up, value
+from tests.audit.results import Label, Reach, reach_of
+from tests.audit.wording import Texts, sentences
+from tests.audit.working import greatest, number_faults, relation_numbers, solutions
+
+_PLAIN = re.compile(r"(any|mixed|decimal|percent|whole|name|ratio|ratio:any|simplest)$")
+_ROUNDED = re.compile(r"(decimal|percent):([0-9])$")
+_FORM = {
+    "whole": r"\d[\d,]*",
+    "decimal": r"\d*\.?\d+(\.\.\.)?",
+    "percent": r"(\d+ )?\d+(/\d+|\.\d+)?%",
+    "mixed": r"(\d+ )?\d+(/\d+)?",
+    "simplest": r"(\d+ )?\d+(/\d+)?",
+    "ratio": r"\d+(:|/| to )\d+",
+    "any": r".+",
+}
+
+
+def faults(line: dict[str, Any], texts: Texts) -> Iterator[str]:
+    """All that is wrong with a key, whatever its kind."""
+    kind = line["answer"]["kind"]
+    if kind == "number":
+        try:
+            yield from _number(line, texts)
+        except Unreadable as err:
+            yield f"answer: {err}"
+    elif kind == "name":
+        yield from _name(line, texts)
+    else:
+        yield f"the audit knows no answers of the kind {kind}"
+
+
+def _number(line: dict[str, Any], texts: Texts) -> Iterator[str]:
+    answer, grade = line["answer"], line["grade"]
+    exact, shown, demands = value(answer["exact"]), value(answer["value"]), answer["demands"]
+    for name in ("exact", "value"):
+        number = value(answer[name])
+        if answer[name] != (str(number.p) if number.q == 1 else f"{number.p}/{number.q}"):
+            yield f"{name} {answer[name]} is not in lowest terms"
+    rounded = _ROUNDED.match(demands)
+    if rounded:
+        places = int(rounded[2]) + (2 if rounded[1] == "percent" else 0)
+        if is_tie(exact, places):
+            yield f"{exact} ties at the asked place"
+        if shown != rounded_half_up(exact, places):
+            yield f"value {shown} is not {exact} rounded half up"
+    elif not _PLAIN.match(demands):
+        yield f"an unknown demand, {demands}"
+    elif shown != exact:
+        yield f"value {shown}, exact {exact}"
+    if demands == "simplest":
+        yield "simplest form, which no standard demands"
+    if places_of(exact) is None:
+        first = published.FIRST_GRADE["percent" if rounded else "repeating decimal"]
+        if demands.startswith(("decimal", "percent")) and grade < first:
+            yield f"{exact} as {demands} in grade {grade}"
+    yield from _forms(answer, exact, shown, demands, bool(rounded))
+    yield from _display(line, shown, texts)
+    yield from _slips(line, {exact, shown})
+    yield from _zero_or_all(line, exact)
+    yield from _relation(line, exact, texts)
+    yield from _asked(line, exact, texts)
+
+
+def _forms(answer: dict[str, Any], exact: Rational, shown: Rational, demands: str, rounded: bool) -> Iterator[str]:
+    accepted = answer["accepted"]
+    if not accepted or len(set(accepted)) != len(accepted):
+        yield "accepted forms are missing or twice the same"
+    for text in accepted:
+        if value(text) not in (exact, shown):
+            yield f"accepted form {text} is {value(text)}"
+        form = demands.partition(":")[0]
+        if not re.fullmatch(_FORM[form], text):
+            yield f"accepted form {text} is no {demands}"
+        if demands == "any" and text.endswith("%") and exact > 1:
+            yield f"accepted form {text} of a number over 1"
+    if rounded and len(accepted[0].rstrip("%").partition(".")[2]) != int(demands[-1]):
+        yield f"{accepted[0]} does not show the asked places"
+
+
+def _display(line: dict[str, Any], shown: Rational, texts: Texts) -> Iterator[str]:
+    answer, words = line["answer"], texts.words
+    first, display = answer["accepted"][0], answer["display"]
+    rest = display.removeprefix(first)
+    if rest == display:
+        yield f'display "{display}" does not start with {first}'
+        return
+    noun = words.item if value(answer["exact"]) == 1 else words.items
+    question = texts.masked(sentences(line["text"])[-1])
+    counts = re.match(rf"(?:.*, )?(?:[Aa]bout )?how many (?!times)|.*\b(number|mean|total) (?:number )?of [\w ,]*{re.escape(words.items)}\b", question, re.IGNORECASE)
+    shares = re.search(r"percent|fraction|\bpart\b|how many times|ratio", question, re.IGNORECASE)
+    if counts and not shares:
+        if rest != f" {noun}":
+            yield f'display "{display}" should end in "{noun}"'
+    elif rest and not re.match(r" times$", rest):
+        yield f'display "{display}" has a unit that the question does not ask for'
+    yield from number_faults(first, line["grade"], f'display "{display}"')
+    observed = re.search(r"\b(did|were)\b", question) and not re.search(r"mean|share|equal|each|fair", line["text"])
+    if counts and not shares and observed and shown.q != 1:
+        yield f"{display}: a count that is not whole"
+    if line["grade"] <= 2 and shown.q != 1:
+        yield f"{display}: not whole in grade {line['grade']}"
+
+
+def _slips(line: dict[str, Any], right: set[Any]) -> Iterator[str]:
+    for slip in line["slips"]:
+        name = f"slip {slip['id']} {slip['value']}"
+        if line["answer"]["kind"] == "number":
+            if value(slip["value"]) in right | {value(text) for text in line["answer"]["accepted"]}:
+                yield f"{name} is right"
+            if value(slip["value"]) < 0:
+                yield f"{name} is below 0"
+            if line["answer"]["demands"] == "whole" and value(slip["value"]).q != 1:
+                yield f"{name} is no count"
+        elif slip["value"] in right:
+            yield f"{name} is right"
+        if len(slip["value"]) > 16:
+            yield f"{name} is nothing that a pupil would write"
+        if not re.fullmatch(r"[A-Z]\d\d", slip["id"]):
+            yield f"{name} is not in the catalog"
+        # "At most about 15 words", one idea.
+        if re.search(r"[{}]", slip["line"]) or not slip["line"].strip() or len(slip["line"].split()) > 18:
+            yield f'{name}: the line "{slip["line"]}"'
+    if len({slip["value"] for slip in line["slips"]}) != len(line["slips"]):
+        yield "two slips with one value"
+
+
+def _zero_or_all(line: dict[str, Any], exact: Rational) -> Iterator[str]:
+    if exact == 0:
+        yield "the answer is 0"
+    if line["answer"]["demands"].partition(":")[0] in ("any", "decimal", "percent"):
+        if exact == 1 and not re.search(r"(in|de)crease|mean|share", line["text"]):
+            yield "the answer is the whole set"
+    if exact < 0:
+        yield "the answer is below 0"
+
+
+def _relation(line: dict[str, Any], exact: Rational, texts: Texts) -> Iterator[str]:
+    relation = line["relation"]
+    found = solutions(relation)
+    if found != (exact,):
+        yield f'relation "{relation}" has the solutions {found}, the answer is {exact}'
+    if re.search(r"\d\.\d|%", relation):
+        yield f'relation "{relation}" has a number that is no count'
+    known = {value(given["number"]) for given in line["givens"]} | {1, 100}
+    known |= {len(texts.results.trials), len(texts.results.groups), sum(given["where"] != "words" for given in line["givens"])}
+    missing = [number for number in relation_numbers(relation) if number not in known]
+    if missing:
+        possible = _totals_near(line, texts)
+        for number in missing:
+            if number not in possible:
+                yield f'relation "{relation}": where does {number} come from?'
+
+
+def _totals_near(line: dict[str, Any], texts: Texts) -> set[int]:
+    """Every total of rows that the text names: groups one by one or all, trials together or each, colors likewise."""
+    named = texts.named(line["text"])
+    groups: list[tuple[Label, ...] | None] = [*((group,) for group in named.groups), named.groups or None, None]
+    colors: list[tuple[Label, ...] | None] = [*((color,) for color in named.colors), named.colors or None, None]
+    trials = [*ways(named.trials, ()), None]
+    each: list[tuple[Label, ...] | None] = [(one,) for one in texts.results.trials]
+    return {
+        texts.results.total(measure, Reach(*reach))
+        for measure in ("down", "set_up", "standing")
+        for reach in product(groups, [*trials, *each], colors)
+    }
+
+
+def _asked(line: dict[str, Any], exact: Rational, texts: Texts) -> Iterator[str]:
+    """The total that the words ask for, from the raw rows; and whether the table or the graph shows it as it stands."""
+    asked = asked_totals(line, texts)
+    if asked is None:
+        return
+    fitting = [(measure, reach) for measure, reach in asked if texts.results.total(measure, reach) == exact]
+    if not fitting:
+        yield f"the words ask for {sorted({texts.results.total(*one) for one in asked})}, the answer is {exact}"
+        return
+    measure, reach = fitting[0]
+    if measure in ("down", "set_up") and texts.results.cell_count(reach) == 1:
+        yield "the answer can be copied from one cell of the table"
+    bars = [reach_of(given["scope"]) for given in line["givens"] if given["where"] == "graph" and given["scope"]]
+    if measure == "down" and len(reach.colors or ()) == 1 and any(bar[:2] == reach[:2] for bar in bars):
+        yield "the answer can be copied from one bar of the graph"
+
+
+def _name(line: dict[str, Any], texts: Texts) -> Iterator[str]:
+    answer, text = line["answer"], line["text"]
+    winner = answer["exact"]
+    if answer["value"] != winner or winner not in answer["accepted"]:
+        yield "the name is not its own accepted form"
+    if answer["demands"] != "name":
+        yield f"a name that demands {answer['demands']}"
+    yield from _slips(line, {winner})
+    relation = greatest(line["relation"])
+    if relation is None:
+        yield f'relation "{line["relation"]}" chooses nothing'
+        return
+    most, values = relation
+    named = texts.named(text)
+    rivals, reaches = _rivals(winner, named, texts)
+    if len(rivals) < 2:
+        yield f"{winner} has no rival in the text"
+        return
+    if not any(_wins(winner, rivals, reach, most, values, text, texts) for reach in reaches):
+        yield f"{winner} does not have the {'greatest' if most else 'least'} of {values} in the rows"
+    shown = re.fullmatch(rf"{re.escape(winner)} \((.+)\)", answer["display"])
+    if shown is None:
+        yield f'display "{answer["display"]}"'
+    else:
+        sides = [value(side) for side in re.split(r" [<>] ", shown[1])]
+        if any(not ((a > b) if sign == ">" else (a < b)) for a, b, sign in zip(sides, sides[1:], re.findall(r" ([<>]) ", shown[1]), strict=False)):
+            yield f'display "{answer["display"]}" is not true'
+        if sorted(sides) != sorted(values):
+            yield f'display "{answer["display"]}" compares other numbers than the relation'
+        for number in re.split(r" [<>] ", shown[1]):
+            yield from number_faults(number, line["grade"], f'display "{answer["display"]}"')
+
+
+def _rivals(winner: str, named: Any, texts: Texts) -> tuple[list[str], list[Reach]]:
+    """The labels between which the words choose, and the scopes in which they may do so, less the label itself."""
+    spans = [*ways(named.trials, ()), None]
+    colors: list[tuple[Label, ...] | None] = [named.colors or None, *((color,) for color in named.colors)]
+    if winner in named.groups:
+        return list(named.groups), [Reach((), span, color) for span, color in product(spans, colors)]
+    if winner.casefold() in [color.casefold() for color in named.colors]:
+        groups: list[tuple[Label, ...] | None] = [(group,) for group in named.groups] or [None]
+        return [color for color in named.colors], [Reach(group, span, ()) for group, span in product(groups, spans)]
+    trials = [f"{texts.words.trial.capitalize()} {label}" if isinstance(label, int) else str(label) for label in named.trials]
+    if winner in trials:
+        groups = [(group,) for group in named.groups] or [None]
+        return trials, [Reach(group, (), color) for group, color in product(groups, colors)]
+    return [], []
+
+
+def _wins(winner: str, rivals: list[str], reach: Reach, most: bool, values: tuple[Rational, ...], text: str, texts: Texts) -> bool:
+    """Whether the winner strictly beats every rival in a scope, on just the values of the relation."""
+    found: dict[str, Rational] = {}
+    for rival in rivals:
+        label: Label = rival
+        if reach.trials == ():
+            number = rival.rpartition(" ")[2]
+            label = int(number) if number.isdigit() and int(number) in texts.results.trials else rival
+        own = Reach(*((label,) if part == () else part for part in reach))
+        standing = dict(texts.words.after)["standing"] in sentences(text)[-1]
+        top, bottom = texts.results.total("standing" if standing else "down", own), texts.results.total("set_up", own)
+        if not bottom:
+            return False
+        found[rival.casefold()] = Rational(top, bottom) if re.search(r"fraction|percent|part|rate", text) else Rational(top)
+    if sorted(found.values()) != sorted(values):
+        return False
+    best = max(found.values()) if most else min(found.values())
+    return [name for name, number in found.items() if number == best] == [winner.casefold()]

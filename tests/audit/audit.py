@@ -1,0 +1,117 @@
+"""The independent audit: one bank line, held against its own words, the raw rows and the published limits.
+
+It takes the line as the bank file has it, the rows, and the activity's few words. Nothing of the program is imported: numbers are
+read, totals added up, equations solved and limits written down a second time here.
+"""
+
+from __future__ import annotations
+
+import re
+from collections import Counter
+from collections.abc import Iterable, Iterator
+from typing import Any
+
+from tests.audit import answers, givens, published, standards, wording, working
+from tests.audit.printed import Unreadable, line as read_line, value
+from tests.audit.results import Results, Words
+from tests.audit.wording import Texts
+
+FIELDS = (
+    "id", "grade", "standards", "skill", "strand", "model", "level", "text", "needs_table", "cells",
+    "answer", "steps", "relation", "givens", "slips", "proof",
+)  # fmt: skip
+FIRST = published.FIRST_GRADE
+_WORDS_FIRST = {
+    "fraction": r"\bfractions?\b",
+    "times as many": r"\btimes as (many|much)\b",
+    "mixed number": r"\bmixed number",
+    "decimal": r"\bdecimal",
+    "ratio": r"\bratio\b|\bfor every\b|\brates?\b|\d:\d",
+    "percent": r"\bpercent|%",
+    "mean": r"\b(mean|median)\b",
+    "percent change": r"\bpercent (more|less|fewer|increase|decrease|change)|\b[Bb]y what percent",
+    "probability": r"\bprobabilit|\b(un)?likely\b|\bchance",
+    "remainder": r"\bremainder|\bleft over\b",
+}
+
+
+def audit(line: dict[str, Any], results: Results, words: Words = Words()) -> list[str]:  # noqa: B008 - frozen, so shared safely
+    """Every fault of a bank line; empty where there is none."""
+    missing = [name for name in FIELDS if name not in line]
+    if missing:
+        return [f"the line lacks {', '.join(missing)}"]
+    texts = Texts(results, words)
+    try:
+        return list(_faults(line, texts))
+    except Unreadable as err:
+        return [f"the line cannot be read: {err}"]
+
+
+def audit_bank(lines: Iterable[dict[str, Any]], results: Results, words: Words = Words()) -> list[str]:  # noqa: B008 - as above
+    """Every fault of every line, with the words it is about; and what only a whole bank can break."""
+    ids: Counter[str] = Counter()
+    found = []
+    for line in lines:
+        ids[line["id"]] += 1
+        found += [f"{fault} | grade {line['grade']} {line['model']}: {line['text']}" for fault in audit(line, results, words)]
+    return [*found, *(f"the id {name} stands twice" for name, times in ids.items() if times > 1)]
+
+
+def _faults(line: dict[str, Any], texts: Texts) -> Iterator[str]:
+    if line["level"] not in ("support", "on grade", "challenge"):
+        yield f"no level {line['level']}"
+    if not line["proof"] or any(verdict != "agrees" for verdict in line["proof"].values()):
+        yield f"not proved: {line['proof']}"
+    yield from wording.faults(line["text"], line["grade"], texts)
+    yield from givens.faults(line, texts)
+    yield from answers.faults(line, texts)
+    yield from working.step_faults(line)
+    yield from standards.faults(line)
+    yield from _grade(line, texts)
+    yield from _printed_answer(line, texts)
+    yield from _same_whole(line, texts)
+
+
+def _grade(line: dict[str, Any], texts: Texts) -> Iterator[str]:
+    """The words and numbers of the text, and how much is to be read, against the grade."""
+    grade, masked = line["grade"], texts.masked(line["text"])
+    for name, pattern in _WORDS_FIRST.items():
+        if grade < FIRST[name] and re.search(pattern, masked):
+            yield f"{name} before grade {FIRST[name]}"
+    for one in texts.numbers(line["text"]):
+        yield from working.number_faults(one.text, grade, "text")
+    for given in line["givens"]:
+        yield from working.number_faults(given["number"], grade, f"given {given['number']}")
+    if len(line["cells"]) > published.CELLS[grade]:
+        yield f"{len(line['cells'])} cells to read, at most {published.CELLS[grade]}"
+    graph = any(given["where"] == "graph" for given in line["givens"])
+    if graph and len(texts.results.colors) > published.GRAPH_CATEGORIES.get(grade, 99):
+        yield f"a graph of {len(texts.results.colors)} categories in grade {grade}"
+
+
+def _printed_answer(line: dict[str, Any], texts: Texts) -> Iterator[str]:
+    """No number of the text says the answer. The count of a list of trials or groups is no such number."""
+    if line["answer"]["kind"] != "number":
+        return
+    right = {value(line["answer"]["exact"]), value(line["answer"]["value"])}
+    for one in texts.numbers(line["text"]):
+        if value(one.text) in right and not texts.is_count_of_trials(one):
+            yield f"the answer {line['answer']['display']} is printed in the text"
+
+
+def _same_whole(line: dict[str, Any], texts: Texts) -> Iterator[str]:
+    """Fractions compared in grades 3-5 are of one size of set; fractions added are of one and the same set."""
+    wholes = [given for given in line["givens"] if texts.words.measure(given["quantity"]) == "set_up" and given["scope"] is not None]
+    if line["answer"]["kind"] == "name" and line["grade"] <= 5 and re.search("fraction|part|percent", line["text"]):
+        if len({given["number"] for given in wholes}) != 1:
+            yield f"sets of {sorted({given['number'] for given in wholes})} compared in grade {line['grade']}"
+        bottoms = {bottom for bottom in re.findall(r"/(\d+)", line["relation"])}
+        sizes = {given["number"] for given in wholes}
+        if bottoms and bottoms != sizes:
+            yield f"the sizes {sorted(sizes)} are not the bottom numbers of {line['relation']}"
+    rates = {given["number"]: given["quantity"].split(givens.OUT_OF)[1] for given in line["givens"] if givens.OUT_OF in given["quantity"]}
+    for text in line["steps"]:
+        step = read_line(text)
+        added = [number for number in step.numbers[:-1] if "/" in number] if any(one.sign == "+" for one in step.operations) else []
+        if len(added) > 1 and (len({rates.get(number) for number in added}) > 1 or len(texts.named(line["text"]).groups) > 1):
+            yield f'fractions of different sets added in "{text}"'

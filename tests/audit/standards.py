@@ -1,0 +1,133 @@
+"""Whether a problem's numbers and words show what its standards are about.
+
+Source: the standards' own limits (Common Core State Standards for Mathematics, 2010), in our words.
+"""
+
+from __future__ import annotations
+
+import re
+from collections.abc import Callable, Iterator
+from typing import Any
+
+from sympy import Rational
+
+from tests.audit.printed import Line, fraction_bottom, places_of, value
+from tests.audit.printed import line as read_line
+from tests.audit.published import CODES
+from tests.audit.working import solutions, steps_taken
+
+Problem = dict[str, Any]
+
+
+def faults(line: Problem) -> Iterator[str]:
+    """Codes that are not published, are of another grade, or are about something else than the problem."""
+    if not line["standards"]:
+        yield "no standard"
+    for code in line["standards"]:
+        if code not in CODES:
+            yield f"{code} is not among the published codes"
+        if code.partition(".")[0] != str(line["grade"]):
+            yield f"{code} in grade {line['grade']}"
+        shows = SHOWS.get(code)
+        if shows is None:
+            yield f"the audit does not know what {code} is about"
+        elif not shows(line):
+            yield f"the problem does not show {code}"
+
+
+def _lines(line: Problem) -> list[Line]:
+    return [read_line(text) for text in line["steps"]]
+
+
+def _signs(line: Problem) -> set[str]:
+    return {one.sign for step in _lines(line) for one in step.operations}
+
+
+def _exact(line: Problem) -> Rational:
+    return value(line["answer"]["exact"])
+
+
+def _whole(line: Problem) -> bool:
+    """Whole numbers in, whole number out."""
+    numbers = [number for step in _lines(line) for number in step.numbers]
+    return all("/" not in number and "." not in number and "%" not in number for number in numbers) and _exact(line).q == 1
+
+
+def _add_or_subtract(line: Problem) -> bool:
+    return bool(_signs(line)) and _signs(line) <= {"+", "-"} and _whole(line)
+
+
+def _graph(line: Problem) -> bool:
+    return any(given["where"] == "graph" for given in line["givens"]) and _add_or_subtract(line)
+
+
+def _says(pattern: str) -> Callable[[Problem], bool]:
+    return lambda line: re.search(pattern, line["text"], re.IGNORECASE) is not None
+
+
+def _like_bottoms(line: Problem) -> bool:
+    """A sum or difference of fractions with one bottom number."""
+    for step in _lines(line):
+        bottoms = {fraction_bottom(number) for number in step.numbers}
+        if {one.sign for one in step.operations} & {"+", "-"} and len(bottoms) == 1 and None not in bottoms:
+            return True
+    return False
+
+
+def _two_digit_addends(line: Problem) -> bool:
+    for step in _lines(line):
+        addends = [number for number in step.numbers[:-1]]
+        if {one.sign for one in step.operations} == {"+"} and 2 <= len(addends) <= 4 and sum(len(number) == 2 for number in addends) >= 2:
+            return True
+    return False
+
+
+def _part_of(line: Problem, percent: bool) -> bool:
+    """A fraction (or percent) times a number."""
+    for step in _lines(line):
+        for one in step.operations:
+            if one.sign == "*" and one.left_text and "/" in one.left_text:
+                return not percent or any("%" in given["number"] for given in line["givens"])
+    return False
+
+
+def _compares(line: Problem) -> bool:
+    return line["answer"]["kind"] == "name" and line["relation"].startswith(("x = Max", "x = Min"))
+
+
+def _bottoms_compared(line: Problem) -> set[int]:
+    return {int(bottom) for bottom in re.findall(r"/(\d+)", line["relation"])}
+
+
+def _two_step_equation(line: Problem) -> bool:
+    """px + q = r or p(x + q) = r: the unknown, a number added to it, and a product somewhere."""
+    return "x" in line["relation"] and {"+", "*"} <= set(re.findall(r"[+*]", line["relation"])) and len(solutions(line["relation"])) == 1
+
+
+SHOWS: dict[str, Callable[[Problem], bool]] = {
+    "2.OA.A.1": lambda p: _add_or_subtract(p) and steps_taken(_lines(p)) <= 2,
+    "2.NBT.B.6": _two_digit_addends,
+    "2.MD.D.10": lambda p: _graph(p) and steps_taken(_lines(p)) == 1,
+    "3.NBT.A.2": _add_or_subtract,
+    "3.OA.D.8": lambda p: _whole(p) and steps_taken(_lines(p)) == 2,
+    "3.MD.B.3": lambda p: _graph(p) and _says(r"\b(more|fewer)\b")(p),
+    "3.NF.A.1": lambda p: 0 < _exact(p) < 1 and p["answer"]["demands"] == "any" and _says("fraction")(p),
+    "3.NF.A.3d": lambda p: _compares(p) and len(_bottoms_compared(p)) == 1,
+    "4.OA.A.2": _says("times as many"),
+    "4.OA.A.3": lambda p: _whole(p) and steps_taken(_lines(p)) >= 2,
+    "4.NF.A.2": lambda p: _compares(p) and _says("fraction")(p),
+    "4.NF.B.3d": _like_bottoms,
+    "4.NF.C.6": lambda p: p["answer"]["demands"] == "decimal" and (places_of(_exact(p)) or 9) <= 2,
+    "5.NBT.A.3a": lambda p: p["answer"]["demands"] == "decimal" and places_of(_exact(p)) == 3,
+    "5.NF.B.3": lambda p: "/" in _signs(p) and _exact(p).q != 1,
+    "5.NF.B.4a": lambda p: _part_of(p, percent=False),
+    "5.NF.B.6": lambda p: _part_of(p, percent=False),
+    "6.RP.A.3a": lambda p: _compares(p) and len(_bottoms_compared(p)) > 1,
+    "6.RP.A.3c": lambda p: _says("percent|%")(p) and not _says("increase|decrease")(p),
+    "6.SP.B.5c": _says(r"\b(mean|median)\b"),
+    "7.NS.A.2d": lambda p: p["answer"]["demands"].startswith("decimal") and _exact(p).q != 1,
+    "7.RP.A.3": lambda p: _says("percent")(p) and _says("increase|decrease|change|error")(p),
+    "7.EE.B.3": lambda p: steps_taken(_lines(p)) >= 2 and _exact(p).q != 1,
+    "7.EE.B.4a": _two_step_equation,
+    "7.SP.C.6": lambda p: _says("about")(p) and _says("probability|relative frequency|chance")(p),
+}
