@@ -6,7 +6,8 @@ from collections import Counter
 from collections.abc import Iterator
 from dataclasses import dataclass, field
 
-from mathgen.bank.builder import Builder, Desk, Stopped
+from mathgen.bank.builder import Builder, Stopped
+from mathgen.bank.desk import Desk
 from mathgen.bank.draw import drafts, stream
 from mathgen.grades.curriculum import Curriculum
 from mathgen.models.registry import ProblemModel, problem_models

@@ -5,7 +5,8 @@ from __future__ import annotations
 from collections import Counter
 from dataclasses import dataclass
 
-from mathgen.bank.builder import Builder, Candidate, Desk, Stopped
+from mathgen.bank.builder import Builder, Candidate, Stopped
+from mathgen.bank.desk import Desk
 from mathgen.bank.draw import drafts, stream
 from mathgen.bank.leaf import leaf
 from mathgen.bank.plan import SheetPlan

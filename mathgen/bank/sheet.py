@@ -5,7 +5,8 @@ from __future__ import annotations
 from collections import Counter
 from dataclasses import replace
 
-from mathgen.bank.builder import Candidate, Desk
+from mathgen.bank.builder import Candidate
+from mathgen.bank.desk import Desk
 from mathgen.bank.choose import choose, in_order, parallel
 from mathgen.bank.clashes import graph_spot
 from mathgen.bank.code import sheet_code

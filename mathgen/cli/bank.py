@@ -8,7 +8,7 @@ from pathlib import Path
 import click
 
 from mathgen.bank.build import Report, build_bank
-from mathgen.bank.builder import Desk
+from mathgen.bank.desk import Desk
 from mathgen.cli.common_options import GRADES, source_options
 from mathgen.cli.table_options import table_argument_and_options
 from mathgen.grades.curriculum import load

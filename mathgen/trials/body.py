@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from mathgen.errors import Fault
-from mathgen.trials.cells import Blank, Count, read_cell
+from mathgen.trials.cells import Absent, Blank, Count, read_cell
 from mathgen.trials.columns import Columns, place_of
 from mathgen.trials.header import HeadedColumn, Header
 from mathgen.trials.heading_words import read_heading, tidy, whole_measure
@@ -182,6 +182,7 @@ class Body:
         if group is None and "group" in self.columns.keys:
             return
         self.results.append(ResultRow(row, group or "", trial, color))
+        absent = self.absent_once(row)
         for column in self.columns.values:
             heading = column.heading
             own_group = heading.group or group
@@ -191,14 +192,24 @@ class Body:
                 continue
             place = place_of(self.grid, column, row)
             is_date = (row, column.number) in self.grid.dates
+            text = self.text(row, column)
+            if absent and heading.measure != "set_up" and not text:
+                text = absent
             measure = heading.measure or row_measure
             line = (self.grid.sheet or "", row)
-            self.found.readings.append(
-                Reading(place, self.text(row, column), is_date, own_group, own_trial, own_color, measure, line, color_place)
-            )
+            self.found.readings.append(Reading(place, text, is_date, own_group, own_trial, own_color, measure, line, color_place))
         self.extras(row)
         for column in self.columns.totals:
             self.total_cell(row, column, [[(row, number) for number in numbers] for numbers in summed_columns(column, self.columns)])
+
+    def absent_once(self, row: int) -> str:
+        """The mark for absent, where a row holds it once and no count beside it; "" where not."""
+        texts = [self.text(row, column) for column in self.columns.values if column.heading.measure != "set_up"]
+        filled = [text for text in texts if text]
+        if len(texts) > 1 and len(filled) == 1 and isinstance(read_cell(filled[0]), Absent):
+            self.found.notes.append(f'Row {row} says "{filled[0]}" once; its blank cells are read as absent too.')
+            return filled[0]
+        return ""
 
     def row_group_name(self, row: int) -> str | None:
         if "group" not in self.columns.keys:
@@ -268,7 +279,8 @@ class Body:
         """The optional columns' cells of a row."""
         for role, column in self.columns.optional.items():
             if text := self.text(row, column):
-                self.found.extras.setdefault(row, {})[role] = (text, place_of(self.grid, column, row), column.heading.unit)
+                is_date = (row, column.number) in self.grid.dates
+                self.found.extras.setdefault(row, {})[role] = (text, place_of(self.grid, column, row), column.heading.unit, is_date)
 
     def say_fills(self) -> None:
         if self.filled:

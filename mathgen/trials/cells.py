@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import re
 from dataclasses import dataclass
+from functools import lru_cache
 
 from mathgen.trials.heading_words import NUMBER_WORDS, tidy
 
@@ -85,6 +86,7 @@ class Unreadable:
 Cell = Count | Absent | Blank | Unreadable
 
 
+@lru_cache(maxsize=4096)  # the same few counts stand in most cells
 def read_cell(text: str, is_date: bool = False) -> Cell:
     """What the cell holds.
 
@@ -103,7 +105,7 @@ def read_cell(text: str, is_date: bool = False) -> Cell:
     """
     typed = tidy(text)
     lowered = typed.casefold()
-    if is_date or _DATE.fullmatch(lowered):
+    if is_date or looks_like_date(typed):
         return Unreadable(
             "The spreadsheet has turned an entry such as 3/4 into a date. Format the column as text, then type 3 of 4 (or 3/4) again.",
             "a count, not a date",
@@ -116,6 +118,15 @@ def read_cell(text: str, is_date: bool = False) -> Cell:
     if lowered in _NOTHING:
         return Count(0, guess=f'"{typed}" is read as 0')
     return _number(typed, lowered) or _tally(typed) or _unreadable(typed, lowered)
+
+
+def looks_like_date(text: str) -> bool:
+    """Whether a text is a date as spreadsheets show one.
+
+    >>> looks_like_date("4-Mar"), looks_like_date("3/4/2025"), looks_like_date("3/4")
+    (True, True, False)
+    """
+    return _DATE.fullmatch(tidy(text).casefold()) is not None
 
 
 def _number(typed: str, lowered: str) -> Cell | None:

@@ -102,7 +102,7 @@ class _Sorter:
             elif role in ("index", "derived", "person"):
                 self.spare.append(column)
             elif role in ("count", *_MEASURES):
-                self.columns.values.append(replace(column, heading=replace(heading, measure=heading.measure)))
+                self.columns.values.append(column)
             elif heading.known:
                 self.columns.values.append(column)
             elif heading.text or self.cells(column):
@@ -183,7 +183,7 @@ class _Sorter:
                     self.columns.notes.append(f"Column {column.number} has no heading; it is not used.")
                 elif self.cells(column):
                     self.columns.notes.append(f'The column "{text}" is not used.')
-                elif text and self.blank_between(column):
+                elif self.blank_between(column):
                     self.across(column, across, settled_color)
                 continue
             self.across(column, across, settled_color)

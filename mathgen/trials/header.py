@@ -200,7 +200,8 @@ def _is_lower_heading(row: tuple[str, ...], above: tuple[str, ...]) -> bool:
     if not filled:
         return False
     for _, heading in filled:
-        if not (heading.color or heading.role in ("set_up", "down", "standing", "total") or heading.trial is not None):
+        measured = heading.role in ("set_up", "down", "standing", "total")
+        if not (heading.color or measured or heading.trial is not None or heading.set_up is not None):
             return False
     if any(read_heading(above[index]).role in _KEY_ROLES for index, _ in filled):
         return False  # "Trial 1, red" under Trial and Color is a row of a long table whose counts were left out

@@ -9,7 +9,7 @@ from mathgen.trials.scope import Label
 
 _TOTAL = re.compile(
     r"(?:(?:sub|grand|class|overall|column|group|team|trial)[ -]?)?(?:totals?|sums?)(?: down| knocked down| standing| pins)?:?"
-    r"|(?:overall|altogether|in all|all groups|all teams|all trials|whole class)(?: totals?)?:?"
+    r"|(?:all|everyone|overall|altogether|in all|all groups|all teams|all trials|whole class)(?: totals?)?:?"
 )
 _DERIVED = re.compile(
     r"(?:class |group |grand |overall )?(?:averages?|avg\.?|means?|medians?|max(?:imum)?|min(?:imum)?|percents?|percentages?|range):?"

@@ -8,11 +8,13 @@ from dataclasses import dataclass
 from sympy import Integer, Rational
 
 from mathgen.errors import Fault, Place
+from mathgen.trials.cells import looks_like_date
 from mathgen.trials.heading_words import NUMBER_WORDS, tidy
 from mathgen.trials.labels import read_color
 
 _SIGNS = {"½": "1/2", "¼": "1/4", "¾": "3/4", "⅓": "1/3", "⅔": "2/3", "⅛": "1/8", "⅜": "3/8", "⅝": "5/8", "⅞": "7/8"}
 _UNIT = re.compile(r"\s*(inches|inch|ins|in\.?|[\"″”]|''|centimeters?|centimetres?|cm\.?)\s*$")
+_DATE_ADVICE = "The spreadsheet has turned an entry such as 1/2 into a date. Format the column as text, then type it again."
 _EXPECTED_GAP = "a length in inches such as 2, 1/2 or 2 1/4"
 
 
@@ -75,16 +77,17 @@ class Kept:
     notes_said: tuple[str, ...] = ()
 
 
-def kept_of_row(cells: dict[str, tuple[str, Place, str | None]]) -> Kept:
-    """What a row's optional columns hold: for each role its text, its place and its heading's unit."""
-    texts = {role: text for role, (text, _, _) in cells.items()}
+def kept_of_row(cells: dict[str, tuple[str, Place, str | None, bool]]) -> Kept:
+    """What a row's optional columns hold: for each role its text, its place, its heading's unit and whether it is held as a date."""
+    texts = {role: text for role, (text, *_) in cells.items()}
     gap, faults, said = None, [], []
     if "gap" in cells:
-        text, place, unit = cells["gap"]
+        text, place, unit, is_date = cells["gap"]
         try:
-            gap = gap_inches(text, unit)
+            gap = gap_inches("a date" if is_date else text, unit)
         except ValueError as wrong:
-            faults.append(Fault(place, text, str(wrong), "Write halves and quarters as 1/2 and 1/4."))
+            advice = _DATE_ADVICE if looks_like_date(text) or is_date else "Write halves and quarters as 1/2 and 1/4."
+            faults.append(Fault(place, text, str(wrong), advice))
         if gap is not None and ("cm" in text.casefold() or (unit == "cm" and not _UNIT.search(text.casefold()))):
             said.append("Centimeters between pins are turned into inches (1 inch is 2.54 cm)")
     target = target_color(texts.get("target", ""))

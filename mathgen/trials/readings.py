@@ -42,7 +42,9 @@ class SheetReadings:
     readings: list[Reading] = field(default_factory=list)
     set_ups: list[Statement] = field(default_factory=list)
     totals: list[TotalCell] = field(default_factory=list)
-    extras: dict[int, dict[str, tuple[str, Place, str | None]]] = field(default_factory=dict)  # row -> role -> text, place, unit
+    extras: dict[int, dict[str, tuple[str, Place, str | None, bool]]] = field(
+        default_factory=dict
+    )  # row -> role -> text, place, unit, date
     titles: list[str] = field(default_factory=list)
     notes: list[str] = field(default_factory=list)
     faults: list[Fault] = field(default_factory=list)

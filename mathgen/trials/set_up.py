@@ -23,18 +23,10 @@ class Statement:
     trial: Label | None = None
     in_row: bool = False  # whether it stands in a set-up row, where totals may add it up
 
-    def covers(self, group: str, trial: Label, color: str) -> bool:
-        """Whether it speaks of this result."""
-        return (
-            self.color == color
-            and (self.group is None or spelling_key(self.group) == spelling_key(group))
-            and (self.trial is None or self.trial == trial)
-        )
-
     @property
-    def narrowness(self) -> int:
-        """How narrow its scope is; a narrower statement holds against a wider one."""
-        return (self.group is not None) + (self.trial is not None)
+    def general(self) -> bool:
+        """Whether it speaks of every group and trial."""
+        return self.group is None and self.trial is None
 
 
 class SetUps:
@@ -42,14 +34,17 @@ class SetUps:
 
     def __init__(self, statements: list[Statement]) -> None:
         self.statements = statements
-        self._by_color: dict[str, list[Statement]] = {}
+        self._by_scope: dict[tuple[str, str, Label | None], Statement] = {}
         for statement in statements:
-            self._by_color.setdefault(statement.color, []).append(statement)
+            self._by_scope.setdefault((statement.color, spelling_key(statement.group or ""), statement.trial), statement)
 
     def of(self, group: str, trial: Label, color: str) -> Statement | None:
         """The narrowest statement that covers a result, the first of equals, or None."""
-        covering = [statement for statement in self._by_color.get(color, ()) if statement.covers(group, trial, color)]
-        return max(covering, key=lambda statement: statement.narrowness, default=None)
+        own = spelling_key(group)
+        for scope in ((color, own, trial), (color, own, None), (color, "", trial), (color, "", None)):
+            if scope in self._by_scope:
+                return self._by_scope[scope]
+        return None
 
     def conflicts(self) -> list[Fault]:
         """Two statements of the same scope that disagree."""
@@ -98,7 +93,7 @@ def against_option(given: tuple[tuple[str, int], ...], stated: list[Statement]) 
     """Faults for counts in the option that differ from what the table itself says."""
     faults = []
     for color, count in given:
-        said = next((statement for statement in stated if statement.color == color.casefold() and statement.narrowness == 0), None)
+        said = next((statement for statement in stated if statement.color == color.casefold() and statement.general), None)
         if said is not None and said.count != count:
             expected = f"{said.count} {said.color} pins, as {said.source} says"
             faults.append(Fault(Place(), f"--set-up {color}={count}", expected, "Leave that color out of --set-up, or correct the table."))

@@ -8,6 +8,7 @@ from __future__ import annotations
 
 from mathgen.asks.expression import Expr, Op, Quantity, Stated
 from mathgen.exact.number_words import cardinal
+from mathgen.problems.draft import Role
 from mathgen.scenario.naming import group_name, listed, trial_name, upper_first
 from mathgen.scenario.words import Scenario
 from mathgen.trials.scope import Measure, Scope
@@ -23,6 +24,7 @@ class Speaker:
         self._who: dict[tuple[str, ...] | None, str] = {}
         self._when: dict[tuple[object, ...] | None, str] = {}
         self._kind: dict[tuple[str, ...] | None, str] = {}
+        self._shape: dict[Scope, tuple[int, ...]] = {}
 
     def who(self, scope: Scope) -> str:
         """Whose results, in mid-sentence: "the Owls", "the Owls and the Herons", "the class"."""
@@ -64,6 +66,22 @@ class Speaker:
         """What happened to several items, as a verb: "were knocked down", "sprouted"."""
         after = self.scenario.after_noun[measure]
         return after.removeprefix("that ") if after.startswith("that ") else f"were {after}"
+
+    def shape(self, role: Role) -> tuple[int, ...]:
+        """How many words a role takes, and over how many cells it goes: what decides whether a frame is short enough."""
+        if isinstance(role, Quantity):
+            scope = role.scope
+        elif isinstance(role, tuple) and role and isinstance(role[0], Quantity):
+            return (len(role), *self.shape(role[0]))
+        else:
+            return ()
+        known = self._shape.get(scope)
+        if known is None:
+            table = self.table
+            cells = len(scope.groups or table.groups) * len(scope.trials or table.trials) * len(scope.colors or table.colors)
+            known = (*(text.count(" ") for text in (self.who(scope), self.when(scope), self.kind(scope))), cells, scope.trials is None)
+            self._shape[scope] = known
+        return known
 
     def items(self, number: int) -> str:
         """The noun for a number: 1 pin, 2 pins, 0 pins."""

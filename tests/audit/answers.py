@@ -218,7 +218,8 @@ def _name(line: dict[str, Any], texts: Texts) -> Iterator[str]:
         yield f"{winner} does not have the {'greatest' if most else 'least'} of {values} in the rows"
     shown = re.fullmatch(rf"{re.escape(winner)} \((.+)\)", answer["display"])
     if shown is None:
-        yield f'display "{answer["display"]}"'
+        if answer["display"] != winner:
+            yield f'display "{answer["display"]}"'
     else:
         sides = [value(side) for side in re.split(r" [<>] ", shown[1])]
         if any(not ((a > b) if sign == ">" else (a < b)) for a, b, sign in zip(sides, sides[1:], re.findall(r" ([<>]) ", shown[1]), strict=False)):

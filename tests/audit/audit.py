@@ -13,8 +13,8 @@ from typing import Any
 
 from tests.audit import answers, givens, published, standards, wording, working
 from tests.audit.printed import Unreadable, line as read_line, value
-from tests.audit.results import Results, Words
-from tests.audit.wording import Texts
+from tests.audit.results import Results, Words, reach_of
+from tests.audit.wording import Texts, sentences
 
 FIELDS = (
     "id", "grade", "standards", "skill", "strand", "model", "level", "text", "needs_table", "cells",
@@ -90,13 +90,26 @@ def _grade(line: dict[str, Any], texts: Texts) -> Iterator[str]:
 
 
 def _printed_answer(line: dict[str, Any], texts: Texts) -> Iterator[str]:
-    """No number of the text says the answer. The count of a list of trials or groups is no such number."""
-    if line["answer"]["kind"] != "number":
+    """No number of the text says what is asked: the same measure over the same rows, not merely an equal number."""
+    answer = line["answer"]
+    if answer["kind"] != "number":
         return
-    right = {value(line["answer"]["exact"]), value(line["answer"]["value"])}
-    for one in texts.numbers(line["text"]):
-        if value(one.text) in right and not texts.is_count_of_trials(one):
-            yield f"the answer {line['answer']['display']} is printed in the text"
+    right = {value(answer["exact"]), value(answer["value"])}
+    said = [given for given in line["givens"] if given["where"] == "words" and value(given["number"]) in right]
+    asked = givens.asked_totals(line, texts) or []
+    share = re.search(r"\b(?:fraction|percent|part)\b", texts.masked(sentences(line["text"])[-1]))
+    for given in said:
+        measure = texts.words.measure(given["quantity"].split(givens.OUT_OF)[0])
+        if given["scope"] is not None and (measure, reach_of(given["scope"])) in asked:
+            yield f"the answer {answer['display']} is printed in the text"
+        elif share and givens.OUT_OF in given["quantity"] and measure is not None and _asks_share_of(measure, line, texts):
+            yield f"the answer {answer['display']} is printed in the text"
+
+
+def _asks_share_of(measure: str, line: dict[str, Any], texts: Texts) -> bool:
+    question = sentences(line["text"])[-1]
+    forms = (dict(texts.words.after)[measure], dict(texts.words.base)[measure])
+    return any(re.search(rf"\b{re.escape(form)}\b(?! set up)", question) for form in forms)
 
 
 def _same_whole(line: dict[str, Any], texts: Texts) -> Iterator[str]:

@@ -14,7 +14,7 @@ from tests.audit.results import Label, Reach, Results, reach_of
 from tests.audit.wording import Named, Occurrence, Texts, sentences
 
 OUT_OF = " out of "
-STATED = ("trials", "how many", "whole", "more than", "fewer than", "times", "goal mean", "set up next time")
+STATED = ("trials", "groups", "how many", "whole", "more than", "fewer than", "times", "goal mean", "set up next time")
 
 
 def faults(line: dict[str, Any], texts: Texts) -> Iterator[str]:
@@ -48,6 +48,8 @@ def _given(given: dict[str, Any], number: Rational, line: dict[str, Any], texts:
         # "for each of 2 trials", and a goal for one trial more than there are
         if not 2 <= number <= len(texts.results.trials) + 1:
             yield f"{name}: the table has {len(texts.results.trials)} trials"
+    elif given["quantity"] == "groups" and number not in (len(texts.results.groups), len(texts.named(line["text"]).groups)):
+        yield f"{name}: the text names {len(texts.named(line['text']).groups)} groups, the table has {len(texts.results.groups)}"
 
 
 def _count(given: dict[str, Any], number: Rational, name: str, texts: Texts) -> Iterator[str]:
@@ -114,12 +116,11 @@ def _places(number: str, text: str, texts: Texts) -> Iterator[tuple[tuple[Label,
 
 
 def ways(nearest: tuple[Label, ...], anywhere: tuple[Label, ...]) -> list[tuple[Label, ...] | None]:
-    """Which trials a sentence can mean: those it names, all together or each by itself; else those of the text, or all."""
+    """Which trials a sentence can mean: any run of those it names ("Trials 1 and 2 and Trials 3 and 4"); else of the text's, or all."""
+    named = nearest or anywhere
     found: dict[tuple[Label, ...] | None, None] = {}
-    for named in (nearest,) if nearest else (anywhere,):
-        if named:
-            found[named] = None
-            found.update(dict.fromkeys((one,) for one in named))
+    for size in range(len(named), 0, -1):
+        found.update(dict.fromkeys(named[at : at + size] for at in range(len(named) - size + 1)))
     if not nearest:
         found[None] = None
     return list(found)
@@ -129,10 +130,11 @@ def _numbers_in_text(line: dict[str, Any], texts: Texts) -> Iterator[str]:
     in_words = [given for given in line["givens"] if given["where"] == "words"]
     for one in texts.numbers(line["text"]):
         fitting = [given for given in in_words if given["number"] == one.text]
+        counts = (str(len(texts.results.trials)), str(len(texts.results.groups)), str(len(texts.named(line["text"]).trials)))
+        if texts.is_count_of_trials(one) and one.text in counts:
+            continue
         if not fitting:
-            counts = (str(len(texts.results.trials)), str(len(texts.results.groups)), str(len(texts.named(line["text"]).trials)))
-            if not (texts.is_count_of_trials(one) and one.text in counts):
-                yield f'the text\'s "{one.text}" in "{one.sentence}" is no given in words, no label and no count of trials or groups'
+            yield f'the text\'s "{one.text}" in "{one.sentence}" is no given in words, no label and no count of trials or groups'
             continue
         if not any(_said_of(given, one, texts) for given in fitting):
             yield f'the text\'s "{one.text}" in "{one.sentence}" is said of something else than its given'

@@ -129,5 +129,5 @@ SHOWS: dict[str, Callable[[Problem], bool]] = {
     "7.RP.A.3": lambda p: _says("percent")(p) and _says("increase|decrease|change|error")(p),
     "7.EE.B.3": lambda p: steps_taken(_lines(p)) >= 2 and _exact(p).q != 1,
     "7.EE.B.4a": _two_step_equation,
-    "7.SP.C.6": lambda p: _says("about")(p) and _says("probability|relative frequency|chance")(p),
+    "7.SP.C.6": lambda p: _says("about")(p) and _says("expect|predict")(p) and _part_of(p, percent=False),
 }

@@ -49,8 +49,9 @@ class Texts:
         self.results, self.words = results, words
         named = sorted(results.groups, key=len, reverse=True)
         self._groups = {label: self._group_pattern(label) for label in named}
-        trial = re.escape(words.trial)
-        self._trial_list = re.compile(rf"\b{trial}s?,? (\d+(?:(?:,? and |, )\d+)*)\b", re.IGNORECASE)
+        one, many = re.escape(words.trial.capitalize()), re.escape(words.trials.capitalize())
+        # "Trials 1, 2, and 3" is a list; "Trial 1 and 4 red pins" and "Trials 1 and 2, 24 pins" hold counts of pins.
+        self._trial_list = re.compile(rf"\b(?:{one} (?P<one>\d+)|{many} (?P<many>\d+(?:(?:, \d+)+,? and \d+| and \d+)?))(?![\d/%]|\.\d)")
         self._trial_labels = {label: re.compile(rf"(?<!\w){re.escape(str(label))}(?!\w)") for label in results.trials if isinstance(label, str)}
 
     def _group_pattern(self, label: str) -> re.Pattern[str]:
@@ -76,7 +77,7 @@ class Texts:
             if pattern.search(rest):
                 groups.append(label)
                 rest = pattern.sub("NAME", rest)
-        trials: list[Label] = [int(number) for found in self._trial_list.finditer(rest) for number in re.findall(r"\d+", found[1])]
+        trials: list[Label] = [int(number) for found in self._trial_list.finditer(rest) for number in re.findall(r"\d+", found[0])]
         trials += [label for label, pattern in self._trial_labels.items() if pattern.search(rest)]
         where = {label: (match.start() if (match := self._groups[label].search(text)) else 0) for label in groups}
         colors = [color for color in self.results.colors if re.search(rf"(?<!\w){re.escape(color)}(?!\w)", rest, re.IGNORECASE)]
@@ -148,8 +149,8 @@ def _whole(question: str, text: str, texts: Texts) -> Iterator[str]:
     items = rf"({re.escape(texts.words.items)}|{re.escape(texts.words.item)})"
     kinds = "|".join(map(re.escape, texts.results.colors))
     if not re.search(rf"\bof (?:all |the |its |these )*(?:\d+ )?(?:(?:{kinds}|and|or|,) ?)*,? ?{items}\b", question, re.IGNORECASE):
-        # "Which pins had the greater fraction knocked down, red or blue?": each set is named, and sized, in the sentences before.
-        both = re.search(rf"\bwhich (?:{items}|color)", question, re.IGNORECASE)
+        # "Which pins had the greater fraction knocked down, red or blue?", "... , the red pins or the blue pins?": two wholes, both named.
+        both = re.search(rf"\bwhich .*, (the )?({kinds})( {items})? or (the )?({kinds})( {items})?\?", question, re.IGNORECASE)
         if not both:
             yield "the question does not name its whole"
 
@@ -159,8 +160,9 @@ def _agreement(masked: str, texts: Texts) -> Iterator[str]:
     kinds = rf"(?:(?:{'|'.join(map(re.escape, texts.results.colors))}|more|fewer) )*"
     for found in re.finditer(rf"(?<![\d/.,%])(\d+) {kinds}({one}|{many})\b", masked, re.IGNORECASE):
         noun = texts.words.item if found[1] == "1" else texts.words.items
-        # "3 of the 1 red pin" is no better: both read the number right in front of the noun.
-        if found[2].lower() != noun.lower():
+        # "0, 5, and 1 gold pins" is a list of counts of gold pins; "3 red, 2 blue, and 1 gold pin" is not.
+        in_list = re.search(r"\d,? and $", masked[: found.start()])
+        if found[2].lower() != noun.lower() and not in_list:
             yield f'"{found[0]}" does not agree in number'
     for found in re.finditer(rf"(?<![\d/.,%])(\d+) {kinds}(?:{one}|{many}) (was|were)\b", masked, re.IGNORECASE):
         # "2 of the 3 pins were", "1 of the 3 pins was": the number that counts stands before "of".

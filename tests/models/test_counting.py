@@ -7,7 +7,7 @@ import re
 import pytest
 
 from mathgen.asks.expression import Ask, Op, Quantity, Stated, Value
-from mathgen.bank.builder import Desk
+from mathgen.bank.desk import Desk
 from mathgen.exact.demand import Demand
 from mathgen.proof.record import proved
 from mathgen.scenario.words import scenario

@@ -4,7 +4,8 @@ from random import Random
 
 import pytest
 
-from mathgen.bank.builder import Builder, Candidate, Desk, Stopped
+from mathgen.bank.builder import Builder, Candidate, Stopped
+from mathgen.bank.desk import Desk
 from mathgen.grades.curriculum import load
 from mathgen.models.registry import problem_models
 from mathgen.problems.draft import Draft

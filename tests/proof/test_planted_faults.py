@@ -11,7 +11,7 @@ from sympy import Rational
 from mathgen.asks import steps as asks_steps
 from mathgen.asks.expression import Choice, Quantity
 from mathgen.bank.build import Report, build_bank
-from mathgen.bank.builder import Desk
+from mathgen.bank.desk import Desk
 from mathgen.grades.curriculum import load
 from mathgen.problems.draft import leaves_of
 from mathgen.problems.record import Problem, Slip, Step

@@ -10,11 +10,34 @@ from mathgen.trials.cells import Absent, Blank, Count, Unreadable, read_cell
 @pytest.mark.parametrize(
     ("text", "value"),
     [
-        ("3", 3), ("0", 0), (" 12 ", 12), ("03", 3), ("３", 3), ("3.0", 3), ("3,0", 3), ("1,250", 1250), ("'3", 3), ("3 pins", 3), ("1 pin", 1),
-        ("three", 3), ("Zero", 0), ("none", 0), ("twenty", 20), ("||||", 4), ("|||| |", 5), ("IIII", 4), ("I", 1), ("||||/", 5),
-        ("||||\\ ||", 7), ("||||/ ||||/ |", 11), ("𝍸", 5), ("𝍸𝍷𝍷", 7), ("///", 3), ("10000", 10_000),
+        ("3", 3),
+        ("0", 0),
+        (" 12 ", 12),
+        ("03", 3),
+        ("３", 3),
+        ("3.0", 3),
+        ("3,0", 3),
+        ("1,250", 1250),
+        ("'3", 3),
+        ("3 pins", 3),
+        ("1 pin", 1),
+        ("three", 3),
+        ("Zero", 0),
+        ("none", 0),
+        ("twenty", 20),
+        ("||||", 4),
+        ("|||| |", 5),
+        ("IIII", 4),
+        ("I", 1),
+        ("||||/", 5),
+        ("||||\\ ||", 7),
+        ("||||/ ||||/ |", 11),
+        ("𝍸", 5),
+        ("𝍸𝍷𝍷", 7),
+        ("///", 3),
+        ("10000", 10_000),
     ],
-)  # fmt: skip
+)
 def test_a_count_is_read(text: str, value: int) -> None:
     """Tally marks in fives as classes draw them; code points of Unicode 11, block Counting Rod Numerals."""
     cell = read_cell(text)
@@ -54,13 +77,34 @@ def test_an_empty_cell_is_blank_and_never_zero(text: str) -> None:
 @pytest.mark.parametrize(
     ("text", "advice"),
     [
-        ("1O", "type 10"), ("O", "type 0"), ("l", "type 1"), ("l2", "type 12"), ("2S", "type 25"), ("3.5", "counted whole"), ("1½", "counted whole"),
-        (".5", "counted whole"), ("-2", "never below 0"), ("−2", "never below 0"), ("50%", "a percent"), ("#N/A", "formula failed"),
-        ("####", "too narrow"), ("=A1", "a formula"), ("4-Mar", "into a date"), ("Mar-04", "into a date"), ("04/03/2025", "into a date"),
-        ("2025-03-04 00:00:00", "into a date"), ("3 to 4", "Type one count"), ("all", "Type how many"), ("3?", "type 3 alone"),
-        ("ten or so", "Type the count"), ("/", "Type the count"), ("||/", "Type the count"), ("10001", "up to 10000"), ("9" * 40, "up to 10000"),
+        ("1O", "type 10"),
+        ("O", "type 0"),
+        ("l", "type 1"),
+        ("l2", "type 12"),
+        ("2S", "type 25"),
+        ("3.5", "counted whole"),
+        ("1½", "counted whole"),
+        (".5", "counted whole"),
+        ("-2", "never below 0"),
+        ("−2", "never below 0"),
+        ("50%", "a percent"),
+        ("#N/A", "formula failed"),
+        ("####", "too narrow"),
+        ("=A1", "a formula"),
+        ("4-Mar", "into a date"),
+        ("Mar-04", "into a date"),
+        ("04/03/2025", "into a date"),
+        ("2025-03-04 00:00:00", "into a date"),
+        ("3 to 4", "Type one count"),
+        ("all", "Type how many"),
+        ("3?", "type 3 alone"),
+        ("ten or so", "Type the count"),
+        ("/", "Type the count"),
+        ("||/", "Type the count"),
+        ("10001", "up to 10000"),
+        ("9" * 40, "up to 10000"),
     ],
-)  # fmt: skip
+)
 def test_what_is_no_count_comes_with_advice(text: str, advice: str) -> None:
     cell = read_cell(text)
     assert isinstance(cell, Unreadable)

@@ -10,10 +10,21 @@ from mathgen.trials.labels import is_trial_label, read_color, read_trial, spelli
 @pytest.mark.parametrize(
     ("text", "label"),
     [
-        ("1", 1), ("Trial 1", 1), ("T1", 1), ("#2", 2), ("2.0", 2), ("3rd", 3), ("second", 2), ("Attempt 4", 4), ("three", 3),
-        ("practice", "practice"), ("A", "A"), ("1b", "1b"), ("II", "II"),
+        ("1", 1),
+        ("Trial 1", 1),
+        ("T1", 1),
+        ("#2", 2),
+        ("2.0", 2),
+        ("3rd", 3),
+        ("second", 2),
+        ("Attempt 4", 4),
+        ("three", 3),
+        ("practice", "practice"),
+        ("A", "A"),
+        ("1b", "1b"),
+        ("II", "II"),
     ],
-)  # fmt: skip
+)
 def test_a_trial_is_a_number_where_it_was_typed_as_one(text: str, label: int | str) -> None:
     assert read_trial(text) == label
 
@@ -40,11 +51,21 @@ def test_spellings_that_differ_in_case_and_spaces_share_a_key_and_others_do_not(
 @pytest.mark.parametrize(
     ("text", "kind"),
     [
-        ("Total", "total"), ("TOTALS:", "total"), ("Grand total", "total"), ("Class Total", "total"), ("Sum", "total"), ("Subtotal", "total"),
-        ("All groups", "total"), ("Average", "derived"), ("Class mean", "derived"), ("Percent", "derived"), ("Total Chaos", None),
-        ("Owls", None), ("The Mean Machines", None),
+        ("Total", "total"),
+        ("TOTALS:", "total"),
+        ("Grand total", "total"),
+        ("Class Total", "total"),
+        ("Sum", "total"),
+        ("Subtotal", "total"),
+        ("All groups", "total"),
+        ("Average", "derived"),
+        ("Class mean", "derived"),
+        ("Percent", "derived"),
+        ("Total Chaos", None),
+        ("Owls", None),
+        ("The Mean Machines", None),
     ],
-)  # fmt: skip
+)
 def test_summing_up_rows_are_told_from_groups(text: str, kind: str | None) -> None:
     assert total_label(text) == kind
 

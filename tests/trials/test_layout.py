@@ -127,8 +127,27 @@ def test_each_layout_is_read_as_the_same_table(layout: Callable[[TrialTable], Ro
 
 
 HEADINGS = st.sampled_from(
-    ["Group", "Trial", "Color", "Set up", "Knocked down", "Red (4)", "Blue (3)", "Red", "Total", "Notes", "Round", "Trial 1", "Owls", "", "1", "Cone", "Gap", "%"]
-)  # fmt: skip
+    [
+        "Group",
+        "Trial",
+        "Color",
+        "Set up",
+        "Knocked down",
+        "Red (4)",
+        "Blue (3)",
+        "Red",
+        "Total",
+        "Notes",
+        "Round",
+        "Trial 1",
+        "Owls",
+        "",
+        "1",
+        "Cone",
+        "Gap",
+        "%",
+    ]
+)
 CELLS = st.sampled_from(
     [
         "Owls",

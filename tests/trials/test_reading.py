@@ -9,6 +9,7 @@ import pytest
 from mathgen.trials.reading import ReadOptions, interpret
 from tests.trials.as_grid import grid, in_a_line, pieces
 
+AS_IT_STANDS = ReadOptions()
 OWLS = "Owls 1: red 3/4, blue 2/3; Owls 2: red 1/4, blue 0/3"
 OWLS_AND_HAWKS = "Owls 1: red 3/4, blue 2/3; Hawks 1: red 1/4, blue 0/3"
 
@@ -21,7 +22,7 @@ class Messy:
     text: str
     rows: str
     note: str = ""
-    options: ReadOptions = ReadOptions()
+    options: ReadOptions = AS_IT_STANDS
     merged: tuple[tuple[int, int, int, int], ...] = ()
 
 
@@ -383,6 +384,24 @@ Owls,2,-,3,N/A""",
         '"-" is read as absent',
     ),
     Messy(
+        "absent once for a whole row",
+        """Pins knocked down
+Group,Trial,Red (4),Blue (3)
+Owls,1,3,2
+Owls,2,absent,""",
+        "Owls 1: red 3/4, blue 2/3; Owls 2: red absent, blue absent",
+        'Row 4 says "absent" once',
+    ),
+    Messy(
+        "set-up counts in a row of their own under the colors",
+        """Pins knocked down
+Group,Trial,Red,Blue
+,,(4),(3)
+Owls,1,3,2
+Owls,2,1,0""",
+        OWLS,
+    ),
+    Messy(
         "a blank that means absent",
         """Pins knocked down
 Group,Trial,Red (4),Blue (3)
@@ -401,7 +420,7 @@ Owls,1,1,""",
     ),
     Messy(
         "a form's questions as headings",
-        """Timestamp,What is your group name?,Which trial is this?,How many red pins (out of 4) did you knock down?,How many blue pins (out of 3) did you knock down?
+        """Timestamp,What is your group name?,Which trial is this?,Red pins (out of 4) you knocked down,How many blue pins (of 3) fell?
 2/3/2025 9:10:11,Owls,1,3,2
 2/3/2025 9:14:56,Owls,2,1,0""",
         OWLS,

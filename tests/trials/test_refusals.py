@@ -10,6 +10,7 @@ from mathgen.errors import TableFaults, TableQuestions
 from mathgen.trials.reading import ReadOptions, interpret
 from tests.trials.as_grid import grid
 
+AS_IT_STANDS = ReadOptions()
 TITLE = "Pins knocked down\nGroup,Trial,Red (4),Blue (3)\n"
 
 
@@ -20,7 +21,7 @@ class Refused:
     claim: str
     text: str
     faults: tuple[tuple[int | None, int | None, str, str], ...]
-    options: ReadOptions = ReadOptions()
+    options: ReadOptions = AS_IT_STANDS
     dates: tuple[tuple[int, int], ...] = ()
 
 
@@ -165,7 +166,7 @@ class Asked:
     ids: tuple[str, ...]
     words: str
     options: tuple[str, ...]
-    given: ReadOptions = ReadOptions()
+    given: ReadOptions = AS_IT_STANDS
 
 
 ASKED = (

@@ -32,8 +32,16 @@ def test_json_of_a_table() -> None:
     assert as_json(ReadResult(TABLE, ("A guess.",))) == {
         "rows": [
             {
-                "group": "Owls", "trial": 1, "color": "red", "set_up": 4, "down": 3, "target": "red", "gap_inches": "9/4", "height": "12 in",
-                "round": "A", "notes": "wobbly",
+                "group": "Owls",
+                "trial": 1,
+                "color": "red",
+                "set_up": 4,
+                "down": 3,
+                "target": "red",
+                "gap_inches": "9/4",
+                "height": "12 in",
+                "round": "A",
+                "notes": "wobbly",
             },
             {"group": "Owls", "trial": 2, "color": "red", "set_up": 5, "down": 0},
         ],
@@ -41,7 +49,7 @@ def test_json_of_a_table() -> None:
         "notes": ["A guess."],
         "questions": [],
         "faults": [],
-    }  # fmt: skip
+    }
 
 
 def test_json_of_faults_has_no_rows_and_nulls_where_there_is_no_place() -> None:
@@ -49,14 +57,26 @@ def test_json_of_faults_has_no_rows_and_nulls_where_there_is_no_place() -> None:
     assert faults["rows"] == []
     assert faults["faults"] == [
         {
-            "sheet": None, "row": None, "column": None, "cell": None, "found": "x", "expected": "y", "advice": "",
+            "sheet": None,
+            "row": None,
+            "column": None,
+            "cell": None,
+            "found": "x",
+            "expected": "y",
+            "advice": "",
             "message": 'found "x", expected y.',
         },
         {
-            "sheet": "May", "row": 7, "column": 3, "cell": "C7", "found": "1O", "expected": "a whole number", "advice": "Try 10.",
+            "sheet": "May",
+            "row": 7,
+            "column": 3,
+            "cell": "C7",
+            "found": "1O",
+            "expected": "a whole number",
+            "advice": "Try 10.",
             "message": 'sheet "May", row 7, column "Red", cell C7: found "1O", expected a whole number. Try 10.',
         },
-    ]  # fmt: skip
+    ]
 
 
 def test_json_of_questions_has_the_options_that_answer_them() -> None:

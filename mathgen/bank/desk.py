@@ -1,0 +1,32 @@
+"""A desk: one table under one scenario, with all that is worked out once and shared by every grade."""
+
+from __future__ import annotations
+
+from functools import cached_property
+
+from mathgen.asks.steps import CellReader
+from mathgen.models.view import TableView
+from mathgen.proof.raw import RawRows
+from mathgen.scenario.words import Scenario
+from mathgen.trials.table import TrialTable
+from mathgen.trials.totals import Totals
+from mathgen.wording.said import Speaker
+
+
+class Desk:
+    """Totals for the key, a cell reader for the steps, raw rows for the proof, and a speaker for the words."""
+
+    def __init__(self, table: TrialTable, scenario: Scenario) -> None:
+        self.table = table
+        self.totals = Totals(table)
+        self.view = TableView(self.totals)
+        self.reader = CellReader(table)
+        self.rows = RawRows(table)
+        self.speaker = Speaker(table, scenario)
+        self.scenario = scenario
+
+    @cached_property
+    def slip_words(self) -> dict[str, str]:
+        """What the lines of feedback call things."""
+        said = self.scenario
+        return {"items": said.items, "trial": said.trial, "trials": said.trials, **said.after_noun}

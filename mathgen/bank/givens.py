@@ -1,0 +1,114 @@
+"""The numbers that a pupil needs: what the words print, and what they leave to be read from the table or the graph."""
+
+from __future__ import annotations
+
+from functools import lru_cache
+
+from sympy import Integer
+
+from mathgen.asks.evaluate import value
+from mathgen.asks.expression import Choice, Expr, Op, Quantity, Stat, Stated
+from mathgen.bank.desk import Desk
+from mathgen.problems.draft import Draft
+from mathgen.problems.record import Cell, Given
+from mathgen.scenario.words import Scenario
+from mathgen.trials.scope import Scope
+from mathgen.wording.say import Words
+
+STRUCTURAL = frozenset({"whole", "how many"})  # numbers that no sentence has to print: 1 whole, the count of a list
+
+
+def to_be_read(draft: Draft, printed: dict[Expr, str]) -> tuple[Quantity, ...]:
+    """The quantities that the words leave out, each once, in the order of the ask.
+
+    Raises:
+        ValueError: the words lack a number that no table holds; a fault of the wording file.
+    """
+    goal = draft.ask.goal
+    if isinstance(goal, Choice):
+        waiting: list[Expr] = list(goal.exprs)
+    elif draft.ask.given:
+        waiting = [side for fact in draft.ask.given for side in fact]
+    else:
+        waiting = [goal.expr]
+    asked = goal.expr if not isinstance(goal, Choice) and isinstance(goal.expr, Quantity) else None
+    found: dict[Quantity, None] = {}
+    while waiting:
+        expr = waiting.pop(0)
+        if expr in printed or expr == asked:
+            continue
+        if isinstance(expr, Quantity):
+            found[expr] = None
+        elif isinstance(expr, Op):
+            waiting[:0] = expr.args
+        elif isinstance(expr, Stat):
+            waiting[:0] = expr.series
+        elif isinstance(expr, Stated) and expr.meaning not in STRUCTURAL:
+            raise ValueError(f"the words do not print {expr}: a fault of the wording file")
+    return tuple(found)
+
+
+def givens_of(desk: Desk, words: Words, left_out: tuple[Quantity, ...]) -> tuple[tuple[Given, ...], tuple[Cell, ...]]:
+    """Every given, and the table cells to be read. A bar of a graph is read whole, a total of the table cell by cell."""
+    scenario = desk.scenario
+    givens = [
+        Given(text, value(expr, desk.totals), expr, _named(expr, scenario), expr.scope if isinstance(expr, Quantity) else None, "words")
+        for expr, text in words.printed.items()
+    ]
+    cells: dict[Cell, None] = {}
+    for quantity in left_out:
+        spots = [quantity.scope] if words.source == "graph" else _cells(desk, quantity.scope)
+        for scope in spots:
+            one = Quantity(quantity.measure, scope)
+            number = desk.view.number(one)
+            givens.append(Given(str(number), Integer(number), one, _named(one, scenario), scope, words.source))  # type: ignore[arg-type]
+            if words.source == "table":
+                cells[scope.groups[0], scope.trials[0], scope.colors[0]] = None  # type: ignore[index]
+    return tuple(givens), tuple(cells)
+
+
+def _cells(desk: Desk, scope: Scope) -> list[Scope]:
+    groups, trials, colors = scope
+    table = desk.table
+    return [
+        Scope((group,), (trial,), (color,))
+        for group in groups or table.groups
+        for trial in trials or table.trials
+        for color in colors or table.colors
+    ]
+
+
+def on_one_graph(left_out: tuple[Quantity, ...], must_not_show: tuple[Scope, ...]) -> bool:
+    """Whether all that the words leave out are bars of one graph by color, each bar more than one cell of the table.
+
+    No bar of that graph may be the answer.
+    """
+    places = {(one.scope.groups, one.scope.trials) for one in left_out}
+    if any((one.groups, one.trials) in places and one.colors is not None and len(one.colors) == 1 for one in must_not_show):
+        return False
+    return len(places) == 1 and all(may_be_bar(one) for one in left_out)
+
+
+def may_be_bar(expr: Expr) -> bool:
+    """Whether a graph by color could show the quantity: one color, over more than one cell."""
+    if not isinstance(expr, Quantity) or expr.measure != "down":
+        return False
+    groups, trials, colors = expr.scope
+    one_cell = groups is not None and trials is not None and len(groups) == 1 == len(trials)
+    return colors is not None and len(colors) == 1 and not one_cell
+
+
+@lru_cache(maxsize=65536)
+def _kind(colors: tuple[str, ...] | None, items: str, after: str) -> str:
+    return f"{' and '.join(colors)} {items} {after}" if colors else f"{items} {after}"
+
+
+def _named(expr: Expr, scenario: Scenario) -> str:
+    """What a number is a number of, in words."""
+    if isinstance(expr, Quantity):
+        return _kind(expr.scope.colors, scenario.items, scenario.after_noun[expr.measure])
+    if isinstance(expr, Stated):
+        return expr.meaning
+    if isinstance(expr, Op) and expr.symbol == "/":
+        return " out of ".join(_named(arg, scenario) for arg in expr.args)
+    raise TypeError(f"no words for {expr}")

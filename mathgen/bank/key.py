@@ -1,0 +1,89 @@
+"""The key of a problem: the answer in its forms, and the likely mistakes."""
+
+from __future__ import annotations
+
+from functools import lru_cache
+from math import lcm
+
+from sympy import Rational
+
+from mathgen.asks.evaluate import value
+from mathgen.asks.expression import Choice, Equation, Stated
+from mathgen.asks.relation import relation, written
+from mathgen.bank.desk import Desk
+from mathgen.exact.accepted import accepted, shown
+from mathgen.exact.demand import Demand
+from mathgen.exact.forms import fraction_over
+from mathgen.models.slips import slip_rule
+from mathgen.problems.draft import Draft
+from mathgen.problems.record import Answer, Slip
+from mathgen.proof.raw import RawRows
+from mathgen.scenario.naming import group_name
+
+
+def answer_of(desk: Desk, draft: Draft, exact: Rational | str, text: str) -> Answer:
+    """The answer as a key prints it.
+
+    Args:
+        desk: for names, nouns and values.
+        draft: what is asked.
+        exact: the number, or the name as the table has it.
+        text: the number as the words demand it.
+    """
+    demand = draft.ask.demand
+    said = desk.scenario
+    if isinstance(exact, str):
+        name = group_name(exact, said).removeprefix("the ") if exact in desk.table.groups else exact
+        return Answer("name", exact, exact, name, tuple(dict.fromkeys((exact, name))), demand, _comparison(desk, draft))
+    display = f"{text} {said.item if exact == 1 else said.items}" if draft.unit else text
+    return Answer("number", exact, text, display, accepted(exact, demand, draft.over), demand)
+
+
+def _comparison(desk: Desk, draft: Draft) -> str:
+    """The values of a choice over one bottom number, greatest first: "8/10 > 6/10"."""
+    goal, printed = draft.ask.goal, dict(draft.rates)
+    assert isinstance(goal, Choice)
+    values = sorted((value(expr, desk.totals) for expr in goal.exprs), reverse=True)
+    bottoms = [int(text.partition("/")[2] or 1) for text in printed.values() if "%" not in text]
+    bottom = lcm(*(int(one.denominator) for one in values), *bottoms)
+    return " > ".join(fraction_over(one, bottom) if bottom > 1 else str(one) for one in values)
+
+
+def slips_of(desk: Desk, draft: Draft, key: Answer) -> tuple[Slip, ...]:
+    """The likely mistakes, each a wrong answer that differs from the key in every accepted form and after rounding."""
+    found: dict[str, Slip] = {}
+    for slip_id, numbers in draft.slips:
+        rule = slip_rule(slip_id)
+        wrong = rule.wrong(*numbers)
+        if wrong is None:
+            continue
+        if isinstance(wrong, str):
+            text = wrong if wrong not in key.accepted else None
+        else:
+            text = _wrong_text(wrong[0], wrong[1], key.demand, key.exact, key.shown)  # type: ignore[arg-type]
+        if text is not None and text not in found:
+            found[text] = Slip(slip_id, text, rule.line.format_map(desk.slip_words))
+    return tuple(found.values())
+
+
+@lru_cache(maxsize=65536)
+def _wrong_text(top: int, bottom: int, demand: Demand, exact: Rational, key: str) -> str | None:
+    """A wrong value in the form of the key; None where it is right after all, or no such answer can be."""
+    wrong = Rational(top, bottom)
+    if wrong == exact or wrong < 0:
+        return None
+    if demand.form == "whole" and wrong.denominator != 1:
+        return None
+    if demand.form == "any":
+        return f"{top}/{bottom}" if bottom != 1 else str(top)
+    text = shown(wrong, demand)
+    return None if text == key else text
+
+
+def relation_of(draft: Draft, rows: RawRows) -> str:
+    """The question as an equation in x that sympy reads; of a choice, x is the greatest (or least) of the values."""
+    goal = draft.ask.goal
+    if not isinstance(goal, Choice):
+        return written(relation(draft.ask), rows.count)
+    texts = [written(Equation(expr, Stated(0, "")), rows.count).removesuffix(" = 0") for expr in goal.exprs]
+    return f"x = {'Max' if goal.most else 'Min'}({', '.join(texts)})"
