@@ -71,6 +71,8 @@ class _Core(NamedTuple):
 
     steps: tuple[str, ...]
     stops: tuple[str, ...]
+    numbers: frozenset[str]  # its givens
+    largest: int
 
 
 class Builder:
@@ -116,18 +118,23 @@ class Builder:
         """The gate's word on the arithmetic alone. What it stops here, no words can mend."""
         desk = self.desk
         leaves = draft.leaves()
-        numbers = tuple(desk.view.number(leaf) if isinstance(leaf, Quantity) else leaf for leaf in leaves)
-        spot = (model.name, draft.structure, draft.wanted, draft.rates and tuple(rate for _, rate in draft.rates), draft.sets, text, numbers)
+        number = desk.view.number
+        numbers = tuple([number(leaf) if type(leaf) is Quantity else leaf for leaf in leaves])
+        rates = tuple([rate for _, rate in draft.rates])
+        spot = (model.name, draft.structure, draft.wanted, rates, draft.sets, text, numbers)
         core = self._cores.get(spot)
         if core is None:
             printed: dict[Expr, str] = {leaf: "" for leaf in leaves if isinstance(leaf, Quantity)}
             printed.update(draft.rates)
             steps = school_steps(draft.ask, desk.reader, printed)
-            counts = tuple(str(one.number if isinstance(one, Stated) else one) for one in numbers if isinstance(one, int | Stated))
-            signature = Signature(model.skill, draft.features, tuple(rate for _, rate in draft.rates) or counts, steps, text, draft.sets)
+            # A rate is said instead of the count that it is made from.
+            said = [leaf for leaf in leaves if not (rates and isinstance(leaf, Quantity) and leaf.measure != "set_up")]
+            counts = {str(number(leaf)) if isinstance(leaf, Quantity) else str(leaf.number) for leaf in said if isinstance(leaf, Quantity | Stated)}
+            signature = Signature(model.skill, draft.features, tuple(sorted(counts.union(rates))), steps, text, draft.sets)
             # Whether a graph is read is a matter of the words.
             stops = tuple(stop.limit for stop in self.gate.stops(signature) if stop.limit != "graph")
-            core = self._cores[spot] = _Core(steps, stops)
+            largest = max((int(count) for count in counts), default=0)
+            core = self._cores[spot] = _Core(steps, stops, frozenset(signature.givens), largest)
         return core
 
     def _sources(self, model: ProblemModel, draft: Draft, sources: frozenset[str]) -> frozenset[str]:
@@ -154,17 +161,16 @@ class Builder:
         steps = core.steps
         if len(cells) > len(left_out) or any(rate not in words.printed for rate, _ in draft.rates):
             steps = school_steps(draft.ask, desk.reader, words.printed)
+        numbers = {given.number for given in givens}
+        features = draft.features | self._graph_features(givens) if graph else draft.features
         signature = Signature(
-            skill=model.skill,
-            features=draft.features | self._graph_features(givens) if graph else draft.features,
-            givens=tuple([given.number for given in givens]),
-            steps=steps,
-            answer=text,
-            sets=draft.sets,
-            cells=len(cells),
-            categories=len(desk.table.colors) if graph else 0,
+            model.skill, features, tuple(sorted(numbers)), steps, text, draft.sets, len(cells), len(desk.table.colors) if graph else 0
         )
-        stops = self.gate.stops(signature)
+        if steps is core.steps and not graph and all(one.isdigit() and int(one) <= core.largest for one in numbers - core.numbers):
+            # No number that the gate has not passed already, but for smaller counts.
+            stops = self.gate.display_stops(model.skill, len(cells), 0)
+        else:
+            stops = self.gate.stops(signature)
         if stops:
             return Stopped(tuple(stop.limit for stop in stops))
         points = score(self._features(draft, words, cells, steps, text), self.grade)

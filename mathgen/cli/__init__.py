@@ -7,6 +7,7 @@ import sys
 
 import click
 
+from mathgen import __version__
 from mathgen.errors import MathgenError
 
 # Name -> module in this folder (its command bears the same name as the module) and one line of help. The help stands here, so
@@ -51,7 +52,7 @@ class LazyCommands(click.Group):
 
 
 @click.group(cls=LazyCommands)
-@click.version_option(package_name="mathgen")
+@click.version_option(__version__, prog_name="mathgen")
 def main() -> None:
     """Turns a class's results table into proved mathematics problems on paper.
 

@@ -13,6 +13,9 @@ from mathgen.grades.curriculum import Curriculum
 from mathgen.grades.entry import SkillEntry
 
 
+_NUMBERS = Signature._fields.index("cells")  # the fields before it are about numbers, the others about display
+
+
 class Gate:
     """The limits of one grade of one curriculum, and the verdict on every signature seen so far.
 
@@ -29,7 +32,8 @@ class Gate:
         self.grade = grade
         self.limits = curriculum.limits(grade)
         self._label = curriculum.label(grade)
-        self._known: dict[Signature, tuple[Stop, ...]] = {}
+        self._known: dict[tuple[object, ...], tuple[Stop, ...]] = {}
+        self._graphs = {skill: entry.graph for skill in curriculum.skills(grade) if (entry := curriculum.entry(skill, grade)) is not None}
 
     def stops(self, signature: Signature) -> tuple[Stop, ...]:
         """Every limit that stops a problem with this signature; () where it passes.
@@ -38,10 +42,12 @@ class Gate:
             UnreadableStepError: a step is no equality of printed numbers.
             ValueError: a feature has no first grade in the curriculum.
         """
-        known = self._known.get(signature)
+        # How much is read from where is looked at each time, so that one verdict on the numbers serves many displays.
+        numbers = signature[:_NUMBERS]
+        known = self._known.get(numbers)
         if known is None:
-            known = self._known[signature] = self._rule(signature)
-        return known
+            known = self._known[numbers] = self._rule(signature)
+        return known + self.display_stops(signature.skill, signature.cells, signature.categories)
 
     def standards(self, signature: Signature) -> tuple[str, ...]:
         """The standards that a problem with this signature serves; () where the grade does not offer its skill."""
@@ -65,7 +71,6 @@ class Gate:
             *self._structure(entry, read),
             *self._sets(entry, signature, read),
             *self._comparison(entry, signature, read),
-            *self._display(entry, signature),
             *answer_stops(entry, read),
             *share_stops(entry, read),
         ]
@@ -204,14 +209,18 @@ class Gate:
             return
         yield Stop("common denominator", f"{common} for {found}", f"{listing(listed)} in {self._label}")
 
-    def _display(self, entry: SkillEntry, signature: Signature) -> Iterator[Stop]:
-        if signature.cells > self.limits.cells:
-            yield Stop("cells to read", str(signature.cells), f"at most {self.limits.cells} in {self._label}")
-        most = self.limits.graph_categories
-        if most is not None and signature.categories > most:
-            yield Stop("graph categories", str(signature.categories), f"at most {most} in {self._label}")
-        if entry.graph is not None and entry.graph != _has_graph(signature):
-            yield Stop("graph", "no graph" if entry.graph else "a graph", "a graph" if entry.graph else "no graph")
+    def display_stops(self, skill: str, cells: int, categories: int) -> tuple[Stop, ...]:
+        """The limits on how much is read from where, whatever the numbers."""
+        limits, graph = self.limits, self._graphs.get(skill)
+        stops = []
+        if cells > limits.cells:
+            stops.append(Stop("cells to read", str(cells), f"at most {limits.cells} in {self._label}"))
+        most = limits.graph_categories
+        if most is not None and categories > most:
+            stops.append(Stop("graph categories", str(categories), f"at most {most} in {self._label}"))
+        if graph is not None and graph != (categories > 0):
+            stops.append(Stop("graph", "no graph" if graph else "a graph", "a graph" if graph else "no graph"))
+        return tuple(stops)
 
 
 def _holds(condition: str, signature: Signature) -> bool:

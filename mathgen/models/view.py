@@ -32,6 +32,7 @@ class TableView:
     def __init__(self, totals: Totals) -> None:
         self.totals = totals
         self.table = totals.table
+        self._quantities: dict[tuple[Measure, Spot, str | tuple[str, ...] | None], Quantity] = {}  # the same ones come up again and again
 
     def count(self, measure: Measure, spot: Spot, color: str | tuple[str, ...] | None = None) -> int:
         """Pins of a measure at a spot, of one color, some colors, or all."""
@@ -53,7 +54,10 @@ class TableView:
 
     def quantity(self, measure: Measure, spot: Spot, color: str | tuple[str, ...] | None = None) -> Quantity:
         """The quantity of a measure at a spot."""
-        return Quantity(measure, self.scope(spot, color))
+        known = self._quantities.get((measure, spot, color))
+        if known is None:
+            known = self._quantities[measure, spot, color] = Quantity(measure, self.scope(spot, color))
+        return known
 
     @cached_property
     def trial_spans(self) -> tuple[tuple[Label, ...] | None, ...]:

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from typing import NamedTuple
 
-from mathgen.asks.expression import Ask, Expr, Op, Quantity, Stated
+from mathgen.asks.expression import Ask, Choice, Expr, Op, Quantity, Stat, Stated
 from mathgen.trials.scope import Scope
 
 Role = Quantity | Stated | Op | str | tuple[Quantity, ...]
@@ -31,15 +31,24 @@ class Draft(NamedTuple):
     def leaves(self) -> tuple[Expr, ...]:
         """Every leaf of the ask, once each, in order: what a pupil has to know, but for the asked quantity."""
         goal = self.ask.goal
-        exprs: list[Expr] = list(goal.exprs) if hasattr(goal, "exprs") else [goal.expr]
+        if not self.ask.given and type(goal) is not Choice:
+            return tuple(dict.fromkeys(leaves_of(goal.expr)))  # type: ignore[union-attr]
+        exprs: list[Expr] = list(goal.exprs) if isinstance(goal, Choice) else [goal.expr]
         exprs += [side for fact in self.ask.given for side in fact]
-        return tuple(dict.fromkeys(leaf for expr in exprs for leaf in leaves_of(expr)))
+        return tuple(dict.fromkeys([leaf for expr in exprs for leaf in leaves_of(expr)]))
 
 
 def leaves_of(expr: Expr) -> tuple[Expr, ...]:
     """The leaves of one expression, left to right."""
-    if isinstance(expr, Op):
-        return tuple(leaf for arg in expr.args for leaf in leaves_of(arg))
-    if hasattr(expr, "series"):
-        return expr.series
+    kind = type(expr)
+    if kind is Op:
+        found: list[Expr] = []
+        for arg in expr.args:  # type: ignore[union-attr]
+            if type(arg) is Op:
+                found.extend(leaves_of(arg))
+            else:
+                found.append(arg)
+        return tuple(found)
+    if kind is Stat:
+        return expr.series  # type: ignore[union-attr]
     return (expr,)

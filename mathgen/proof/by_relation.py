@@ -15,6 +15,7 @@ from sympy.polys.rings import PolyElement
 
 from mathgen.asks.expression import Ask, Choice, Expr, Op, Quantity, Stat, Stated, Unknown
 from mathgen.asks.relation import relation
+from mathgen.problems.record import Given
 from mathgen.proof.raw import RawRows
 
 _RING, _X = ring("x", QQ)
@@ -48,35 +49,43 @@ def solve(ask: Ask, rows: RawRows) -> Rational | str:
 
 
 def _symbolic(expr: Expr, rows: RawRows) -> Any:
-    """A rational constant, or a polynomial in x."""
-    if isinstance(expr, Quantity):
-        return QQ(rows.count(expr))
-    if isinstance(expr, Stated):
-        return QQ(expr.number)
-    if isinstance(expr, Unknown):
+    """A rational constant, or a polynomial in x. Whole numbers stay plain until something is divided."""
+    kind = type(expr)
+    if kind is Quantity:
+        return rows.count(expr)  # type: ignore[arg-type]
+    if kind is Stated:
+        return expr.number  # type: ignore[union-attr]
+    if kind is Unknown:
         return _X
-    if isinstance(expr, Stat):
-        return sum((QQ(rows.count(one)) for one in expr.series), QQ.zero) / len(expr.series)
-    result = _symbolic(expr.args[0], rows)
-    for arg in expr.args[1:]:
+    if kind is Stat:
+        return QQ(sum(rows.count(one) for one in expr.series), len(expr.series))  # type: ignore[union-attr]
+    symbol, args = expr.symbol, expr.args  # type: ignore[union-attr]
+    result = _symbolic(args[0], rows)
+    for arg in args[1:]:
         other = _symbolic(arg, rows)
-        if expr.symbol == "+":
+        if symbol == "+":
             result = result + other
-        elif expr.symbol == "-":
+        elif symbol == "-":
             result = result - other
-        elif expr.symbol == "*":
+        elif symbol == "*":
             result = result * other
         elif not other:
             raise NoSolution("division by zero")
         else:
-            result = result / other
+            result = QQ.convert(result) / other if isinstance(result, int) else result / other
     return result
 
 
-def constant(expr: Expr, rows: RawRows) -> Rational:
-    """The value of an expression without an unknown, from the raw rows."""
-    found = _symbolic(expr, rows)
-    return Rational(int(found.numerator), int(found.denominator))
+def true_to_table(given: Given, rows: RawRows) -> bool:
+    """Whether a printed or counted number is what the raw rows say."""
+    expr = given.expr
+    if isinstance(expr, Quantity):
+        count = rows.count(expr)
+        return given.number == str(count) and bool(given.value == count)
+    if isinstance(expr, Stated):
+        return given.number == str(expr.number)
+    found = QQ.convert(_symbolic(expr, rows))
+    return bool(given.value == Rational(int(found.numerator), int(found.denominator)))
 
 
 def _winner(goal: Choice, rows: RawRows) -> str:

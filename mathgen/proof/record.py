@@ -33,7 +33,7 @@ def _verdict_of_relation(problem: Problem, rows: RawRows) -> str:
     try:
         found = by_relation.solve(problem.ask, rows)
         for given in problem.givens:
-            if by_relation.constant(given.expr, rows) != given.value:
+            if not by_relation.true_to_table(given, rows):
                 return f"the given {given.number} is not true to the table"
     except by_relation.NoSolution as err:
         return str(err)

@@ -13,6 +13,7 @@ from mathgen.trials.scope import Label
 from mathgen.trials.set_up import Statement
 from mathgen.trials.total_cells import ResultRow, TotalKeys, rows_summed, summed_columns
 
+_ABSENT_MARKS = ("absent", "abs", "n/a", "-", "–", "—")  # in a trial cell; single letters there are names of trials
 _LONG_SENTENCE = 30  # a lone cell longer than this below a table is a remark, not a group's name
 
 
@@ -65,7 +66,7 @@ class Body:
         filled = [cell for cell in cells if cell]
         labels = self.label_cells(row)
         kinds = {total_label(label) for label in labels} - {None}
-        if len(filled) == 1 and is_trial_label(filled[0]) and "trial" not in self.columns.keys:
+        if len(filled) == 1 and is_trial_label(filled[0]) and self.key_text(row, "trial") != filled[0]:
             self.section_trial = read_trial(filled[0])
             return
         if "measure" not in self.columns.keys and any(self.is_set_up(label) for label in labels):
@@ -239,11 +240,17 @@ class Body:
         if column is None:
             return self.section_trial if self.section_trial is not None else 1
         typed = self.key_text(row, "trial")
+        if typed.casefold() in _ABSENT_MARKS:
+            advice = f'Type the trial here and "{typed}" under each color.'
+            self.found.faults.append(Fault(place_of(self.grid, column, row), typed, "the trial's number", advice))
+            return None
         if typed:
             self.trial = read_trial(typed)
             return self.trial
         if all(value.heading.trial is not None for value in self.columns.values):
             return None
+        if self.section_trial is not None:
+            return self.section_trial
         if self.trial is not None and ("color" in self.columns.keys or "measure" in self.columns.keys):
             self.trials_filled.append(row)
             return self.trial

@@ -101,9 +101,7 @@ class _Sorter:
                 self.columns.notes.append(f'The time stamp column "{heading.text}" is left out.')
             elif role in ("index", "derived", "person"):
                 self.spare.append(column)
-            elif role in ("count", *_MEASURES):
-                self.columns.values.append(column)
-            elif heading.known:
+            elif role in ("count", *_MEASURES) or heading.known:
                 self.columns.values.append(column)
             elif heading.text or self.cells(column):
                 self.waiting.append(column)
@@ -265,6 +263,7 @@ class _Sorter:
         """Counts under no color: in a wide table a total; in a long table "Total" may be how many were set up."""
         values, totals = self.columns.values, self.columns.totals
         if "color" in self.columns.keys:
+            self.counts_beside()
             set_up = any(column.heading.measure == "set_up" for column in values)
             measured = any(column.heading.role in ("count", "down", "standing") for column in values)
             across = any(column.heading.trial is not None or column.heading.group for column in values)
@@ -282,6 +281,7 @@ class _Sorter:
                     totals.remove(column)
                     values.append(replace(column, heading=replace(column.heading, role=column.heading.measure)))
         elif any(column.heading.color for column in values):
+            self.sets_beside()
             for column in list(values):
                 if column.heading.color is None:
                     values.remove(column)
@@ -295,6 +295,38 @@ class _Sorter:
         if letters:
             self.columns.notes.append(f"The colors {', '.join(letters)} are kept as single letters.")
         self.repeated()
+
+    def counts_beside(self) -> None:
+        """In a long table, a bare "Pins" beside pins knocked down or left standing says how many were set up."""
+        values = self.columns.values
+        measures = [column.heading.measure for column in values]
+        bare = [column for column in values if column.heading.role == "count"]
+        if len(bare) == 1 and "set_up" not in measures and ("down" in measures or "standing" in measures):
+            values[values.index(bare[0])] = replace(bare[0], heading=replace(bare[0].heading, role="set_up", measure="set_up"))
+            self.columns.notes.append(f'"{bare[0].heading.text}" is read as how many were set up.')
+
+    def sets_beside(self) -> None:
+        """In a wide table, "Out of" right of each color says how many of that color were set up."""
+        values = self.columns.values
+        by_number = {column.number: column for column in values}
+        beside = {
+            column.number: by_number[column.number - 1]
+            for column in values
+            if column.heading.color is None
+            and (column.heading.measure == "set_up" or column.heading.text.casefold() == "of")
+            and column.number - 1 in by_number
+            and by_number[column.number - 1].heading.color is not None
+        }
+        colored = [column for column in values if column.heading.color is not None]
+        if len(beside) != len(colored):
+            return
+        for index, column in enumerate(values):
+            if column.number in beside:
+                left = beside[column.number].heading
+                values[index] = replace(column, heading=replace(left, text=column.heading.text, role=None, measure="set_up", set_up=None))
+                self.columns.notes.append(
+                    f'"{column.heading.text}" in column {column.number} is read as how many {left.color} pins were set up.'
+                )
 
     def repeated(self) -> None:
         """Two columns that say the same of the same pins."""

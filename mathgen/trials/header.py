@@ -47,8 +47,7 @@ def find_header(grid: Grid) -> Header | None:
         best = next((index for index in range(min(_SEARCHED_ROWS, len(grid.rows) - 1)) if _heads_counts(grid, index)), None)
     side = _side_headings(grid)
     if side is not None and (best is None or side[0] <= best <= side[1]):
-        notes: list[str] = []
-        return Header(side[0] + 1, side[1] + 1, _columns_beside(grid, *side), _titles(grid, side[0]), tuple(notes))
+        return Header(side[0] + 1, side[1] + 1, _columns_beside(grid, *side), _titles(grid, side[0]))
     if best is None:
         return None
     first = last = best
@@ -56,7 +55,7 @@ def find_header(grid: Grid) -> Header | None:
         first -= 1
     while last + 1 < len(grid.rows) and last - first < 2 and _is_lower_heading(grid.rows[last + 1], grid.rows[last]):
         last += 1
-    notes = []
+    notes: list[str] = []
     columns = _numbered_colors(_columns(grid, first, last, notes), notes)
     return Header(first + 1, last + 1, columns, _titles(grid, first), tuple(notes))
 
@@ -67,15 +66,17 @@ def _titles(grid: Grid, first: int) -> tuple[tuple[int, str], ...]:
 
 def _side_headings(grid: Grid) -> tuple[int, int] | None:
     """The first and last of two or more rows in a row that each start with a key word: "Group", then "Trial", labels to their right."""
-    for index, row in enumerate(grid.rows[:_SEARCHED_ROWS]):
+    for index in range(min(_SEARCHED_ROWS, len(grid.rows))):
         last = index
-        while (
-            last < len(grid.rows) and read_heading(grid.rows[last][0]).role in _KEY_ROLES and sum(map(bool, map(tidy, grid.rows[last]))) > 1
-        ):
+        while last < len(grid.rows) and _starts_with_key(grid.rows[last]):
             last += 1
-        if last - index > 1 and tidy(row[0]):
+        if last - index > 1:
             return index, last - 1
     return None
+
+
+def _starts_with_key(row: tuple[str, ...]) -> bool:
+    return read_heading(row[0]).role in _KEY_ROLES and sum(1 for cell in row if tidy(cell)) > 1
 
 
 def _columns_beside(grid: Grid, first: int, last: int) -> tuple[HeadedColumn, ...]:

@@ -42,8 +42,9 @@ def read_sheet(
     found.notes.extend(columns.notes)
     found.faults.extend(columns.faults)
     found.timestamped = columns.timestamp is not None
-    found.faults.extend(_missing_dimensions(grid, header, columns, outer_group))
-    if found.faults:
+    missing = _missing_dimensions(grid, header, columns, outer_group)
+    if missing:
+        found.faults.extend(missing)
         return found
     for column in columns.values:
         heading = column.heading
@@ -54,6 +55,8 @@ def read_sheet(
                 )
             )
     Body(found, header, columns, outer_trial, outer_group).read()
+    if columns.faults:
+        found.totals.clear()  # a total may have added up the very column that is not understood
     return found
 
 
@@ -90,12 +93,16 @@ def _missing_dimensions(grid: Grid, header: Header, columns: Columns, outer_grou
     """Faults for a table that names no groups, no colors, or holds no counts; each told once."""
     place = Place(header.last_row, None, grid.sheet)
     faults = []
-    if columns.faults:
-        return []
     if not columns.values:
-        return [
-            Fault(place, "", "columns that hold counts", "Head them with the colors, such as Red (4) and Blue (3), and put counts below.")
-        ]
+        return (
+            []
+            if columns.faults
+            else [
+                Fault(
+                    place, "", "columns that hold counts", "Head them with the colors, such as Red (4) and Blue (3), and put counts below."
+                )
+            ]
+        )
     if "group" not in columns.keys and outer_group is None and any(column.heading.group is None for column in columns.values):
         faults.append(Fault(place, "", "a column that names the groups", 'Head it "Group".'))
     if "color" not in columns.keys and any(column.heading.color is None for column in columns.values):

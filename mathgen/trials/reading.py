@@ -11,6 +11,7 @@ from mathgen.trials.layout import read_sheet
 from mathgen.trials.options import ReadOptions
 from mathgen.trials.results import weigh
 from mathgen.trials.sheets import choose_sheets
+from mathgen.trials.source import read_grids
 from mathgen.trials.table import TrialTable
 
 __all__ = ["ReadOptions", "ReadResult", "interpret", "read_table"]
@@ -62,6 +63,4 @@ def read_table(path: str, options: ReadOptions = ReadOptions()) -> ReadResult:  
         TableFaults: the file cannot be read, or something in it cannot be understood.
         TableQuestions: something in it reads in more than one way.
     """
-    from mathgen.trials.source import read_grids
-
     return interpret(read_grids(path), options)

@@ -67,5 +67,8 @@ def summed_columns(total: HeadedColumn, columns: Columns) -> list[list[int]]:
     choices = [values, [column for column in values if before < column.number < total.number]]
     choices += [[column for column in values if column.heading.measure == measure] for measure in ("down", "standing", "set_up")]
     if heading.trial is not None:
-        choices.insert(0, [column for column in values if column.heading.trial == heading.trial])
+        of_trial = [column for column in values if column.heading.trial == heading.trial]
+        # A second total under the last trial's heading is the grand total, reached over by that heading.
+        second = any(other.heading.trial == heading.trial and other.number < total.number for other in columns.totals)
+        choices = [of_trial, *choices] if second else [of_trial]
     return [numbers for choice in choices if (numbers := [column.number for column in choice])]

@@ -83,7 +83,7 @@ def _forms(answer: dict[str, Any], exact: Rational, shown: Rational, demands: st
         if value(text) not in (exact, shown):
             yield f"accepted form {text} is {value(text)}"
         form = demands.partition(":")[0]
-        if not re.fullmatch(_FORM[form], text):
+        if not re.fullmatch(_FORM.get(form, ".+"), text):
             yield f"accepted form {text} is no {demands}"
         if demands == "any" and text.endswith("%") and exact > 1:
             yield f"accepted form {text} of a number over 1"
@@ -156,7 +156,8 @@ def _relation(line: dict[str, Any], exact: Rational, texts: Texts) -> Iterator[s
     if re.search(r"\d\.\d|%", relation):
         yield f'relation "{relation}" has a number that is no count'
     known = {value(given["number"]) for given in line["givens"]} | {1, 100}
-    known |= {len(texts.results.trials), len(texts.results.groups), sum(given["where"] != "words" for given in line["givens"])}
+    named = texts.named(line["text"])
+    known |= {len(texts.results.trials), len(texts.results.groups), len(named.groups), len(named.trials), sum(given["where"] != "words" for given in line["givens"])}
     missing = [number for number in relation_numbers(relation) if number not in known]
     if missing:
         possible = _totals_near(line, texts)
@@ -216,9 +217,12 @@ def _name(line: dict[str, Any], texts: Texts) -> Iterator[str]:
         return
     if not any(_wins(winner, rivals, reach, most, values, text, texts) for reach in reaches):
         yield f"{winner} does not have the {'greatest' if most else 'least'} of {values} in the rows"
-    shown = re.fullmatch(rf"{re.escape(winner)} \((.+)\)", answer["display"])
+    printed = texts.called(winner) if winner in texts.results.groups else winner  # a group "7" is printed as "Group 7"
+    if not {winner, printed} <= {*answer["accepted"], winner}:
+        yield f"{printed} is not accepted"
+    shown = re.fullmatch(rf"{re.escape(printed)} \((.+)\)", answer["display"])
     if shown is None:
-        if answer["display"] != winner:
+        if answer["display"] != printed:
             yield f'display "{answer["display"]}"'
     else:
         sides = [value(side) for side in re.split(r" [<>] ", shown[1])]
@@ -232,8 +236,9 @@ def _name(line: dict[str, Any], texts: Texts) -> Iterator[str]:
 
 def _rivals(winner: str, named: Any, texts: Texts) -> tuple[list[str], list[Reach]]:
     """The labels between which the words choose, and the scopes in which they may do so, less the label itself."""
-    spans = [*ways(named.trials, ()), None]
-    colors: list[tuple[Label, ...] | None] = [named.colors or None, *((color,) for color in named.colors)]
+    # One reading only: a second one could make a loser win.
+    spans: list[tuple[Label, ...] | None] = [named.trials or None]
+    colors: list[tuple[Label, ...] | None] = [named.colors or None]
     if winner in named.groups:
         return list(named.groups), [Reach((), span, color) for span, color in product(spans, colors)]
     if winner.casefold() in [color.casefold() for color in named.colors]:

@@ -26,7 +26,7 @@ _WORDS_FIRST = {
     "times as many": r"\btimes as (many|much)\b",
     "mixed number": r"\bmixed number",
     "decimal": r"\bdecimal",
-    "ratio": r"\bratio\b|\bfor every\b|\brates?\b|\d:\d",
+    "ratio or rate": r"\bratio\b|\bfor every\b|\brates?\b|\d:\d",
     "percent": r"\bpercent|%",
     "mean": r"\b(mean|median)\b",
     "percent change": r"\bpercent (more|less|fewer|increase|decrease|change)|\b[Bb]y what percent",

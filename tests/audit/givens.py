@@ -208,9 +208,6 @@ def _asked_reaches(in_question: Named, in_text: Named, question: str, texts: Tex
     colors: list[tuple[Label, ...] | None] = [in_question.colors or None]
     if not in_question.colors and in_text.colors:
         colors.append(in_text.colors)  # "How many pins in all?" of the red, blue and gold ones
-    trials: list[tuple[Label, ...] | None] = [in_question.trials] if in_question.trials else [in_text.trials or None]
-    if not in_question.trials and len(in_text.trials) > 1:
-        trials.append((in_text.trials[-1],))
-    if not in_question.trials:
-        trials.append(None)
+    # Trials that the question does not name are those of the facts, taken together.
+    trials: list[tuple[Label, ...] | None] = [in_question.trials or in_text.trials or None]
     return (Reach(*choice) for choice in product(groups, trials, colors))

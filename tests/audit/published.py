@@ -32,7 +32,7 @@ FIRST_GRADE = {
     "fraction times fraction": 5,
     "decimals computed": 5,
     "quotient as a fraction": 5,
-    "ratio": 6,
+    "ratio or rate": 6,
     "percent": 6,
     "negative": 6,
     "mean": 6,

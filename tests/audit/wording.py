@@ -54,9 +54,13 @@ class Texts:
         self._trial_list = re.compile(rf"\b(?:{one} (?P<one>\d+)|{many} (?P<many>\d+(?:(?:, \d+)+,? and \d+| and \d+)?))(?![\d/%]|\.\d)")
         self._trial_labels = {label: re.compile(rf"(?<!\w){re.escape(str(label))}(?!\w)") for label in results.trials if isinstance(label, str)}
 
+    def called(self, label: str) -> str:
+        """A group as it is printed by itself: "Group 7" for 7, Owls for Owls."""
+        return f"{self.words.group} {label}" if label.isdigit() or len(label) == 1 else label
+
     def _group_pattern(self, label: str) -> re.Pattern[str]:
         text = re.escape(label)
-        if label.isdigit() or len(label) == 1:
+        if self.called(label) != label:
             return re.compile(rf"\b{re.escape(self.words.group)} {text}(?!\w)")
         # A name that has its own article keeps it: "The Most" starts some sentences and ends others.
         return re.compile(rf"(?<!\w){text}(?!\w)")

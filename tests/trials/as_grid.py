@@ -9,7 +9,9 @@ from mathgen.trials.grid import Grid
 from mathgen.trials.table import TrialTable
 
 
-def grid(text: str, sheet: str | None = None, merged: tuple[tuple[int, int, int, int], ...] = (), dates: tuple[tuple[int, int], ...] = ()) -> Grid:
+def grid(
+    text: str, sheet: str | None = None, merged: tuple[tuple[int, int, int, int], ...] = (), dates: tuple[tuple[int, int], ...] = ()
+) -> Grid:
     """The cells of a comma-separated table; its first line is row 1."""
     rows = list(csv.reader(io.StringIO(text.strip("\n"))))
     width = max(map(len, rows))
@@ -19,7 +21,7 @@ def grid(text: str, sheet: str | None = None, merged: tuple[tuple[int, int, int,
 def in_a_line(table: TrialTable) -> str:
     """``Owls 1: red 3/4, blue absent; Owls 2: ...``, knocked down of set up, in table order."""
     results = {(row.group, row.trial, row.color): f"{row.down}/{row.set_up}" for row in table.rows}
-    results |= {label: "absent" for label in table.absent}
+    results |= dict.fromkeys(table.absent, "absent")
     groups = dict.fromkeys(group for group, _, _ in results)
     trials = dict.fromkeys(trial for _, trial, _ in results)
     colors = dict.fromkeys(color for _, _, color in results)

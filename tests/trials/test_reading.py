@@ -3,10 +3,11 @@
 from __future__ import annotations
 
 from dataclasses import dataclass
+from pathlib import Path
 
 import pytest
 
-from mathgen.trials.reading import ReadOptions, interpret
+from mathgen.trials.reading import ReadOptions, interpret, read_table
 from tests.trials.as_grid import grid, in_a_line, pieces
 
 AS_IT_STANDS = ReadOptions()
@@ -384,6 +385,41 @@ Owls,2,-,3,N/A""",
         '"-" is read as absent',
     ),
     Messy(
+        "out of right of each color",
+        """Pins down
+Group,Trial,Red,Out of,Blue,of
+Owls,1,3,4,2,3
+Owls,2,1,4,0,3""",
+        OWLS,
+        '"Out of" in column 4 is read as how many red pins were set up.',
+    ),
+    Messy(
+        "a bare count beside pins left standing",
+        """Group,Trial,Color,Pins,Left standing
+Owls,1,red,4,1
+Owls,1,blue,3,1""",
+        "Owls 1: red 3/4, blue 2/3",
+        '"Pins" is read as how many were set up.',
+    ),
+    Messy(
+        "a row that names the trial of the rows below it",
+        """Pins down
+Group,Trial,Red (4),Blue (3)
+Trial 1,,,
+Owls,,3,2
+Trial 2,,,
+Owls,,1,0""",
+        OWLS,
+    ),
+    Messy(
+        "a grand total right of the last trial's total",
+        """Pins knocked down,,,,,,,
+Group,Trial 1,,,Trial 2,,,
+,Red (4),Blue (3),Total,Red (4),Blue (3),Total,Grand total
+Owls,3,2,5,1,0,1,6""",
+        OWLS,
+    ),
+    Messy(
         "absent once for a whole row",
         """Pins knocked down
 Group,Trial,Red (4),Blue (3)
@@ -610,3 +646,16 @@ Owls,2,BLUE,1½,1 ft,B,1,"""
     first, second = interpret([grid(text)]).table.rows
     assert (first.target, str(first.gap_inches), first.height, first.round, first.notes) == ("red", "9/4", "12 in", "A", "wobbly")
     assert (second.target, str(second.gap_inches), second.height, second.round, second.notes) == ("blue", "3/2", "1 ft", "B", None)
+
+
+def test_the_messy_sample_is_read_as_a_person_reads_it() -> None:
+    result = read_table(str(Path(__file__).parent.parent.parent / "samples" / "messy.xlsx"))
+    assert in_a_line(result.table) == (
+        "Owls 1: red 3/4, blue 2/3, gold 4/5; Owls 2: red 4/4, blue 1/3, gold 5/5; Owls 3: red 2/4, blue 3/3, gold 3/5; "
+        "HERONS 1: red 1/4, blue 2/3, gold 1/5; HERONS 2: red 2/4, blue 0/3, gold 4/5; HERONS 3: red 3/4, blue 3/3, gold 5/5; "
+        "Finches 1: red 4/4, blue 1/3, gold 3/5; Finches 2: red 3/4, blue 1/3, gold 5/5; Finches 3: red 1/4, blue 2/3, gold absent; "
+        "wrens 1: red 2/4, blue 3/3, gold 0/5; wrens 2: red 3/4, blue 1/3, gold 3/5; wrens 3: red 1/4, blue 1/3, gold 2/5"
+    )
+    said = "\n".join(result.notes)
+    for guess in ('"Gruop"', "Blank group cells", '"||||" is read as 4 tally marks', 'The column "Total" is checked', 'Row 19 ("Totals")'):
+        assert guess in said

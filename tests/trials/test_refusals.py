@@ -62,6 +62,16 @@ REFUSED = (
         TITLE + "Owls,1,1O,9\nHawks,1,x,2\nLarks,1,2,y",
         ((3, 3, "1O", ""), (3, 4, "9", ""), (4, 3, "x", ""), (5, 4, "y", "")),
     ),
+    Refused(
+        "absent in place of a trial",
+        TITLE + "Owls,1,3,2\nHawks,absent,,",
+        ((4, 2, "absent", 'Type the trial here and "absent" under each color.'),),
+    ),
+    Refused(
+        "a wrong total of one trial across",
+        "Pins knocked down\nGroup,Trial 1,,,Trial 2,,\n,Red (4),Blue (3),Total,Red (4),Blue (3),Total\nOwls,3,2,6,1,0,1",
+        ((4, 4, "6", "5, the sum of the counts"),),
+    ),
     Refused("a blank trial", TITLE + "Owls,1,3,2\nOwls,,3,2", ((4, 2, "", "the trial's number"),)),
     Refused("a blank first group", TITLE + ",1,3,2", ((3, 1, "", "the name of a group"),)),
     Refused(
@@ -275,7 +285,8 @@ def test_a_fault_names_sheet_row_column_heading_and_cell() -> None:
     )
 
 
-def test_a_fault_in_the_headings_is_told_once_and_alone() -> None:
+def test_a_fault_in_the_headings_is_told_once_beside_those_of_the_rows() -> None:
+    text = "Pins down\nGroup,Trial,Red (4),Cone,Total\n" + "\n".join(f"Owls,{trial},{trial},9,9" for trial in range(1, 6))
     with pytest.raises(TableFaults) as caught:
-        interpret([grid("Pins down\nGroup,Trial,Red (4),Cone\n" + "\n".join(f"Owls,{trial},9,9" for trial in range(1, 9)))])
-    assert len(caught.value.faults) == 1
+        interpret([grid(text)])
+    assert [fault.place.cell for fault in caught.value.faults] == ["D2", "C7"]
