@@ -6,6 +6,7 @@ from collections import Counter
 from collections.abc import Iterator
 from dataclasses import dataclass, field
 
+from mathgen.asks.expression import Ask
 from mathgen.bank.builder import Builder, Stopped
 from mathgen.bank.desk import Desk
 from mathgen.bank.draw import drafts, stream
@@ -51,7 +52,7 @@ def build_bank(
 
 def _of_model(builder: Builder, model: ProblemModel, seed: int, per_model: int, report: Report) -> Iterator[Problem]:
     rng = stream(seed, "bank", builder.grade, model.name)
-    kept: set[str] = set()
+    kept: set[Ask] = set()
     for draft in drafts(model.space(builder.desk.view), rng):
         report.proposed += 1
         one = builder.candidate(model, draft, rng)
@@ -62,10 +63,10 @@ def _of_model(builder: Builder, model: ProblemModel, seed: int, per_model: int, 
         if not proved(problem):
             report.failed[f"{model.name} ({', '.join(route for route, verdict in problem.proof if verdict != AGREES)})"] += 1
             continue
-        if problem.id in kept:  # one ask met along two ways
+        if problem.ask in kept:  # one ask met along two ways
             report.stopped["twice"] += 1
             continue
-        kept.add(problem.id)
+        kept.add(problem.ask)
         report.kept += 1
         report.kept_by_grade[builder.grade] += 1
         yield problem

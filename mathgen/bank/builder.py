@@ -8,7 +8,6 @@ from __future__ import annotations
 
 import re
 from functools import lru_cache
-from hashlib import blake2b
 from random import Random
 from typing import NamedTuple
 
@@ -85,6 +84,7 @@ class Builder:
         self.gate = Gate(curriculum, grade)
         self._caps = curriculum.caps(grade)
         self._cores: dict[tuple[object, ...], _Core] = {}
+        self._fitting: dict[tuple[object, ...], tuple[Frame, ...]] = {}
         self._unfit: dict[tuple[object, ...], tuple[str, ...]] = {}
 
     def candidate(self, model: ProblemModel, draft: Draft, rng: Random, sources: frozenset[str] = ALL_SOURCES) -> Candidate | Stopped:
@@ -98,8 +98,8 @@ class Builder:
         core = self._core(model, draft, text)
         if core.stops:
             return Stopped(core.stops)
-        frames = fitting_frames(model.strand, model.name, self.grade, draft, self._sources(model, draft, sources))
-        shape = tuple(desk.speaker.shape(role) for role in draft.roles.values())
+        frames = self._frames(model, draft, sources)
+        shape = tuple([desk.speaker.shape(role) for role in draft.roles.values()])
         reasons: dict[str, None] = {}
         for frame in in_turn(frames, rng):
             spot = (model.name, frame.name, shape)
@@ -137,14 +137,18 @@ class Builder:
             core = self._cores[spot] = _Core(steps, stops, frozenset(signature.givens), largest)
         return core
 
-    def _sources(self, model: ProblemModel, draft: Draft, sources: frozenset[str]) -> frozenset[str]:
-        """Where the numbers may stand: what the gate would stop for its source alone is not worth saying."""
-        entry = self.curriculum.entry(model.skill, self.grade)
-        if entry is not None and entry.graph is not None:
-            sources = sources & _GRAPH if entry.graph else sources - _GRAPH
-        if "graph" in sources and not any(map(may_be_bar, draft.leaves())):
-            sources = sources - _GRAPH
-        return sources
+    def _frames(self, model: ProblemModel, draft: Draft, sources: frozenset[str]) -> tuple[Frame, ...]:
+        """The frames that may say the draft. What the gate would stop for its source alone is not worth saying."""
+        spot = (model.name, draft.wanted, sources)
+        frames = self._fitting.get(spot)
+        if frames is None:
+            entry = self.curriculum.entry(model.skill, self.grade)
+            if entry is not None and entry.graph is not None:
+                sources = sources & _GRAPH if entry.graph else sources - _GRAPH
+            frames = self._fitting[spot] = fitting_frames(model.strand, model.name, self.grade, draft, sources)
+        if any(frame.source == "graph" for frame in frames) and not any(map(may_be_bar, draft.leaves())):
+            frames = tuple([frame for frame in frames if frame.source != "graph"])
+        return frames
 
     def _in_frame(
         self, model: ProblemModel, draft: Draft, frame: Frame, core: _Core, exact: Rational | str, text: str
@@ -218,7 +222,6 @@ class Builder:
         draft = candidate.draft
         key = answer_of(self.desk, draft, candidate.exact, candidate.shown)
         problem = Problem(
-            id=_identity(draft, self.grade, self.curriculum.name),
             grade=self.grade,
             curriculum=self.curriculum.name,
             standards=candidate.standards,
@@ -241,10 +244,6 @@ class Builder:
             proof=(),
         )
         return prove(problem, self.desk.rows)
-
-
-def _identity(draft: Draft, grade: int, curriculum: str) -> str:
-    return blake2b(f"{draft.ask!r}|{grade}|{curriculum}".encode(), digest_size=8).hexdigest()
 
 
 def _extra_numbers(draft: Draft, words: Words) -> int:

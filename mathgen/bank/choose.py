@@ -92,14 +92,12 @@ def labels_of(candidate: Candidate) -> tuple[str, ...]:
 
 
 def in_order(chosen: list[Candidate]) -> list[Candidate]:
-    """Print order: an easy start, rising difficulty, the hardest last, and no two neighbors of one model where that can be."""
+    """Print order: level by level, easy to hard, and within a level no two neighbors of one model where that can be."""
     rising = sorted(chosen, key=lambda one: (_LEVELS[one.level], one.difficulty))
     ordered: list[Candidate] = []
     while rising:
-        following = next((one for one in rising if not ordered or one.model.name != ordered[-1].model.name), rising[0])
-        # A neighbor of another model may be taken from further up, but never from more than one level up.
-        if _LEVELS[following.level] > _LEVELS[rising[0].level] + 1:
-            following = rising[0]
+        last = ordered[-1].model.name if ordered else ""
+        following = next((one for one in rising if one.level == rising[0].level and one.model.name != last), rising[0])
         rising.remove(following)
         ordered.append(following)
     return ordered

@@ -5,6 +5,7 @@ from __future__ import annotations
 from functools import cached_property
 
 from mathgen.asks.steps import CellReader
+from mathgen.models.slips import SlipRule
 from mathgen.models.view import TableView
 from mathgen.proof.raw import RawRows
 from mathgen.scenario.words import Scenario
@@ -24,9 +25,17 @@ class Desk:
         self.rows = RawRows(table)
         self.speaker = Speaker(table, scenario)
         self.scenario = scenario
+        self._lines: dict[str, str] = {}
+
+    def slip_line(self, rule: SlipRule) -> str:
+        """A rule's line of feedback in the scenario's words."""
+        line = self._lines.get(rule.id)
+        if line is None:
+            line = self._lines[rule.id] = rule.line.format_map(self._slip_words)
+        return line
 
     @cached_property
-    def slip_words(self) -> dict[str, str]:
+    def _slip_words(self) -> dict[str, str]:
         """What the lines of feedback call things."""
         said = self.scenario
         return {"items": said.items, "trial": said.trial, "trials": said.trials, **said.after_noun}

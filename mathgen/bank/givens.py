@@ -51,8 +51,9 @@ def to_be_read(draft: Draft, printed: dict[Expr, str]) -> tuple[Quantity, ...]:
 def givens_of(desk: Desk, words: Words, left_out: tuple[Quantity, ...]) -> tuple[tuple[Given, ...], tuple[Cell, ...]]:
     """Every given, and the table cells to be read. A bar of a graph is read whole, a total of the table cell by cell."""
     scenario = desk.scenario
+    totals = desk.totals
     givens = [
-        Given(text, value(expr, desk.totals), expr, _named(expr, scenario), expr.scope if isinstance(expr, Quantity) else None, "words")
+        Given(text, value(expr, totals), expr, _named(expr, scenario), expr.scope if type(expr) is Quantity else None, "words")
         for expr, text in words.printed.items()
     ]
     cells: dict[Cell, None] = {}

@@ -62,7 +62,7 @@ def slips_of(desk: Desk, draft: Draft, key: Answer) -> tuple[Slip, ...]:
         else:
             text = _wrong_text(wrong[0], wrong[1], key.demand, key.exact, key.shown)  # type: ignore[arg-type]
         if text is not None and text not in found:
-            found[text] = Slip(slip_id, text, rule.line.format_map(desk.slip_words))
+            found[text] = Slip(slip_id, text, desk.slip_line(rule))
     return tuple(found.values())
 
 

@@ -24,7 +24,9 @@ from mathgen.trials.reading import read_table
 @click.option("--grade", "--grades", "grades", type=GRADES, required=True, help="Which grades, such as 2-7.")
 @click.option("--per-model", type=click.IntRange(min=1), default=40, show_default=True, help="At most so many of each kind and grade.")
 @source_options
-@click.option("--out", required=True, type=click.Path(dir_okay=False, path_type=Path), metavar="FILE", help="A file ending in .jsonl or .csv.")
+@click.option(
+    "--out", required=True, type=click.Path(dir_okay=False, path_type=Path), metavar="FILE", help="A file ending in .jsonl or .csv."
+)
 @click.option("--force", is_flag=True, help="Replace a file that exists.")
 def bank(
     table: str,

@@ -12,7 +12,7 @@ import click
 LOWEST, HIGHEST = 1, 8
 
 
-class Grades(click.ParamType):
+class Grades(click.ParamType):  # type: ignore[type-arg]  # generic only since click 8.2, and 8.1 is in range
     """Grades as a teacher writes them: ``4``, ``2-8``, ``3,5``."""
 
     name = "GRADES"
@@ -53,7 +53,14 @@ def source_options(command: Callable[..., Any]) -> Callable[..., Any]:
     return apply(
         [
             click.option("--curriculum", default="ccss", show_default=True, help="Whose standards and limits: ccss or england."),
-            click.option("--scenario", "scenario_name", metavar="FILE", default="ramp", show_default=True, help="What things are called: ramp, seeds, or a file."),
+            click.option(
+                "--scenario",
+                "scenario_name",
+                metavar="FILE",
+                default="ramp",
+                show_default=True,
+                help="What things are called: ramp, seeds, or a file.",
+            ),
             click.option("--seed", type=click.IntRange(min=0), default=1, show_default=True, help="Another number, another draw."),
         ],
         command,
@@ -64,7 +71,9 @@ def out_options(command: Callable[..., Any]) -> Callable[..., Any]:
     """The folder for files, and whether to replace what is there."""
     return apply(
         [
-            click.option("--out", metavar="FOLDER", required=True, type=click.Path(file_okay=False, path_type=Path), help="Where the files go."),
+            click.option(
+                "--out", metavar="FOLDER", required=True, type=click.Path(file_okay=False, path_type=Path), help="Where the files go."
+            ),
             click.option("--force", is_flag=True, help="Replace files that exist."),
         ],
         command,

@@ -96,7 +96,30 @@ def printed_step(text: str) -> PrintedStep:
     >>> printed_step("12/12 - 9/12 = 3/12").end.written_bottom
     12
     """
-    return _Reader(text).step()
+    return _plain_step(text) or _Reader(text).step()
+
+
+def _plain_step(text: str) -> PrintedStep | None:
+    """The common kind of step, ``numbers joined by one sign = number``, read without a grammar; None for any other kind."""
+    left, equals, right = text.partition(" = ")
+    pieces = left.split(" ")
+    # Pieces go number, sign, number ...: a mixed number has a blank of its own, and is left to the grammar.
+    symbol = pieces[1] if len(pieces) > 1 else ""
+    if not equals or len(pieces) % 2 == 0 or symbol not in "+-*/" or any(other != symbol for other in pieces[3::2]):
+        return None
+    end = printed_number(right)
+    numbers = [printed_number(piece) for piece in pieces[::2]]
+    if end is None or None in numbers:
+        return None
+    held, done = numbers[0], []
+    for place, number in enumerate(numbers[1:]):
+        result = _result(symbol, held, number)  # type: ignore[arg-type]
+        if result is None:
+            return None
+        done.append(Operation(symbol, held, number, result, symbol == "+" and place > 0))  # type: ignore[arg-type]
+        held = result
+    longest = len(numbers) if symbol == "+" else 0
+    return PrintedStep((*numbers, end), tuple(done), numbers[0], end, longest)  # type: ignore[arg-type]
 
 
 def lowest(top: int, bottom: int) -> tuple[int, int]:

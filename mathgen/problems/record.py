@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from hashlib import blake2b
 from typing import Literal, NamedTuple
 
 from sympy import Rational
@@ -55,7 +56,6 @@ class Answer(NamedTuple):
 class Problem(NamedTuple):
     """One ask in words, with all that paper and marking need."""
 
-    id: str
     grade: int
     curriculum: str
     standards: tuple[str, ...]
@@ -76,6 +76,11 @@ class Problem(NamedTuple):
     slips: tuple[Slip, ...]  # none of them equal to the answer
     must_not_show: tuple[Scope, ...]  # totals that would give the answer away if printed beside the problem
     proof: tuple[tuple[str, str], ...]  # route, verdict
+
+    @property
+    def id(self) -> str:
+        """A hash of the canonical ask with grade and curriculum: the same for the same problem, always."""
+        return blake2b(f"{self.ask!r}|{self.grade}|{self.curriculum}".encode(), digest_size=8).hexdigest()
 
     @property
     def text(self) -> str:

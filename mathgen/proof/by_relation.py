@@ -1,26 +1,28 @@
 """Route 2: the question as an equation in one unknown, solved by sympy over the rationals.
 
-Quantities are added up afresh from the table's raw rows. The equation stays symbolic (a polynomial in x over QQ) until sympy's
-row reduction solves it; there has to be exactly one solution. A question of "which" has no equation: there the one label
+Quantities are added up afresh from the table's raw rows. The equation stays symbolic (linear in x over QQ) until sympy's row
+reduction solves it; there has to be exactly one solution. A question of "which" has no equation: there the one label
 whose value strictly beats every other is taken.
 """
 
 from __future__ import annotations
 
-from typing import Any
+from typing import Any, NamedTuple
 
-from sympy import QQ, Rational, ring
+from sympy import QQ, Rational
 from sympy.polys.matrices.sdm import sdm_irref
-from sympy.polys.rings import PolyElement
 
 from mathgen.asks.expression import Ask, Choice, Expr, Op, Quantity, Stat, Stated, Unknown
 from mathgen.asks.relation import relation
+from mathgen.exact.parse import written
 from mathgen.problems.record import Given
 from mathgen.proof.raw import RawRows
 
-_RING, _X = ring("x", QQ)
-_ONE_PLACE = (1,)  # the exponent of x in a linear polynomial's leading term
-_CONSTANT = (0,)
+class Linear(NamedTuple):
+    """slope * x + constant, over the rationals: whole numbers stay plain until something is divided."""
+
+    slope: Any
+    constant: Any
 
 
 class NoSolution(ValueError):
@@ -36,44 +38,54 @@ def solve(ask: Ask, rows: RawRows) -> Rational | str:
     if isinstance(ask.goal, Choice):
         return _winner(ask.goal, rows)
     equation = relation(ask)
-    difference = _symbolic(equation.left, rows) - _symbolic(equation.right, rows)
-    if not isinstance(difference, PolyElement) or difference.degree() > 1:
-        raise NoSolution("not linear in x")
-    slope, constant = difference.get(_ONE_PLACE, QQ.zero), difference.get(_CONSTANT, QQ.zero)
-    row = {column: entry for column, entry in ((0, slope), (1, -constant)) if entry}
-    reduced, pivots, _ = sdm_irref({0: row} if row else {})
+    left, right = _symbolic(equation.left, rows), _symbolic(equation.right, rows)
+    row = {0: QQ.convert(left.slope - right.slope), 1: QQ.convert(right.constant - left.constant)}
+    # sympy's row reduction of the one-row system [slope | constant]; a row holds what is not zero.
+    reduced, pivots, _ = sdm_irref({0: {column: entry for column, entry in row.items() if entry}})
     if pivots != [0]:
         raise NoSolution("no single solution")
-    found = reduced[0].get(1, QQ.zero)
-    return Rational(int(found.numerator), int(found.denominator))
+    return _rational(reduced[0].get(1, QQ.zero))
 
 
-def _symbolic(expr: Expr, rows: RawRows) -> Any:
-    """A rational constant, or a polynomial in x. Whole numbers stay plain until something is divided."""
+def _rational(number: Any) -> Rational:
+    return Rational(int(number.numerator), int(number.denominator))
+
+
+def _symbolic(expr: Expr, rows: RawRows) -> Linear:
+    """An expression as a linear polynomial in x."""
     kind = type(expr)
     if kind is Quantity:
-        return rows.count(expr)  # type: ignore[arg-type]
+        return Linear(0, rows.count(expr))  # type: ignore[arg-type]
     if kind is Stated:
-        return expr.number  # type: ignore[union-attr]
+        return Linear(0, expr.number)  # type: ignore[union-attr]
     if kind is Unknown:
-        return _X
+        return Linear(1, 0)
     if kind is Stat:
-        return QQ(sum(rows.count(one) for one in expr.series), len(expr.series))  # type: ignore[union-attr]
+        return Linear(0, QQ(sum(rows.count(one) for one in expr.series), len(expr.series)))  # type: ignore[union-attr]
     symbol, args = expr.symbol, expr.args  # type: ignore[union-attr]
-    result = _symbolic(args[0], rows)
+    slope, constant = _symbolic(args[0], rows)
     for arg in args[1:]:
-        other = _symbolic(arg, rows)
+        a, b = _symbolic(arg, rows)
         if symbol == "+":
-            result = result + other
+            slope, constant = slope + a, constant + b
         elif symbol == "-":
-            result = result - other
+            slope, constant = slope - a, constant - b
         elif symbol == "*":
-            result = result * other
-        elif not other:
-            raise NoSolution("division by zero")
+            if slope and a:
+                raise NoSolution("not linear in x")
+            slope, constant = slope * b + a * constant, constant * b
+        elif a or not b:
+            raise NoSolution("division by zero or by x")
         else:
-            result = QQ.convert(result) / other if isinstance(result, int) else result / other
-    return result
+            slope, constant = (slope and QQ.convert(slope) / b), QQ.convert(constant) / b
+    return Linear(slope, constant)
+
+
+def _constant(expr: Expr, rows: RawRows) -> Rational:
+    slope, constant = _symbolic(expr, rows)
+    if slope:
+        raise NoSolution("an unknown where a number was wanted")
+    return _rational(QQ.convert(constant))
 
 
 def true_to_table(given: Given, rows: RawRows) -> bool:
@@ -83,16 +95,15 @@ def true_to_table(given: Given, rows: RawRows) -> bool:
         count = rows.count(expr)
         return given.number == str(count) and bool(given.value == count)
     if isinstance(expr, Stated):
-        return given.number == str(expr.number)
-    found = QQ.convert(_symbolic(expr, rows))
-    return bool(given.value == Rational(int(found.numerator), int(found.denominator)))
+        return given.number == str(expr.number) and bool(given.value == expr.number)
+    return bool(given.value == _constant(expr, rows) == written(given.number).value)
 
 
 def _winner(goal: Choice, rows: RawRows) -> str:
     sign = 1 if goal.most else -1
-    values = [sign * _symbolic(expr, rows) for expr in goal.exprs]
+    values = [sign * _constant(expr, rows) for expr in goal.exprs]
     for label, one in zip(goal.labels, values, strict=True):
-        if sum(other >= one for other in values) == 1:
+        if sum(1 for other in values if other >= one) == 1:
             return label
     raise NoSolution("no label beats every other")
 

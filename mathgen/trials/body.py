@@ -44,7 +44,8 @@ class Body:
     def label_cells(self, row: int) -> list[str]:
         """The texts that may say what kind of row it is: its keys, and the cells left of the first count."""
         first = min((column.number for column in self.columns.values), default=len(self.grid.rows[0]) + 1)
-        keys = {column.number for column in self.columns.keys.values()} | set(range(1, first))
+        kept = {column.number for column in self.columns.optional.values()}  # a note that says "start" heads no set-up row
+        keys = {column.number for column in self.columns.keys.values()} | (set(range(1, first)) - kept)
         return [text for number in sorted(keys) if (text := tidy(self.grid.rows[row - 1][number - 1]))]
 
     # -- rows

@@ -78,7 +78,6 @@ def problem(
     givens = (Given("", Rational(0), leaf, "pins knocked down", reads, where),) if reads is not None else ()  # type: ignore[arg-type]
     answer = Answer("name" if labels else "number", exact, shown, f"{shown} {unit}".strip(), (shown, *accepted), demand)
     return Problem(
-        id="by hand",
         grade=grade,
         curriculum="ccss",
         standards=standards,

@@ -420,6 +420,14 @@ Owls,3,2,5,1,0,1,6""",
         OWLS,
     ),
     Messy(
+        "a note that reads like a set-up row's or a totals row's name",
+        """Pins down
+Group,Trial,Notes,Red (4),Blue (3)
+Owls,1,Start,3,2
+Owls,2,Total,1,0""",
+        OWLS,
+    ),
+    Messy(
         "absent once for a whole row",
         """Pins knocked down
 Group,Trial,Red (4),Blue (3)

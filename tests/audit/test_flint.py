@@ -1,0 +1,120 @@
+"""Every answer recomputed from the raw rows by python-flint, an exact library that shares nothing with sympy."""
+
+from __future__ import annotations
+
+from collections import Counter
+from typing import NamedTuple
+
+import pytest
+import sympy.external.gmpy
+from flint import fmpq
+
+from mathgen.asks.expression import Choice, Expr, Op, Quantity, Stat, Stated, Unknown
+from mathgen.models.registry import problem_models
+from mathgen.problems.record import Problem
+from mathgen.trials.table import TrialTable
+from tests.audit.banks import NAMES, sample, sample_problems
+
+
+class Form(NamedTuple):
+    """``constant + slope * x``."""
+
+    constant: fmpq
+    slope: fmpq
+
+
+def fixed(number: fmpq) -> Form:
+    return Form(number, fmpq(0))
+
+
+class Flint:
+    """Works out asks on one table's raw rows, in flint's rationals only."""
+
+    def __init__(self, table: TrialTable) -> None:
+        self.rows = table.rows
+
+    def count(self, quantity: Quantity) -> fmpq:
+        groups, trials, colors = quantity.scope
+        total = fmpq(0)
+        for row in self.rows:
+            if (groups is None or row.group in groups) and (trials is None or row.trial in trials) and (colors is None or row.color in colors):
+                total += {"set_up": row.set_up, "down": row.down, "standing": row.set_up - row.down}[quantity.measure]
+        return total
+
+    def form(self, expr: Expr, asked: Expr | None) -> Form:
+        if isinstance(expr, Unknown) or (expr == asked and isinstance(expr, Quantity)):
+            return Form(fmpq(0), fmpq(1))
+        if isinstance(expr, Quantity):
+            return fixed(self.count(expr))
+        if isinstance(expr, Stated):
+            return fixed(fmpq(expr.number))
+        if isinstance(expr, Stat):
+            assert expr.name == "mean"
+            return fixed(sum((self.count(one) for one in expr.series), fmpq(0)) / len(expr.series))
+        assert isinstance(expr, Op)
+        result = self.form(expr.args[0], asked)
+        for arg in expr.args[1:]:
+            other = self.form(arg, asked)
+            if expr.symbol == "+":
+                result = Form(result.constant + other.constant, result.slope + other.slope)
+            elif expr.symbol == "-":
+                result = Form(result.constant - other.constant, result.slope - other.slope)
+            elif expr.symbol == "*":
+                assert not (result.slope and other.slope)
+                result = Form(result.constant * other.constant, result.constant * other.slope + result.slope * other.constant)
+            else:
+                assert not other.slope
+                result = Form(result.constant / other.constant, result.slope / other.constant)
+        return result
+
+    def answer(self, problem: Problem) -> fmpq | str:
+        ask = problem.ask
+        if isinstance(ask.goal, Choice):
+            values = [self.form(expr, None).constant for expr in ask.goal.exprs]
+            best = max(values) if ask.goal.most else min(values)
+            winners = [label for label, number in zip(ask.goal.labels, values, strict=True) if number == best]
+            assert len(winners) == 1
+            return winners[0]
+        goal = ask.goal.expr
+        for fact in ask.given:
+            left, right = self.form(fact.left, goal), self.form(fact.right, goal)
+            slope = left.slope - right.slope
+            if slope:
+                return (right.constant - left.constant) / slope
+        found = self.form(goal, None)
+        assert not found.slope
+        return found.constant
+
+
+def half_up(number: fmpq, places: int) -> fmpq:
+    """Rounded the school way."""
+    power = fmpq(10) ** places
+    return fmpq((number * power + fmpq(1, 2)).floor()) / power
+
+
+def test_sympy_runs_on_its_own_integers() -> None:
+    """Else the comparison below would hold flint against flint."""
+    assert sympy.external.gmpy.GROUND_TYPES == "python"
+
+
+@pytest.mark.parametrize("name", NAMES)
+def test_flint_agrees_with_every_answer(name: str) -> None:
+    flint = Flint(sample(name))
+    bank = sample_problems(name)
+    assert bank
+    for problem in bank:
+        found, key = flint.answer(problem), problem.answer
+        if isinstance(found, str):
+            assert found == key.exact, problem.text
+            continue
+        assert found == fmpq(int(key.exact.numerator), int(key.exact.denominator)), problem.text  # type: ignore[union-attr]
+        if key.demand.places is not None:
+            percent = key.shown.endswith("%")
+            shown = half_up(found * (100 if percent else 1), key.demand.places)
+            units, _, decimals = key.shown.rstrip("%").partition(".")
+            assert shown == fmpq(int(units + decimals), 10 ** len(decimals)), problem.text
+
+
+def test_every_kind_of_ask_was_recomputed() -> None:
+    asked = Counter(problem.model for name in NAMES for problem in sample_problems(name))
+    assert set(asked) == {model.name for model in problem_models()}

@@ -1,0 +1,143 @@
+"""Wording files: enough ways to say each ask, for every grade and both sources; and templates that print without counting."""
+
+from __future__ import annotations
+
+import re
+from collections import defaultdict
+from functools import lru_cache
+from pathlib import Path
+
+import pytest
+from jinja2 import Environment, nodes
+
+from mathgen.bank.builder import Desk
+from mathgen.bank.draw import drafts, stream
+from mathgen.models.registry import ProblemModel, problem_models
+from mathgen.places import templates_folder
+from mathgen.problems.draft import Draft
+from mathgen.scenario.words import scenario
+from mathgen.wording.frames import frames
+from mathgen.wording.say import say
+from tests.audit.banks import GRADES, NAMES, activity, sample, sample_problems
+from tests.audit.published import CAPS
+from tests.audit.results import Results, Words
+from tests.audit.wording import Texts, sentences, word_count
+
+FILES = sorted(templates_folder().glob("wording/*/*.j2"))
+MODELS = problem_models()
+
+# One word for each family of words that mean the same, so that a swap of synonyms is no new way of saying.
+SYNONYMS = (
+    (r"\b(altogether|in total|all together)\b", "in all"),
+    (r"\b(look at|use|check|read|see)\b", "see"),
+    (r"\b(results table|table|chart)\b", "table"),
+    (r"\b(find|count|work out)\b", "find"),
+    (r"\b(suppose|imagine|say)\b", "suppose"),
+    (r"\b(would like|want|wants|hope|hopes)\b", "want"),
+    (r"\b(each|every)\b", "each"),
+    (r"\b(greater|larger|bigger)\b", "greater"),
+    (r"\b(total number|sum|total)\b", "total"),
+    (r"\b(the|a|an|that|this)\b", ""),
+)
+
+
+def masked(text: str, texts: Texts) -> str:
+    """The text with labels, numbers, nouns and synonyms made alike."""
+    text = texts.masked(text)
+    for color in texts.results.colors:
+        text = re.sub(rf"(?<!\w){re.escape(color)}(?!\w)", "COLOR", text, flags=re.IGNORECASE)
+    text = re.sub(rf"\b({texts.words.items}|{texts.words.item})\b", "ITEM", text, flags=re.IGNORECASE)
+    text = re.sub(r"\d+(?:[./,]\d+)*%?", "N", text).lower()
+    for pattern, one in SYNONYMS:
+        text = re.sub(pattern, one, text)
+    return re.sub(r"[^a-z?. ]+|\s+", " ", text).replace("  ", " ").strip()
+
+
+@lru_cache(maxsize=None)
+def desk(name: str) -> Desk:
+    return Desk(sample(name), scenario(activity(name)))
+
+
+@lru_cache(maxsize=None)
+def some_drafts(model: ProblemModel, name: str) -> tuple[Draft, ...]:
+    """Drafts of a model on a sample: a few for every set of marks that a frame must carry."""
+    found: dict[frozenset[str], list[Draft]] = defaultdict(list)
+    for draft in drafts(model.space(desk(name).view), stream(1, "templates", model.name)):
+        if len(found[draft.wanted]) < 12:
+            found[draft.wanted].append(draft)
+    return tuple(draft for some in found.values() for draft in some)
+
+
+def ways_of_saying(model: ProblemModel, name: str, grades: tuple[int, ...] = GRADES) -> dict[frozenset[str], set[str]]:
+    """By marks: the frames of a model in the given grades, each as it says the same drafts, masked."""
+    texts = Texts(Results.of(sample(name).rows), Words())
+    found: dict[frozenset[str], set[str]] = defaultdict(set)
+    for wanted in dict.fromkeys(draft.wanted for draft in some_drafts(model, name)):
+        first = next(draft for draft in some_drafts(model, name) if draft.wanted == wanted)
+        for frame in frames(model.strand, model.name):
+            if any(frame.fits(grade, wanted) for grade in grades):
+                words = say(frame, first, desk(name).speaker, desk(name).view.number)
+                found[wanted].add(masked(f"{words.facts} {words.question}", texts))
+    return found
+
+
+def offered(model: ProblemModel) -> tuple[int, ...]:
+    """The grades in which some sample's bank keeps a problem of a model."""
+    return tuple(sorted({problem.grade for name in NAMES for problem in sample_problems(name) if problem.model == model.name}))
+
+
+@pytest.mark.parametrize("model", MODELS, ids=lambda model: model.name)
+def test_each_ask_can_be_said_in_three_ways_that_differ_when_masked(model: ProblemModel) -> None:
+    """Different in frame or in the order of facts after nouns, numbers and synonyms are masked."""
+    for wanted, ways in ways_of_saying(model, "main", offered(model)).items():
+        assert len(ways) >= 3, (sorted(wanted), ways)
+
+
+@pytest.mark.parametrize("model", MODELS, ids=lambda model: model.name)
+def test_each_grade_can_say_it_in_two_ways_within_its_caps_from_words_and_from_the_table(model: ProblemModel) -> None:
+    """Caps: our own proposal, from a published collection of school problems."""
+    assert offered(model)
+    # The table prints counts: a fraction or a percent that is given can only be told in words.
+    told_only = all(draft.rates for name in NAMES for draft in some_drafts(model, name))
+    for grade in offered(model):
+        words, count_of_sentences, longest, question = CAPS[grade]
+        usable: set[str] = set()
+        sources: set[str] = set()
+        for name in NAMES:
+            for draft in some_drafts(model, name):
+                for frame in frames(model.strand, model.name):
+                    if frame.name in usable or not frame.fits(grade, draft.wanted):
+                        continue
+                    said = say(frame, draft, desk(name).speaker, desk(name).view.number)
+                    lengths = [word_count(part) for part in sentences(f"{said.facts} {said.question}")]
+                    if sum(lengths) <= words and len(lengths) <= count_of_sentences and max(lengths) <= longest and lengths[-1] <= question:
+                        usable.add(frame.name)
+                        sources.add(frame.source)
+        assert len(usable) >= 2, (grade, usable)
+        assert "words" in sources, (grade, sources)
+        assert told_only or sources & {"table", "graph"}, (grade, sources)
+
+
+def test_every_wording_file_belongs_to_a_model_and_every_model_has_one() -> None:
+    assert {(path.parent.name, path.stem) for path in FILES} == {(model.strand, model.name) for model in MODELS}
+
+
+COUNTING = (nodes.Add, nodes.Sub, nodes.Mul, nodes.Div, nodes.FloorDiv, nodes.Mod, nodes.Pow, nodes.Neg)
+COUNTING_FILTERS = frozenset({"sum", "round", "int", "float", "abs", "length", "count", "max", "min"})
+
+
+def counting_in(source: str) -> list[str]:
+    """Arithmetic in a template's syntax tree."""
+    tree = Environment().parse(source)
+    found = [type(node).__name__ for node in tree.find_all(COUNTING)]
+    return found + [node.name for node in tree.find_all(nodes.Filter) if node.name in COUNTING_FILTERS]
+
+
+@pytest.mark.parametrize("path", FILES, ids=lambda path: f"{path.parent.name}/{path.name}")
+def test_templates_print_and_do_not_count(path: Path) -> None:
+    assert counting_in(path.read_text(encoding="utf-8")) == []
+
+
+@pytest.mark.parametrize("source", ["{{ a + 1 }}", "{{ a - b }}", "{{ a * 2 }}", "{{ a / b }}", "{{ a // b }}", "{{ a % b }}", "{{ a ** 2 }}", "{{ a | sum }}", "{{ a | round }}", "{{ a | int }}", "{{ a | float }}"])  # fmt: skip
+def test_counting_in_a_template_is_found(source: str) -> None:
+    assert counting_in(source)
