@@ -12,7 +12,8 @@ from collections.abc import Iterable, Iterator
 from typing import Any
 
 from tests.audit import answers, givens, published, standards, wording, working
-from tests.audit.printed import Unreadable, line as read_line, value
+from tests.audit.printed import Unreadable, value
+from tests.audit.printed import line as read_line
 from tests.audit.results import Results, Words, reach_of
 from tests.audit.wording import Texts, sentences
 
@@ -100,9 +101,7 @@ def _printed_answer(line: dict[str, Any], texts: Texts) -> Iterator[str]:
     share = re.search(r"\b(?:fraction|percent|part)\b", texts.masked(sentences(line["text"])[-1]))
     for given in said:
         measure = texts.words.measure(given["quantity"].split(givens.OUT_OF)[0])
-        if given["scope"] is not None and (measure, reach_of(given["scope"])) in asked:
-            yield f"the answer {answer['display']} is printed in the text"
-        elif share and givens.OUT_OF in given["quantity"] and measure is not None and _asks_share_of(measure, line, texts):
+        if (given["scope"] is not None and (measure, reach_of(given["scope"])) in asked) or (share and givens.OUT_OF in given["quantity"] and measure is not None and _asks_share_of(measure, line, texts)):
             yield f"the answer {answer['display']} is printed in the text"
 
 

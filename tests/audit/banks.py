@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 import json
-from functools import lru_cache
+from functools import cache
 from pathlib import Path
 from typing import Any
 
@@ -22,7 +22,7 @@ GRADES = (2, 3, 4, 5, 6, 7)
 NAMES = ("main", "small-sets", "tens", "target", "seeds")
 
 
-@lru_cache(maxsize=None)
+@cache
 def sample(name: str) -> TrialTable:
     """A sample table."""
     return read_table(str(SAMPLES / f"{name}.csv"), ReadOptions(counts="down")).table
@@ -46,7 +46,7 @@ def problems(
     return list(build_bank(Desk(table, scenario(scenario_name)), load("ccss"), grades, seed, per_model, report)), report
 
 
-@lru_cache(maxsize=None)
+@cache
 def sample_problems(name: str, per_model: int = 40) -> tuple[Problem, ...]:
     """The bank of a sample."""
     return tuple(problems(sample(name), per_model, activity(name))[0])

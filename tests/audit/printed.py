@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 import re
-from functools import lru_cache
+from functools import cache
 from typing import NamedTuple
 
 from sympy import Rational
@@ -52,7 +52,7 @@ class Line(NamedTuple):
         return len(set(self.sides)) == 1
 
 
-@lru_cache(maxsize=None)
+@cache
 def value(text: str) -> Rational:
     """The exact value of a written number; a percent as its fraction, ``3 to 4`` and ``3:4`` as 3/4.
 
@@ -173,7 +173,7 @@ class _Reader:
         return token.value, token.text
 
 
-@lru_cache(maxsize=None)
+@cache
 def line(text: str) -> Line:
     """A line of working.
 

@@ -9,7 +9,6 @@ from pathlib import Path
 import pytest
 
 from mathgen.models.registry import problem_models
-
 from tests.audit.audit import audit_bank
 from tests.audit.banks import GRADES, NAMES, lines, sample, sample_problems, words
 from tests.audit.results import Results

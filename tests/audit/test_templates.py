@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import re
 from collections import defaultdict
-from functools import lru_cache
+from functools import cache
 from pathlib import Path
 
 import pytest
@@ -53,12 +53,12 @@ def masked(text: str, texts: Texts) -> str:
     return re.sub(r"[^a-z?. ]+|\s+", " ", text).replace("  ", " ").strip()
 
 
-@lru_cache(maxsize=None)
+@cache
 def desk(name: str) -> Desk:
     return Desk(sample(name), scenario(activity(name)))
 
 
-@lru_cache(maxsize=None)
+@cache
 def some_drafts(model: ProblemModel, name: str) -> tuple[Draft, ...]:
     """Drafts of a model on a sample: a few for every set of marks that a frame must carry."""
     found: dict[frozenset[str], list[Draft]] = defaultdict(list)

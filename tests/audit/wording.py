@@ -143,9 +143,7 @@ def faults(text: str, grade: int, texts: Texts) -> Iterator[str]:
     yield from _agreement(masked, texts)
     question = texts.masked(parts[-1])
     # The base of a percent change is the earlier count: it has no whole.
-    if _WHOLE_WANTED.search(question) and "percent of" not in question.lower() and not re.search(r"(in|de)crease|change", question):
-        yield from _whole(question, text, texts)
-    elif re.search(r"what percent of", question, re.IGNORECASE):
+    if (_WHOLE_WANTED.search(question) and "percent of" not in question.lower() and not re.search(r"(in|de)crease|change", question)) or re.search(r"what percent of", question, re.IGNORECASE):
         yield from _whole(question, text, texts)
 
 

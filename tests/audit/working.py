@@ -5,7 +5,7 @@ from __future__ import annotations
 import ast
 import re
 from collections.abc import Iterator
-from functools import lru_cache
+from functools import cache
 from typing import Any
 
 from sympy import Integer, Max, Min, Rational, Symbol, linsolve, solve
@@ -192,7 +192,7 @@ def relation_sides(text: str) -> tuple[str, str]:
     return sides[0].strip(), sides[1].strip()
 
 
-@lru_cache(maxsize=None)
+@cache
 def solutions(text: str) -> tuple[Rational, ...]:
     """Every solution of a relation in x, by sympy."""
     left, right = map(_expression, relation_sides(text))
