@@ -19,7 +19,7 @@ from mathgen.scenario.words import scenario
 from mathgen.sheets.key import key_data
 from mathgen.sheets.key_file import key_file, pages_of
 from mathgen.sheets.page_words import page_words
-from mathgen.sheets.worksheet import page_change, worksheet_data
+from mathgen.sheets.worksheet import page_change, wanted_pages, worksheet_data
 from mathgen.trials.table import TrialTable
 
 
@@ -54,14 +54,13 @@ def sheet_files(table: TrialTable, plan: SheetPlan, scenario_name: str, notes: t
 
 
 def _fitted(table: TrialTable, plan: SheetPlan, scenario_name: str, words: dict[str, Any]) -> tuple[ChosenSheet, dict[str, Any], bytes]:
-    """The sheet with its pages. Where a number of pages is asked for, problems are left out until they fit."""
-    fewer = 0
+    """The sheet with its pages. Where pages decide, problems are left out until they fit."""
+    pages, fewer = wanted_pages(plan), 0
     while True:
         chosen = make_sheet(table, plan, scenario_name, fewer)
         worksheet = worksheet_data(chosen, table, words)
         printed = pdf_bytes("worksheet", worksheet)
-        problems = len(chosen.forms[0].problems)
-        if plan.pages is None or problems == 1 or page_count(printed) <= plan.pages * len(chosen.forms):
+        if pages is None or len(chosen.forms[0].problems) == 1 or page_count(printed) <= pages * len(chosen.forms):
             return chosen, worksheet, printed
         fewer += 1
 

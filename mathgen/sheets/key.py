@@ -11,6 +11,7 @@ from mathgen.problems.record import Problem
 from mathgen.sheets.parts import parts, running_parts, working
 from mathgen.trials.table import TrialTable
 
+MISTAKES_SHOWN = 3  # the likeliest; the key file has them all
 OWN_RULES = "Follow your school's own safety rules."
 STATE_STANDARDS = "Standards are guides: check your state's own."
 
@@ -37,7 +38,8 @@ def worked_answer(problem: Problem, number: int, grade: int) -> dict[str, Any]:
         "steps": [working(step.text) for step in problem.steps],
         "accepted": [parts(form) for form in problem.answer.accepted if form != shown and _taught(form, grade)],
         "demand": parts(_demand_line(problem)),
-        "slips": [{"value": parts(slip.value), "line": running_parts(slip.line)} for slip in problem.slips],
+        "because": parts(problem.answer.because) if problem.answer.because else [],
+        "slips": [{"value": parts(slip.value), "line": running_parts(slip.line)} for slip in problem.slips[:MISTAKES_SHOWN]],
         "standards": list(problem.standards),
         "level": problem.level,
         "review": problem.grade < grade,

@@ -54,11 +54,15 @@ def show_how(forms: tuple[ChosenForm, ...]) -> int | None:
     return choices[0] if choices else len(problems) // 2
 
 
+LEAF = 2  # sides of one sheet of paper
+
+
 def wanted_pages(plan: SheetPlan) -> int | None:
-    """Pages asked for; a leaf of two sides by default; None, as few as can be, where count, minutes or paper decide."""
+    """Pages asked for; a leaf of two sides by default; None, as few as can be, where count, minutes, paper or large print decide."""
     if plan.pages is not None:
         return plan.pages
-    return None if plan.count is not None or plan.minutes is not None or plan.layout == "save-paper" else 2
+    free = plan.count is not None or plan.minutes is not None or plan.layout == "save-paper" or plan.large_print
+    return None if free else LEAF
 
 
 def page_change(data: dict[str, Any], printed_pages: int) -> str | None:

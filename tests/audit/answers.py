@@ -9,12 +9,12 @@ from typing import Any
 
 from sympy import Rational
 
-from tests.audit import published
+from tests.audit import choices, published
 from tests.audit.givens import asked_totals, ways
-from tests.audit.printed import Unreadable, is_tie, places_of, rounded_half_up, value
+from tests.audit.printed import UnreadableError, is_tie, places_of, rounded_half_up, value
 from tests.audit.results import Label, Reach, reach_of
 from tests.audit.wording import Texts, sentences
-from tests.audit.working import greatest, number_faults, relation_numbers, solutions
+from tests.audit.working import number_faults, relation_numbers, solutions
 
 _PLAIN = re.compile(r"(any|mixed|decimal|percent|whole|name|ratio|ratio:any|simplest)$")
 _ROUNDED = re.compile(r"(decimal|percent):([0-9])$")
@@ -35,10 +35,11 @@ def faults(line: dict[str, Any], texts: Texts) -> Iterator[str]:
     if kind == "number":
         try:
             yield from _number(line, texts)
-        except Unreadable as err:
+        except UnreadableError as err:
             yield f"answer: {err}"
     elif kind == "name":
-        yield from _name(line, texts)
+        yield from choices.faults(line, texts)
+        yield from _slips(line, {line["answer"]["exact"]})
     else:
         yield f"the audit knows no answers of the kind {kind}"
 
@@ -100,7 +101,11 @@ def _display(line: dict[str, Any], shown: Rational, texts: Texts) -> Iterator[st
         return
     noun = words.item if value(answer["exact"]) == 1 else words.items
     question = texts.masked(sentences(line["text"])[-1])
-    counts = re.match(rf"(?:.*, )?(?:[Aa]bout )?how many (?!times)|.*\b(number|mean|total) (?:number )?of [\w ,]*{re.escape(words.items)}\b", question, re.IGNORECASE)
+    counts = re.match(
+        rf"(?:.*, )?(?:[Aa]bout )?how many (?!times)|.*\b(number|mean|total) (?:number )?of [\w ,]*{re.escape(words.items)}\b",
+        question,
+        re.IGNORECASE,
+    )
     shares = re.search(r"percent|fraction|\bpart\b|how many times|ratio", question, re.IGNORECASE)
     if counts and not shares:
         if rest != f" {noun}":
@@ -141,9 +146,9 @@ def _slips(line: dict[str, Any], right: set[Any]) -> Iterator[str]:
 def _zero_or_all(line: dict[str, Any], exact: Rational) -> Iterator[str]:
     if exact == 0:
         yield "the answer is 0"
-    if line["answer"]["demands"].partition(":")[0] in ("any", "decimal", "percent"):
-        if exact == 1 and not re.search(r"(in|de)crease|mean|share", line["text"]):
-            yield "the answer is the whole set"
+    share = line["answer"]["demands"].partition(":")[0] in ("any", "decimal", "percent")
+    if exact == 1 and share and not re.search(r"(in|de)crease|mean|share", line["text"]):
+        yield "the answer is the whole set"
     if exact < 0:
         yield "the answer is below 0"
 
@@ -157,7 +162,13 @@ def _relation(line: dict[str, Any], exact: Rational, texts: Texts) -> Iterator[s
         yield f'relation "{relation}" has a number that is no count'
     known = {value(given["number"]) for given in line["givens"]} | {1, 100}
     named = texts.named(line["text"])
-    known |= {len(texts.results.trials), len(texts.results.groups), len(named.groups), len(named.trials), sum(given["where"] != "words" for given in line["givens"])}
+    known |= {
+        len(texts.results.trials),
+        len(texts.results.groups),
+        len(named.groups),
+        len(named.trials),
+        sum(given["where"] != "words" for given in line["givens"]),
+    }
     missing = [number for number in relation_numbers(relation) if number not in known]
     if missing:
         possible = _totals_near(line, texts)
@@ -195,77 +206,3 @@ def _asked(line: dict[str, Any], exact: Rational, texts: Texts) -> Iterator[str]
     bars = [reach_of(given["scope"]) for given in line["givens"] if given["where"] == "graph" and given["scope"]]
     if measure == "down" and len(reach.colors or ()) == 1 and any(bar[:2] == reach[:2] for bar in bars):
         yield "the answer can be copied from one bar of the graph"
-
-
-def _name(line: dict[str, Any], texts: Texts) -> Iterator[str]:
-    answer, text = line["answer"], line["text"]
-    winner = answer["exact"]
-    if answer["value"] != winner or winner not in answer["accepted"]:
-        yield "the name is not its own accepted form"
-    if answer["demands"] != "name":
-        yield f"a name that demands {answer['demands']}"
-    yield from _slips(line, {winner})
-    relation = greatest(line["relation"])
-    if relation is None:
-        yield f'relation "{line["relation"]}" chooses nothing'
-        return
-    most, values = relation
-    named = texts.named(text)
-    rivals, reaches = _rivals(winner, named, texts)
-    if len(rivals) < 2:
-        yield f"{winner} has no rival in the text"
-        return
-    if not any(_wins(winner, rivals, reach, most, values, text, texts) for reach in reaches):
-        yield f"{winner} does not have the {'greatest' if most else 'least'} of {values} in the rows"
-    printed = texts.called(winner) if winner in texts.results.groups else winner  # a group "7" is printed as "Group 7"
-    if not {winner, printed} <= {*answer["accepted"], winner}:
-        yield f"{printed} is not accepted"
-    shown = re.fullmatch(rf"{re.escape(printed)} \((.+)\)", answer["display"])
-    if shown is None:
-        if answer["display"] != printed:
-            yield f'display "{answer["display"]}"'
-    else:
-        sides = [value(side) for side in re.split(r" [<>] ", shown[1])]
-        if any(not ((a > b) if sign == ">" else (a < b)) for a, b, sign in zip(sides, sides[1:], re.findall(r" ([<>]) ", shown[1]), strict=False)):
-            yield f'display "{answer["display"]}" is not true'
-        if sorted(sides) != sorted(values):
-            yield f'display "{answer["display"]}" compares other numbers than the relation'
-        for number in re.split(r" [<>] ", shown[1]):
-            yield from number_faults(number, line["grade"], f'display "{answer["display"]}"')
-
-
-def _rivals(winner: str, named: Any, texts: Texts) -> tuple[list[str], list[Reach]]:
-    """The labels between which the words choose, and the scopes in which they may do so, less the label itself."""
-    # One reading only: a second one could make a loser win.
-    spans: list[tuple[Label, ...] | None] = [named.trials or None]
-    colors: list[tuple[Label, ...] | None] = [named.colors or None]
-    if winner in named.groups:
-        return list(named.groups), [Reach((), span, color) for span, color in product(spans, colors)]
-    if winner.casefold() in [color.casefold() for color in named.colors]:
-        groups: list[tuple[Label, ...] | None] = [(group,) for group in named.groups] or [None]
-        return [color for color in named.colors], [Reach(group, span, ()) for group, span in product(groups, spans)]
-    trials = [f"{texts.words.trial.capitalize()} {label}" if isinstance(label, int) else str(label) for label in named.trials]
-    if winner in trials:
-        groups = [(group,) for group in named.groups] or [None]
-        return trials, [Reach(group, (), color) for group, color in product(groups, colors)]
-    return [], []
-
-
-def _wins(winner: str, rivals: list[str], reach: Reach, most: bool, values: tuple[Rational, ...], text: str, texts: Texts) -> bool:
-    """Whether the winner strictly beats every rival in a scope, on just the values of the relation."""
-    found: dict[str, Rational] = {}
-    for rival in rivals:
-        label: Label = rival
-        if reach.trials == ():
-            number = rival.rpartition(" ")[2]
-            label = int(number) if number.isdigit() and int(number) in texts.results.trials else rival
-        own = Reach(*((label,) if part == () else part for part in reach))
-        standing = dict(texts.words.after)["standing"] in sentences(text)[-1]
-        top, bottom = texts.results.total("standing" if standing else "down", own), texts.results.total("set_up", own)
-        if not bottom:
-            return False
-        found[rival.casefold()] = Rational(top, bottom) if re.search(r"fraction|percent|part|rate", text) else Rational(top)
-    if sorted(found.values()) != sorted(values):
-        return False
-    best = max(found.values()) if most else min(found.values())
-    return [name for name, number in found.items() if number == best] == [winner.casefold()]

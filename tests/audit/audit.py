@@ -12,7 +12,7 @@ from collections.abc import Iterable, Iterator
 from typing import Any
 
 from tests.audit import answers, givens, published, standards, wording, working
-from tests.audit.printed import Unreadable, value
+from tests.audit.printed import UnreadableError, value
 from tests.audit.printed import line as read_line
 from tests.audit.results import Results, Words, reach_of
 from tests.audit.wording import Texts, sentences
@@ -44,7 +44,7 @@ def audit(line: dict[str, Any], results: Results, words: Words = Words()) -> lis
     texts = Texts(results, words)
     try:
         return list(_faults(line, texts))
-    except Unreadable as err:
+    except UnreadableError as err:
         return [f"the line cannot be read: {err}"]
 
 
@@ -101,7 +101,9 @@ def _printed_answer(line: dict[str, Any], texts: Texts) -> Iterator[str]:
     share = re.search(r"\b(?:fraction|percent|part)\b", texts.masked(sentences(line["text"])[-1]))
     for given in said:
         measure = texts.words.measure(given["quantity"].split(givens.OUT_OF)[0])
-        if (given["scope"] is not None and (measure, reach_of(given["scope"])) in asked) or (share and givens.OUT_OF in given["quantity"] and measure is not None and _asks_share_of(measure, line, texts)):
+        if (given["scope"] is not None and (measure, reach_of(given["scope"])) in asked) or (
+            share and givens.OUT_OF in given["quantity"] and measure is not None and _asks_share_of(measure, line, texts)
+        ):
             yield f"the answer {answer['display']} is printed in the text"
 
 
@@ -117,7 +119,7 @@ def _same_whole(line: dict[str, Any], texts: Texts) -> Iterator[str]:
     if line["answer"]["kind"] == "name" and line["grade"] <= 5 and re.search("fraction|part|percent", line["text"]):
         if len({given["number"] for given in wholes}) != 1:
             yield f"sets of {sorted({given['number'] for given in wholes})} compared in grade {line['grade']}"
-        bottoms = {bottom for bottom in re.findall(r"/(\d+)", line["relation"])}
+        bottoms = set(re.findall(r"/(\d+)", line["relation"]))
         sizes = {given["number"] for given in wholes}
         if bottoms and bottoms != sizes:
             yield f"the sizes {sorted(sizes)} are not the bottom numbers of {line['relation']}"

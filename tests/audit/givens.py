@@ -9,7 +9,7 @@ from typing import Any
 
 from sympy import Rational
 
-from tests.audit.printed import Unreadable, value
+from tests.audit.printed import UnreadableError, value
 from tests.audit.results import Label, Reach, Results, reach_of
 from tests.audit.wording import Named, Occurrence, Texts, sentences
 
@@ -22,7 +22,7 @@ def faults(line: dict[str, Any], texts: Texts) -> Iterator[str]:
     for given in line["givens"]:
         try:
             number = value(given["number"])
-        except Unreadable as err:
+        except UnreadableError as err:
             yield f"given: {err}"
             continue
         yield from _given(given, number, line, texts)
@@ -153,7 +153,7 @@ def _said_of(given: dict[str, Any], one: Occurrence, texts: Texts) -> bool:
     if colors and (reach.colors is None or colors[0] not in reach.colors):
         return False
     # A whole named once as "10 gold pins" may come again as "of the 10 pins".
-    if bare and not colors and reach.colors is not None and not any(color in one.sentence for color in reach.colors):
+    if bare and not colors and reach.colors is not None and not any(str(color) in one.sentence for color in reach.colors):
         return False
     named = texts.named(one.sentence)
     if named.groups and reach.groups is not None and not set(reach.groups) <= set(named.groups):
@@ -164,7 +164,7 @@ def _said_of(given: dict[str, Any], one: Occurrence, texts: Texts) -> bool:
 
 
 def _cells(line: dict[str, Any], results: Results) -> Iterator[str]:
-    wanted = set()
+    wanted: set[tuple[str, Label, str]] = set()
     for given in line["givens"]:
         if given["where"] == "table" and given["scope"] is not None:
             inside = results.inside(reach_of(given["scope"]))
@@ -189,7 +189,11 @@ def asked_totals(line: dict[str, Any], texts: Texts) -> list[tuple[str, Reach]] 
         return None
     if re.search(rf"\bmore {re.escape(texts.words.items)}\b|\b(more|fewer|times)\b", masked):
         return None
-    asks = [name for name, phrase in texts.words.after if re.search(rf"\b(?:were|was) {re.escape(phrase)}|{re.escape(texts.words.items)} {re.escape(phrase)}", masked)]
+    asks = [
+        name
+        for name, phrase in texts.words.after
+        if re.search(rf"\b(?:were|was) {re.escape(phrase)}|{re.escape(texts.words.items)} {re.escape(phrase)}", masked)
+    ]
     asks += [name for name, phrase in texts.words.base if re.search(rf"\bdid\b.*\b{re.escape(phrase)}\b", masked)]
     if not asks:
         return None

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import re
+from collections.abc import Callable
 from functools import cache
 from typing import NamedTuple
 
@@ -19,7 +20,7 @@ NUMBER = re.compile(
 _TOKEN = re.compile(rf"\s*(?:({NUMBER.pattern.removeprefix('-?')})|([-+*/()=]))")
 
 
-class Unreadable(ValueError):
+class UnreadableError(ValueError):
     """A text that is no number, or no equality."""
 
 
@@ -57,14 +58,14 @@ def value(text: str) -> Rational:
     """The exact value of a written number; a percent as its fraction, ``3 to 4`` and ``3:4`` as 3/4.
 
     Raises:
-        Unreadable: anything else.
+        UnreadableError: anything else.
     """
     text = text.strip()
     ratio = re.fullmatch(r"(\d+)(?::| to )(\d+)", text)
     if ratio:
         return Rational(int(ratio[1]), int(ratio[2]))
     if not NUMBER.fullmatch(text):
-        raise Unreadable(f'"{text}" is no number')
+        raise UnreadableError(f'"{text}" is no number')
     if text.startswith("-"):
         return -value(text[1:])
     if text.endswith("%"):
@@ -73,7 +74,7 @@ def value(text: str) -> Rational:
         whole, _, part = text.rpartition(" ")
         top, bottom = map(int, part.split("/"))
         if bottom == 0:
-            raise Unreadable(f'"{text}" divides by zero')
+            raise UnreadableError(f'"{text}" divides by zero')
         return Rational(int(whole or 0)) + Rational(top, bottom)
     text = text.replace(",", "")
     if "(" in text:
@@ -104,7 +105,7 @@ def _dotted(text: str) -> Rational:
         if times >= (3 if length < 3 else 2) and best is None:
             best = (length, times, len(places) - times * length)
     if best is None:
-        raise Unreadable(f'"{text}..." does not show what repeats')
+        raise UnreadableError(f'"{text}..." does not show what repeats')
     length, _, before = best
     return _repeating(f"{whole}.{places[:before]}", places[-length:])
 
@@ -115,7 +116,7 @@ class _Reader:
         while self.at < len(text.rstrip()):
             found = _TOKEN.match(text, self.at)
             if not found:
-                raise Unreadable(f'"{text}" has something unreadable at "{text[self.at :]}"')
+                raise UnreadableError(f'"{text}" has something unreadable at "{text[self.at :]}"')
             self.tokens.append(Token(found[1], value(found[1])) if found[1] else Token(found[2], None))
             self.at = found.end()
         self.at = 0
@@ -132,7 +133,7 @@ class _Reader:
             self.at += 1
             found.append(self.sum()[0])
         if self.at != len(self.tokens):
-            raise Unreadable(f'"{self.text}" goes on after its end')
+            raise UnreadableError(f'"{self.text}" goes on after its end')
         return found
 
     def sum(self) -> tuple[Rational, str | None]:
@@ -141,7 +142,7 @@ class _Reader:
     def product(self) -> tuple[Rational, str | None]:
         return self._chain("*/", self.atom)
 
-    def _chain(self, signs: str, part):  # type: ignore[no-untyped-def]
+    def _chain(self, signs: str, part: Callable[[], tuple[Rational, str | None]]) -> tuple[Rational, str | None]:
         left, text = part()
         while self.peek() and self.peek() in signs:
             sign = self.peek()
@@ -149,27 +150,27 @@ class _Reader:
             right, right_text = part()
             self.operations.append(Operation(sign, left, right, text, right_text))
             if sign == "/" and right == 0:
-                raise Unreadable(f'"{self.text}" divides by zero')
+                raise UnreadableError(f'"{self.text}" divides by zero')
             left = {"+": left + right, "-": left - right, "*": left * right, "/": left / right if right else left}[sign]
             text = None
         return left, text
 
     def atom(self) -> tuple[Rational, str | None]:
         if self.at >= len(self.tokens):
-            raise Unreadable(f'"{self.text}" stops short')
+            raise UnreadableError(f'"{self.text}" stops short')
         token = self.tokens[self.at]
         self.at += 1
         if token.text == "(":
             inside = self.sum()
             if self.peek() != ")":
-                raise Unreadable(f'"{self.text}" has an open bracket')
+                raise UnreadableError(f'"{self.text}" has an open bracket')
             self.at += 1
             return inside
         if token.text == "-":
             number, text = self.atom()
             return -number, f"-{text}" if text else None
         if token.value is None:
-            raise Unreadable(f'"{self.text}" has "{token.text}" where a number should be')
+            raise UnreadableError(f'"{self.text}" has "{token.text}" where a number should be')
         return token.value, token.text
 
 
@@ -178,12 +179,12 @@ def line(text: str) -> Line:
     """A line of working.
 
     Raises:
-        Unreadable: no chain of sides joined by equals signs.
+        UnreadableError: no chain of sides joined by equals signs.
     """
     reader = _Reader(text)
     sides = reader.sides()
     if len(sides) < 2:
-        raise Unreadable(f'"{text}" has no equals sign')
+        raise UnreadableError(f'"{text}" has no equals sign')
     return Line(tuple(sides), tuple(token.text for token in reader.tokens if token.value is not None), tuple(reader.operations))
 
 

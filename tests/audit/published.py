@@ -59,5 +59,19 @@ CAPS = {
 # Codes that a trial table can exercise, as published; 5.NBT.A.3a (write decimals to thousandths) is the one that the table of
 # the project's facts leaves out.
 CODES = frozenset(
-    ["1.OA.A.1", "1.OA.A.2", "1.OA.B.4", "1.OA.C.6", "1.OA.D.7", "1.OA.D.8", "1.NBT.A.1", "1.NBT.B.3", "1.NBT.C.4", "1.NBT.C.6", "1.MD.C.4", "2.OA.A.1", "2.OA.B.2", "2.OA.C.3", "2.OA.C.4", "2.NBT.A.4", "2.NBT.B.5", "2.NBT.B.6", "2.NBT.B.7", "2.MD.B.5", "2.MD.D.9", "2.MD.D.10", "3.OA.A.1", "3.OA.A.2", "3.OA.A.3", "3.OA.A.4", "3.OA.C.7", "3.OA.D.8", "3.NBT.A.1", "3.NBT.A.2", "3.NBT.A.3", "3.NF.A.1", "3.NF.A.2b", "3.NF.A.3b", "3.NF.A.3c", "3.NF.A.3d", "3.MD.B.3", "3.MD.B.4", "4.OA.A.1", "4.OA.A.2", "4.OA.A.3", "4.OA.B.4", "4.NBT.A.3", "4.NBT.B.5", "4.NBT.B.6", "4.NF.A.1", "4.NF.A.2", "4.NF.B.3a", "4.NF.B.3b", "4.NF.B.3c", "4.NF.B.3d", "4.NF.B.4c", "4.NF.C.5", "4.NF.C.6", "4.NF.C.7", "4.MD.A.1", "4.MD.A.2", "4.MD.B.4", "5.OA.A.1", "5.OA.A.2", "5.NBT.A.3a", "5.NBT.A.3b", "5.NBT.A.4", "5.NBT.B.5", "5.NBT.B.6", "5.NBT.B.7", "5.NF.A.1", "5.NF.A.2", "5.NF.B.3", "5.NF.B.4a", "5.NF.B.5a", "5.NF.B.6", "5.NF.B.7c", "5.MD.A.1", "5.MD.B.2", "5.G.A.2", "6.RP.A.1", "6.RP.A.2", "6.RP.A.3a", "6.RP.A.3b", "6.RP.A.3c", "6.RP.A.3d", "6.NS.A.1", "6.NS.B.2", "6.NS.B.3", "6.NS.B.4", "6.NS.C.5", "6.NS.C.7c", "6.EE.A.2c", "6.EE.B.6", "6.EE.B.7", "6.EE.B.8", "6.EE.C.9", "6.SP.A.1", "6.SP.A.2", "6.SP.B.4", "6.SP.B.5a", "6.SP.B.5b", "6.SP.B.5c", "6.SP.B.5d", "7.RP.A.1", "7.RP.A.2a", "7.RP.A.2b", "7.RP.A.3", "7.NS.A.1b", "7.NS.A.2d", "7.NS.A.3", "7.EE.A.2", "7.EE.B.3", "7.EE.B.4a", "7.EE.B.4b", "7.SP.A.1", "7.SP.A.2", "7.SP.B.3", "7.SP.B.4", "7.SP.C.5", "7.SP.C.6", "7.SP.C.7a", "7.SP.C.7b", "7.SP.C.8b", "7.SP.C.8c", "8.NS.A.1", "8.EE.B.5", "8.EE.C.7b", "8.EE.C.8c", "8.F.B.4", "8.SP.A.1", "8.SP.A.2", "8.SP.A.3", "8.SP.A.4"]
+    """
+    1.OA.A.1 1.OA.A.2 1.OA.B.4 1.OA.C.6 1.OA.D.7 1.OA.D.8 1.NBT.A.1 1.NBT.B.3 1.NBT.C.4 1.NBT.C.6 1.MD.C.4
+    2.OA.A.1 2.OA.B.2 2.OA.C.3 2.OA.C.4 2.NBT.A.4 2.NBT.B.5 2.NBT.B.6 2.NBT.B.7 2.MD.B.5 2.MD.D.9 2.MD.D.10
+    3.OA.A.1 3.OA.A.2 3.OA.A.3 3.OA.A.4 3.OA.C.7 3.OA.D.8 3.NBT.A.1 3.NBT.A.2 3.NBT.A.3 3.NF.A.1 3.NF.A.2b 3.NF.A.3b 3.NF.A.3c 3.NF.A.3d
+    3.MD.B.3 3.MD.B.4
+    4.OA.A.1 4.OA.A.2 4.OA.A.3 4.OA.B.4 4.NBT.A.3 4.NBT.B.5 4.NBT.B.6 4.NF.A.1 4.NF.A.2 4.NF.B.3a 4.NF.B.3b 4.NF.B.3c 4.NF.B.3d
+    4.NF.B.4c 4.NF.C.5 4.NF.C.6 4.NF.C.7 4.MD.A.1 4.MD.A.2 4.MD.B.4
+    5.OA.A.1 5.OA.A.2 5.NBT.A.3a 5.NBT.A.3b 5.NBT.A.4 5.NBT.B.5 5.NBT.B.6 5.NBT.B.7 5.NF.A.1 5.NF.A.2 5.NF.B.3 5.NF.B.4a 5.NF.B.5a
+    5.NF.B.6 5.NF.B.7c 5.MD.A.1 5.MD.B.2 5.G.A.2
+    6.RP.A.1 6.RP.A.2 6.RP.A.3a 6.RP.A.3b 6.RP.A.3c 6.RP.A.3d 6.NS.A.1 6.NS.B.2 6.NS.B.3 6.NS.B.4 6.NS.C.5 6.NS.C.7c 6.EE.A.2c 6.EE.B.6
+    6.EE.B.7 6.EE.B.8 6.EE.C.9 6.SP.A.1 6.SP.A.2 6.SP.B.4 6.SP.B.5a 6.SP.B.5b 6.SP.B.5c 6.SP.B.5d
+    7.RP.A.1 7.RP.A.2a 7.RP.A.2b 7.RP.A.3 7.NS.A.1b 7.NS.A.2d 7.NS.A.3 7.EE.A.2 7.EE.B.3 7.EE.B.4a 7.EE.B.4b 7.SP.A.1 7.SP.A.2 7.SP.B.3
+    7.SP.B.4 7.SP.C.5 7.SP.C.6 7.SP.C.7a 7.SP.C.7b 7.SP.C.8b 7.SP.C.8c
+    8.NS.A.1 8.EE.B.5 8.EE.C.7b 8.EE.C.8c 8.F.B.4 8.SP.A.1 8.SP.A.2 8.SP.A.3 8.SP.A.4
+    """.split()  # noqa: SIM905 - a list of this length reads better as words
 )

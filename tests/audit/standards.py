@@ -76,7 +76,7 @@ def _like_bottoms(line: Problem) -> bool:
 
 def _two_digit_addends(line: Problem) -> bool:
     for step in _lines(line):
-        addends = [number for number in step.numbers[:-1]]
+        addends = list(step.numbers[:-1])
         if {one.sign for one in step.operations} == {"+"} and 2 <= len(addends) <= 4 and sum(len(number) == 2 for number in addends) >= 2:
             return True
     return False
@@ -92,7 +92,7 @@ def _part_of(line: Problem, percent: bool) -> bool:
 
 
 def _compares(line: Problem) -> bool:
-    return line["answer"]["kind"] == "name" and line["relation"].startswith(("x = Max", "x = Min"))
+    return bool(line["answer"]["kind"] == "name") and str(line["relation"]).startswith(("x = Max", "x = Min"))
 
 
 def _bottoms_compared(line: Problem) -> set[int]:

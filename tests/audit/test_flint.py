@@ -37,7 +37,11 @@ class Flint:
         groups, trials, colors = quantity.scope
         total = fmpq(0)
         for row in self.rows:
-            if (groups is None or row.group in groups) and (trials is None or row.trial in trials) and (colors is None or row.color in colors):
+            if (
+                (groups is None or row.group in groups)
+                and (trials is None or row.trial in trials)
+                and (colors is None or row.color in colors)
+            ):
                 total += {"set_up": row.set_up, "down": row.down, "standing": row.set_up - row.down}[quantity.measure]
         return total
 

@@ -23,7 +23,10 @@ MEASURES = ("set_up", "down", "standing")
 
 
 def frame(table: TrialTable) -> pd.DataFrame:
-    found = pd.DataFrame([(row.group, row.trial, row.color, row.set_up, row.down) for row in table.rows], columns=["groups", "trials", "colors", "set_up", "down"])
+    found = pd.DataFrame(
+        [(row.group, row.trial, row.color, row.set_up, row.down) for row in table.rows],
+        columns=["groups", "trials", "colors", "set_up", "down"],
+    )
     found["standing"] = found["set_up"] - found["down"]
     return found
 
@@ -36,7 +39,7 @@ def test_totals_by_any_two_labels_are_those_of_groupby(name: str) -> None:
     for kinds in (("groups",), ("trials",), ("colors",), ("groups", "trials"), ("groups", "colors"), ("trials", "colors")):
         sums = data.groupby(list(kinds))[list(MEASURES)].sum()
         for picked in product(*(labels[kind] for kind in kinds)):
-            scope = Scope(**{kind: (picked[kinds.index(kind)],) if kind in kinds else None for kind in labels})
+            scope = Scope(*((picked[kinds.index(kind)],) if kind in kinds else None for kind in labels))  # type: ignore[arg-type]
             for measure in MEASURES:
                 assert totals.total(measure, scope) == sums.loc[picked if len(picked) > 1 else picked[0], measure]  # type: ignore[arg-type]
 

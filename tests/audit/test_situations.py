@@ -32,8 +32,12 @@ SITUATIONS = {
     "put_together_total": Situation("Put together, total unknown: 2 + 5 = ?", rf"{SUM} = x", "{0}"),
     "compare_smaller_unknown": Situation("Compare, smaller unknown: ? + 5 = 8", rf"{NUMBER} = x \+ {NUMBER}", "{0} - {1}"),
     "how_many_more": Situation("Compare, difference unknown: 3 + ? = 8", rf"{NUMBER} \+ x = {NUMBER}", "{1} - {0}"),
-    "two_step_left_standing": Situation("Take from, result unknown, after put together: 12 - (2 + 2 + 5) = ?", rf"{SUM} \+ x = {NUMBER}", "{1} - ({0})"),
-    "left_standing_over_trials": Situation("Equal groups, product unknown, then take from: 2 x 12 - 17 = ?", rf"{NUMBER} \+ x = (\d+\*\d+)", "{1} - {0}"),
+    "two_step_left_standing": Situation(
+        "Take from, result unknown, after put together: 12 - (2 + 2 + 5) = ?", rf"{SUM} \+ x = {NUMBER}", "{1} - ({0})"
+    ),
+    "left_standing_over_trials": Situation(
+        "Equal groups, product unknown, then take from: 2 x 12 - 17 = ?", rf"{NUMBER} \+ x = (\d+\*\d+)", "{1} - {0}"
+    ),
     "times_as_many": Situation("Compare, unknown product: 3 x 6 = ?", rf"x = {NUMBER}\*{NUMBER}", "{0} * {1}"),
     "how_many_times": Situation("Compare, number of groups unknown: ? x 6 = 18", rf"{NUMBER}\*x = {NUMBER}", "{1} // {0}"),
 }

@@ -14,14 +14,28 @@ from tests.audit.banks import activity, problems, sample
 
 SAME_SHAPE: dict[str, dict[Label, Label]] = {
     "groups": {"Owls": "Terns", "Herons": "Ducks", "Finches": "Geckos", "Wrens": "Newts", "Kites": "Foxes", "Swifts": "Otters"},
-    "groups turned round": {"Owls": "Swifts", "Herons": "Kites", "Finches": "Wrens", "Wrens": "Finches", "Kites": "Herons", "Swifts": "Owls"},
+    "groups turned round": {
+        "Owls": "Swifts",
+        "Herons": "Kites",
+        "Finches": "Wrens",
+        "Wrens": "Finches",
+        "Kites": "Herons",
+        "Swifts": "Owls",
+    },
     "colors": {"red": "green", "blue": "black", "gold": "white"},
     "colors turned round": {"red": "gold", "blue": "red", "gold": "blue"},
     "trials": {1: 4, 2: 5, 3: 6},
 }
 OTHER_SHAPE: dict[str, dict[Label, Label]] = {
     "bare numbers": {"Owls": "11", "Herons": "12", "Finches": "13", "Wrens": "14", "Kites": "15", "Swifts": "16"},
-    "two words": {"Owls": "Team Ada", "Herons": "The Most", "Finches": "Snow Owls", "Wrens": "Zoë", "Kites": "Big Bees", "Swifts": "The Rest"},
+    "two words": {
+        "Owls": "Team Ada",
+        "Herons": "The Most",
+        "Finches": "Snow Owls",
+        "Wrens": "Zoë",
+        "Kites": "Big Bees",
+        "Swifts": "The Rest",
+    },
     "lettered trials": {1: "A", 2: "B", 3: "C"},
 }
 
@@ -40,9 +54,20 @@ def place(problem: Problem, table: TrialTable) -> tuple[object, ...]:
     labels = (table.groups, table.trials, table.colors)
 
     def positions(scope: Any) -> object:
-        return None if scope is None else tuple(None if part is None else tuple(all_of.index(one) for one in part) for part, all_of in zip(scope, labels, strict=True))
+        return (
+            None
+            if scope is None
+            else tuple(
+                None if part is None else tuple(all_of.index(one) for one in part) for part, all_of in zip(scope, labels, strict=True)
+            )
+        )
 
-    return (problem.grade, problem.model, problem.relation, tuple((given.number, given.where, positions(given.scope)) for given in problem.givens))
+    return (
+        problem.grade,
+        problem.model,
+        problem.relation,
+        tuple((given.number, given.where, positions(given.scope)) for given in problem.givens),
+    )
 
 
 def key(problem: Problem, table: TrialTable) -> tuple[object, ...]:

@@ -13,7 +13,9 @@ from tests.audit.results import Label, Results, Words
 _WORD = re.compile(r"\$?\d[\d,]*(?:\.\d+)?(?:/\d+)?%?|[^\W\d_]+(?:['’][^\W\d_]+)*", re.UNICODE)
 _SENTENCE_END = re.compile(r"(?<=[.?!])\s+(?=[\"“]?[A-Z\d])")
 _PRONOUNS = re.compile(r"\b(it|they|them|their|theirs|he|she|him|her|his|hers)\b", re.IGNORECASE)
-_WHOLE_WANTED = re.compile(r"\b(what|which|greater|smaller) (fraction|percent|part|ratio|decimal)|what part|as a (decimal|percent|fraction)", re.IGNORECASE)
+_WHOLE_WANTED = re.compile(
+    r"\b(what|which|greater|smaller) (fraction|percent|part|ratio|decimal)|what part|as a (decimal|percent|fraction)", re.IGNORECASE
+)
 
 
 class Named(NamedTuple):
@@ -52,7 +54,9 @@ class Texts:
         one, many = re.escape(words.trial.capitalize()), re.escape(words.trials.capitalize())
         # "Trials 1, 2, and 3" is a list; "Trial 1 and 4 red pins" and "Trials 1 and 2, 24 pins" hold counts of pins.
         self._trial_list = re.compile(rf"\b(?:{one} (?P<one>\d+)|{many} (?P<many>\d+(?:(?:, \d+)+,? and \d+| and \d+)?))(?![\d/%]|\.\d)")
-        self._trial_labels = {label: re.compile(rf"(?<!\w){re.escape(str(label))}(?!\w)") for label in results.trials if isinstance(label, str)}
+        self._trial_labels = {
+            label: re.compile(rf"(?<!\w){re.escape(str(label))}(?!\w)") for label in results.trials if isinstance(label, str)
+        }
 
     def called(self, label: str) -> str:
         """A group as it is printed by itself: "Group 7" for 7, Owls for Owls."""
@@ -143,7 +147,9 @@ def faults(text: str, grade: int, texts: Texts) -> Iterator[str]:
     yield from _agreement(masked, texts)
     question = texts.masked(parts[-1])
     # The base of a percent change is the earlier count: it has no whole.
-    if (_WHOLE_WANTED.search(question) and "percent of" not in question.lower() and not re.search(r"(in|de)crease|change", question)) or re.search(r"what percent of", question, re.IGNORECASE):
+    if (
+        _WHOLE_WANTED.search(question) and "percent of" not in question.lower() and not re.search(r"(in|de)crease|change", question)
+    ) or re.search(r"what percent of", question, re.IGNORECASE):
         yield from _whole(question, text, texts)
 
 

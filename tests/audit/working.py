@@ -12,7 +12,7 @@ from sympy import Integer, Max, Min, Rational, Symbol, linsolve, solve
 from sympy.core.expr import Expr
 
 from tests.audit import published
-from tests.audit.printed import Line, Operation, Unreadable, decimals, fraction_bottom, places_of, value
+from tests.audit.printed import Line, Operation, UnreadableError, decimals, fraction_bottom, places_of, value
 from tests.audit.printed import line as read_line
 
 X = Symbol("x")
@@ -26,7 +26,7 @@ def step_faults(line: dict[str, Any]) -> Iterator[str]:
     for text in line["steps"]:
         try:
             lines.append(read_line(text))
-        except Unreadable as err:
+        except UnreadableError as err:
             yield f"step: {err}"
             return
         if not lines[-1].true:
@@ -184,11 +184,11 @@ def relation_sides(text: str) -> tuple[str, str]:
     """Both sides of a relation.
 
     Raises:
-        Unreadable: not exactly one equals sign.
+        UnreadableError: not exactly one equals sign.
     """
     sides = text.split("=")
     if len(sides) != 2:
-        raise Unreadable(f'relation "{text}" is no equation')
+        raise UnreadableError(f'relation "{text}" is no equation')
     return sides[0].strip(), sides[1].strip()
 
 
@@ -223,7 +223,7 @@ def _expression(text: str) -> Expr:
     try:
         return _built(ast.parse(text.strip(), mode="eval").body)
     except SyntaxError as err:
-        raise Unreadable(f'relation side "{text}" cannot be read') from err
+        raise UnreadableError(f'relation side "{text}" cannot be read') from err
 
 
 def _built(node: ast.expr) -> Expr:
@@ -239,7 +239,7 @@ def _built(node: ast.expr) -> Expr:
             return {"+": lambda: a + b, "-": lambda: a - b, "*": lambda: a * b, "/": lambda: a / b}[_SIGNS[type(operator)]]()
         case ast.Call(func=ast.Name(id="Max" | "Min" as name), args=parts):
             return (Max if name == "Max" else Min)(*map(_built, parts))
-    raise Unreadable(f"relation has a {ast.dump(node)}")
+    raise UnreadableError(f"relation has a {ast.dump(node)}")
 
 
 def ends(exact: Rational) -> bool:

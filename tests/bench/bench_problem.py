@@ -1,18 +1,23 @@
 """Time per proved problem against the floor of a problem: ``python tests/bench/bench_problem.py [ROUNDS]``.
 
-A problem's time runs from the draft's words to the proof (``Builder.candidate`` and ``Builder.finish``) over a bank of the main
-sample, all grades; drafts that are stopped on the way are timed apart and named. The floor: one ``linsolve([a*x - b], [x])`` with
-fresh integers, the expression built inside the loop, plus one Jinja2 render of a template of three sentences. Both are warm.
+A problem's time runs from the draft's words to the proof (``Builder.candidate`` and ``Builder.finish``) over a bank of all grades.
+Every round starts at a new desk, so that nothing is remembered of a draft but what the process keeps of any text or number. The
+main sample is the same in each round; beside it goes a table of the same shape with other counts in each round, of which the
+process has seen nothing. Time for drafts that are stopped is shown apart, and so is that of the whole bank, drawing included.
+
+The floor: one ``linsolve([a*x - b], [x])`` with fresh integers, the expression built inside the loop, plus one Jinja2 render of a
+template of three sentences. Both are warm, rounds take turns, and the best round of each counts.
 """
 
 from __future__ import annotations
 
 import os
 import sys
-from collections.abc import Iterator
+from dataclasses import replace
 from pathlib import Path
 from random import Random
 from time import perf_counter
+from typing import NamedTuple
 
 os.environ["SYMPY_GROUND_TYPES"] = "python"  # as mathgen sets them, for the floor as well; before sympy is imported
 sys.path.insert(0, str(Path(__file__).resolve().parents[2]))
@@ -24,12 +29,12 @@ from mathgen.bank.builder import Builder, Stopped
 from mathgen.bank.desk import Desk
 from mathgen.bank.draw import drafts, stream
 from mathgen.grades.curriculum import load
-from mathgen.models.registry import ProblemModel, problem_models
-from mathgen.problems.draft import Draft
+from mathgen.models.registry import problem_models
 from mathgen.proof.record import proved
 from mathgen.scenario.words import scenario
 from mathgen.trials.options import ReadOptions
 from mathgen.trials.reading import read_table
+from mathgen.trials.table import TrialTable
 from tests.bench.tables import MAIN
 
 PER_MODEL = 40
@@ -51,61 +56,82 @@ def floor_seconds(rng: Random, times: int = 400) -> float:
     return (perf_counter() - start) / times
 
 
-def to_build(desk: Desk) -> Iterator[tuple[Builder, ProblemModel, Draft, Random]]:
-    """The drafts that a bank of all grades meets, as ``build_bank`` meets them."""
-    curriculum = load("ccss")
+class Spent(NamedTuple):
+    """Seconds of one bank, and how many drafts were kept and stopped."""
+
+    on_kept: float
+    on_stopped: float
+    whole: float
+    kept: int
+    stopped: int
+
+
+def one_bank(table: TrialTable) -> Spent:
+    """A bank of all grades, drawn as ``build_bank`` draws it, with a watch on each draft."""
+    begin = perf_counter()
+    desk, curriculum = Desk(table, scenario("ramp")), load("ccss")
+    on_kept = on_stopped = 0.0
+    kept = stopped = 0
     for grade in range(2, 8):
         builder = Builder(desk, curriculum, grade)
         for model in problem_models():
             if curriculum.entry(model.skill, grade) is None:
                 continue
             rng = stream(1, "bank", grade, model.name)
-            kept = 0
+            of_model: set[str] = set()
             for draft in drafts(model.space(desk.view), rng):
-                yield builder, model, draft, rng
-                kept += not isinstance(builder.candidate(model, draft, Random(rng.random())), Stopped)
-                if kept == PER_MODEL:
+                start = perf_counter()
+                one = builder.candidate(model, draft, rng)
+                if isinstance(one, Stopped):
+                    on_stopped += perf_counter() - start
+                    stopped += 1
+                    continue
+                problem = builder.finish(one)
+                on_kept += perf_counter() - start
+                kept += 1
+                if not proved(problem):
+                    sys.exit(f"not proved: {problem.text} {problem.proof}")
+                of_model.add(problem.id)
+                if len(of_model) == PER_MODEL:
                     break
+    return Spent(on_kept, on_stopped, perf_counter() - begin, kept, stopped)
 
 
-def problem_seconds(work: list[tuple[Builder, ProblemModel, Draft, Random]]) -> tuple[float, float, int, int]:
-    """Seconds spent on kept and on stopped drafts, and how many of each."""
-    spent_kept = spent_stopped = 0.0
-    kept = stopped = 0
-    for builder, model, draft, rng in work:
-        start = perf_counter()
-        one = builder.candidate(model, draft, rng)
-        if isinstance(one, Stopped):
-            spent_stopped += perf_counter() - start
-            stopped += 1
-            continue
-        problem = builder.finish(one)
-        spent_kept += perf_counter() - start
-        kept += 1
-        if not proved(problem):
-            sys.exit(f"not proved: {problem.text} {problem.proof}")
-    return spent_kept, spent_stopped, kept, stopped
+def other_counts(table: TrialTable, rng: Random) -> TrialTable:
+    """The same groups, trials, colors and set-up counts, with other results."""
+    return TrialTable(tuple(replace(row, down=rng.randint(0, row.set_up)) for row in table.rows))
+
+
+def show(name: str, spent: list[Spent], floor: float) -> None:
+    """One line a measure: microseconds a kept problem, and the ratio to the floor."""
+    measures = {
+        "kept problems": min(one.on_kept / one.kept for one in spent),
+        "and stopped drafts": min((one.on_kept + one.on_stopped) / one.kept for one in spent),
+        "whole bank": min(one.whole / one.kept for one in spent),
+    }
+    print(f"{name}: {spent[-1].kept} kept, {spent[-1].stopped} stopped")
+    for measure, seconds in measures.items():
+        print(f"  {measure:20} {seconds * 1e6:7.1f} us   {seconds / floor:5.2f} floors")
 
 
 def main(rounds: int) -> None:
-    """Floor and problems in turn; the best round of each counts."""
-    desk = Desk(read_table(str(MAIN), ReadOptions()).table, scenario("ramp"))
-    work = list(to_build(desk))
+    """Floor and banks in turn."""
+    table = read_table(str(MAIN), ReadOptions()).table
     rng = Random(1)
     floor_seconds(rng)
-    problem_seconds(work)  # templates compiled, parses cached
-    floors, problems = [], []
+    one_bank(table)  # templates compiled
+    floors: list[float] = []
+    again: list[Spent] = []
+    fresh: list[Spent] = []
     for _ in range(rounds):
         floors.append(floor_seconds(rng))
-        problems.append(problem_seconds(work))
+        again.append(one_bank(table))
+        floors.append(floor_seconds(rng))
+        fresh.append(one_bank(other_counts(table, rng)))
     floor = min(floors)
-    kept = min(spent / number for spent, _, number, _ in problems)
-    whole = min((spent + lost) / number for spent, lost, number, _ in problems)
-    print(f"floor                        {floor * 1e6:7.1f} us   best of {rounds}")
-    print(f"kept problem                 {kept * 1e6:7.1f} us   {problems[-1][2]} problems")
-    print(f"kept, with the stopped ones  {whole * 1e6:7.1f} us   {problems[-1][3]} stopped")
-    print(f"kept / floor                 {kept / floor:7.2f}      (wanted: at most 1.5)")
-    print(f"with the stopped / floor     {whole / floor:7.2f}")
+    print(f"floor {floor * 1e6:.1f} us, best of {len(floors)}   (wanted for kept problems: at most 1.5 floors)")
+    show("main sample", again, floor)
+    show("other counts in each round", fresh, floor)
 
 
 if __name__ == "__main__":

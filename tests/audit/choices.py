@@ -1,0 +1,92 @@
+"""A name as the key: the one label whose value, from the raw rows, strictly beats every other that the words name."""
+
+from __future__ import annotations
+
+import re
+from collections.abc import Iterator
+from itertools import product
+from typing import Any
+
+from sympy import Rational
+
+from tests.audit.printed import value
+from tests.audit.results import Label, Reach
+from tests.audit.wording import Named, Texts, sentences
+from tests.audit.working import greatest, number_faults
+
+
+def faults(line: dict[str, Any], texts: Texts) -> Iterator[str]:
+    """All that is wrong with a name as the answer, but for its slips."""
+    answer, text = line["answer"], line["text"]
+    winner = answer["exact"]
+    if answer["value"] != winner or winner not in answer["accepted"]:
+        yield "the name is not its own accepted form"
+    if answer["demands"] != "name":
+        yield f"a name that demands {answer['demands']}"
+    relation = greatest(line["relation"])
+    if relation is None:
+        yield f'relation "{line["relation"]}" chooses nothing'
+        return
+    most, values = relation
+    named = texts.named(text)
+    rivals, reaches = _rivals(winner, named, texts)
+    if len(rivals) < 2:
+        yield f"{winner} has no rival in the text"
+        return
+    if not any(_wins(winner, rivals, reach, most, values, text, texts) for reach in reaches):
+        yield f"{winner} does not have the {'greatest' if most else 'least'} of {values} in the rows"
+    printed = texts.called(winner) if winner in texts.results.groups else winner  # a group "7" is printed as "Group 7"
+    if not {winner, printed} <= {*answer["accepted"], winner}:
+        yield f"{printed} is not accepted"
+    shown = re.fullmatch(rf"{re.escape(printed)} \((.+)\)", answer["display"])
+    if shown is None:
+        if answer["display"] != printed:
+            yield f'display "{answer["display"]}"'
+    else:
+        sides = [value(side) for side in re.split(r" [<>] ", shown[1])]
+        if any(
+            not ((a > b) if sign == ">" else (a < b))
+            for a, b, sign in zip(sides, sides[1:], re.findall(r" ([<>]) ", shown[1]), strict=False)
+        ):
+            yield f'display "{answer["display"]}" is not true'
+        if sorted(sides) != sorted(values):
+            yield f'display "{answer["display"]}" compares other numbers than the relation'
+        for number in re.split(r" [<>] ", shown[1]):
+            yield from number_faults(number, line["grade"], f'display "{answer["display"]}"')
+
+
+def _rivals(winner: str, named: Named, texts: Texts) -> tuple[list[str], list[Reach]]:
+    """The labels between which the words choose, and the scopes in which they may do so, less the label itself."""
+    # One reading only: a second one could make a loser win.
+    spans: list[tuple[Label, ...] | None] = [named.trials or None]
+    colors: list[tuple[Label, ...] | None] = [named.colors or None]
+    if winner in named.groups:
+        return list(named.groups), [Reach((), span, color) for span, color in product(spans, colors)]
+    if winner.casefold() in [color.casefold() for color in named.colors]:
+        groups: list[tuple[Label, ...] | None] = [(group,) for group in named.groups] or [None]
+        return list(named.colors), [Reach(group, span, ()) for group, span in product(groups, spans)]
+    trials = [f"{texts.words.trial.capitalize()} {label}" if isinstance(label, int) else str(label) for label in named.trials]
+    if winner in trials:
+        groups = [(group,) for group in named.groups] or [None]
+        return trials, [Reach(group, (), color) for group, color in product(groups, colors)]
+    return [], []
+
+
+def _wins(winner: str, rivals: list[str], reach: Reach, most: bool, values: tuple[Rational, ...], text: str, texts: Texts) -> bool:
+    """Whether the winner strictly beats every rival in a scope, on just the values of the relation."""
+    found: dict[str, Rational] = {}
+    for rival in rivals:
+        label: Label = rival
+        if reach.trials == ():
+            number = rival.rpartition(" ")[2]
+            label = int(number) if number.isdigit() and int(number) in texts.results.trials else rival
+        own = Reach(*((label,) if part == () else part for part in reach))
+        standing = dict(texts.words.after)["standing"] in sentences(text)[-1]
+        top, bottom = texts.results.total("standing" if standing else "down", own), texts.results.total("set_up", own)
+        if not bottom:
+            return False
+        found[rival.casefold()] = Rational(top, bottom) if re.search(r"fraction|percent|part|rate", text) else Rational(top)
+    if sorted(found.values()) != sorted(values):
+        return False
+    best = max(found.values()) if most else min(found.values())
+    return [name for name, number in found.items() if number == best] == [winner.casefold()]
