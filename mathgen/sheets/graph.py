@@ -7,6 +7,7 @@ from typing import Any
 from mathgen.bank.plan import Graph
 from mathgen.trials.table import TrialTable
 
+_UNIT_LINES = 30  # up to here a fine line for every pin can be told apart; beyond it each bar carries its number
 _STEPS = (1, 2, 5, 10, 20, 25, 50, 100, 200, 250, 500, 1000)
 
 
@@ -43,6 +44,9 @@ def graph_data(graph: Graph, table: TrialTable, words: dict[str, Any], grade: in
         "axis": words["graph_axis"],
         "step": step,
         "top": top,
+        # A bar that ends between two lines of the scale could not be read exactly.
+        "unit_lines": step > 1 and top <= _UNIT_LINES,
+        "numbers_on_bars": top > _UNIT_LINES,
         "legend": f"Each picture stands for {step} {words['thing'] if step == 1 else words['things']}.",
         "bars": [{"label": color, "value": value, "pattern": table.colors.index(color)} for color, value in pairs],
         "alt": f"{'Bar' if kind == 'bar' else 'Picture'} graph. {title}. {listing}.",
