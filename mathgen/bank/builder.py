@@ -191,7 +191,7 @@ class Builder:
             operations=_operations(steps),
             steps=steps,
             answer=text,
-            display=None if words.source == "words" or not cells and words.source == "table" else "between" if len(cells) != 1 else "read",
+            display=None if words.source == "words" or (not cells and words.source == "table") else "between" if len(cells) != 1 else "read",
             words=words.facts.count(" ") + words.question.count(" ") + 2,
             clauses=0,
             mixed_forms=False,

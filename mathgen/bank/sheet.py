@@ -6,10 +6,10 @@ from collections import Counter
 from dataclasses import replace
 
 from mathgen.bank.builder import Candidate
-from mathgen.bank.desk import Desk
 from mathgen.bank.choose import choose, in_order, parallel
 from mathgen.bank.clashes import graph_spot
 from mathgen.bank.code import sheet_code
+from mathgen.bank.desk import Desk
 from mathgen.bank.leaf import leaf, wanted_count
 from mathgen.bank.plan import ChosenForm, ChosenSheet, Graph, SheetPlan
 from mathgen.bank.pool import Pool, fill_pool

@@ -12,7 +12,6 @@ from mathgen.gate.work import Work, longest_sum, shown_features, work
 from mathgen.grades.curriculum import Curriculum
 from mathgen.grades.entry import SkillEntry
 
-
 _NUMBERS = Signature._fields.index("cells")  # the fields before it are about numbers, the others about display
 
 

@@ -8,8 +8,9 @@ from typing import Any, NamedTuple
 from mathgen.asks.expression import Ask, Equation, Op, Quantity, Stated, Value
 from mathgen.exact.demand import Demand
 from mathgen.models.registry import problem_model
+from mathgen.models.side_by_side import Pair, side_by_side
 from mathgen.models.space import AskSpace, joined
-from mathgen.models.view import Pair, Spot, TableView
+from mathgen.models.view import Spot, TableView
 from mathgen.problems.draft import Draft
 
 _WHOLE = Demand("whole")
@@ -26,10 +27,8 @@ class Compared(NamedTuple):
     least: int
 
 
-def _compared(view: TableView, two: tuple[Quantity, Quantity] | None) -> Compared | None:
-    """The two quantities, or None where they tie, one is 0 or a result is missing."""
-    if two is None or not all(view.totals.complete(one.scope) for one in two):
-        return None
+def _compared(view: TableView, two: tuple[Quantity, Quantity]) -> Compared | None:
+    """The two quantities, or None where they tie or one is 0."""
     a, b = map(view.number, two)
     if a == b or min(a, b) == 0:
         return None
@@ -38,27 +37,13 @@ def _compared(view: TableView, two: tuple[Quantity, Quantity] | None) -> Compare
 
 
 def _every_comparison(view: TableView, build: Callable[..., Draft | None], *more: Sequence[Any]) -> AskSpace:
-    """Drafts of every two groups, trials or colors that can be compared, over any further axes."""
+    """Drafts of every two counts that can be compared, over any further axes."""
 
-    def at(pair: Pair, spot: Spot, color: str | None, *rest: Any) -> Draft | None:
-        compared = _compared(view, view.two("down", pair, spot, color))
-        return None if compared is None else build(compared, *rest)
+    def compared(pair: Pair, *rest: Any) -> Draft | None:
+        found = _compared(view, (pair.one, pair.other))
+        return None if found is None else build(found, *rest)
 
-    def of_trials(pair: Pair, groups: tuple[str, ...] | None, color: str | None, *rest: Any) -> Draft | None:
-        return at(pair, Spot(groups, (pair.first,)), color, *rest)
-
-    def of_kind(kind: str) -> list[Pair]:
-        return [pair for pair in view.pairs if pair.kind == kind]
-
-    table = view.table
-    whose: list[tuple[str, ...] | None] = [(group,) for group in table.groups]
-    if len(table.groups) > 1:
-        whose.append(None)
-    return joined(
-        AskSpace((of_kind("groups"), [Spot(None, span) for span in view.trial_spans], view.colors_or_all, *more), at),
-        AskSpace((of_kind("trials"), whose, view.colors_or_all, *more), of_trials),
-        AskSpace((of_kind("colors"), view.spots, (None,), *more), at),
-    )
+    return side_by_side(view, compared, *more)
 
 
 @problem_model(skill="compare, difference unknown")

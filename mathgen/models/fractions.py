@@ -7,8 +7,9 @@ from math import gcd, lcm
 from mathgen.asks.expression import Ask, Choice, Op, Quantity, Stated, Value
 from mathgen.exact.demand import Demand
 from mathgen.models.registry import problem_model
+from mathgen.models.side_by_side import Pair, side_by_side
 from mathgen.models.space import AskSpace
-from mathgen.models.view import Pair, Spot, TableView
+from mathgen.models.view import Spot, TableView
 from mathgen.problems.draft import Draft, Role
 from mathgen.trials.scope import Label
 
@@ -91,16 +92,9 @@ def compare_fractions(view: TableView) -> AskSpace:
     Sets of one size are compared by their fractions, printed over one bottom number or over two; sets of two sizes by counts.
     """
 
-    places = [  # most pairs do not go with most spots: only those that do are choices
-        (pair, parts, wholes)
-        for pair in view.pairs
-        for spot in view.spots
-        for color in view.colors_or_all
-        if (parts := view.two("down", pair, spot, color)) and (wholes := view.two("set_up", pair, spot, color))
-    ]
-
-    def build(place: tuple[Pair, tuple[Quantity, Quantity], tuple[Quantity, Quantity]], bottoms: str) -> Draft | None:
-        pair, parts, wholes = place
+    def build(pair: Pair, bottoms: str) -> Draft | None:
+        parts = pair.one, pair.other
+        wholes = Quantity("set_up", pair.one.scope), Quantity("set_up", pair.other.scope)
         k, k2 = map(view.number, parts)
         n, n2 = map(view.number, wholes)
         if k in (0, n) or k2 in (0, n2) or k * n2 == k2 * n:
@@ -146,7 +140,7 @@ def compare_fractions(view: TableView) -> AskSpace:
             unlike=None if b == d else "one divides" if max(b, d) % min(b, d) == 0 else "neither",
         )
 
-    return AskSpace((places, ("one", "two")), build)
+    return side_by_side(view, build, ("one", "two"))
 
 
 def _label(pair: Pair, label: Label) -> str:

@@ -18,14 +18,6 @@ class Spot(NamedTuple):
     trials: tuple[Label, ...] | None
 
 
-class Pair(NamedTuple):
-    """Two labels of one kind that a question may hold side by side."""
-
-    kind: str  # "groups", "trials" or "colors"
-    first: Label
-    second: Label
-
-
 class TableView:
     """The totals of a table, and the axes that problem models share."""
 
@@ -64,7 +56,7 @@ class TableView:
         """Each trial, each two neighbors, and all."""
         trials = self.table.trials
         ones = [(trial,) for trial in trials]
-        twos = [(a, b) for a, b in zip(trials, trials[1:], strict=False)] if len(trials) > 2 else []
+        twos = list(pairwise(trials)) if len(trials) > 2 else []
         return (*ones, *twos, None) if len(trials) > 1 else tuple(ones)
 
     @cached_property
@@ -107,37 +99,6 @@ class TableView:
         if 2 <= len(colors) <= 4:
             return (colors,)
         return tuple(colors[start : start + size] for size in (2, 3) for start in range(len(colors) - size + 1))
-
-    @cached_property
-    def pairs(self) -> tuple[Pair, ...]:
-        """Two groups, two trials in the order they were made, or two colors."""
-        table = self.table
-        return (
-            *(Pair("groups", a, b) for a, b in combinations(table.groups, 2)),
-            *(Pair("trials", a, b) for a, b in zip(table.trials, table.trials[1:], strict=False)),
-            *(Pair("colors", a, b) for a, b in combinations(table.colors, 2)),
-        )
-
-    def two(self, measure: Measure, pair: Pair, spot: Spot, color: str | None) -> tuple[Quantity, Quantity] | None:
-        """The two quantities of a pair at a spot, or None where that spot is not this pair's.
-
-        Each combination is met once: groups are compared at the class's spots, trials at spots of the first of them.
-        """
-        if pair.kind == "groups":
-            if spot.groups is not None:
-                return None
-            spots = Spot((str(pair.first),), spot.trials), Spot((str(pair.second),), spot.trials)
-            return self.quantity(measure, spots[0], color), self.quantity(measure, spots[1], color)
-        if pair.kind == "trials":
-            if spot.trials != (pair.first,):
-                return None
-            later = Spot(spot.groups, (pair.second,))
-            if not self.totals.complete(Scope(later.groups, later.trials)):
-                return None
-            return self.quantity(measure, spot, color), self.quantity(measure, later, color)
-        if color is not None:
-            return None
-        return self.quantity(measure, spot, str(pair.first)), self.quantity(measure, spot, str(pair.second))
 
     def is_cell(self, quantity: Quantity) -> bool:
         """Whether the table prints this very count in one cell."""

@@ -12,11 +12,12 @@ from typing import Any, NamedTuple
 from sympy import QQ, Rational
 from sympy.polys.matrices.sdm import sdm_irref
 
-from mathgen.asks.expression import Ask, Choice, Expr, Op, Quantity, Stat, Stated, Unknown
+from mathgen.asks.expression import Ask, Choice, Expr, Quantity, Stat, Stated, Unknown
 from mathgen.asks.relation import relation
 from mathgen.exact.parse import written
 from mathgen.problems.record import Given
 from mathgen.proof.raw import RawRows
+
 
 class Linear(NamedTuple):
     """slope * x + constant, over the rationals: whole numbers stay plain until something is divided."""

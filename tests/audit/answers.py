@@ -10,7 +10,8 @@ from typing import Any
 from sympy import Rational
 
 from tests.audit import choices, published
-from tests.audit.givens import asked_totals, ways
+from tests.audit.asked import asked_shares, asked_totals
+from tests.audit.givens import ways
 from tests.audit.printed import UnreadableError, is_tie, places_of, rounded_half_up, value
 from tests.audit.results import Label, Reach, reach_of
 from tests.audit.wording import Texts, sentences
@@ -193,6 +194,9 @@ def _totals_near(line: dict[str, Any], texts: Texts) -> set[int]:
 
 def _asked(line: dict[str, Any], exact: Rational, texts: Texts) -> Iterator[str]:
     """The total that the words ask for, from the raw rows; and whether the table or the graph shows it as it stands."""
+    shares = asked_shares(line, texts)
+    if shares is not None and exact not in shares:
+        yield f"the words ask for {shares[0] if shares else 'a share of nothing'}, the answer is {exact}"
     asked = asked_totals(line, texts)
     if asked is None:
         return

@@ -12,6 +12,7 @@ from collections.abc import Iterable, Iterator
 from typing import Any
 
 from tests.audit import answers, givens, published, standards, wording, working
+from tests.audit.asked import asked_totals
 from tests.audit.printed import UnreadableError, value
 from tests.audit.printed import line as read_line
 from tests.audit.results import Results, Words, reach_of
@@ -97,11 +98,11 @@ def _printed_answer(line: dict[str, Any], texts: Texts) -> Iterator[str]:
         return
     right = {value(answer["exact"]), value(answer["value"])}
     said = [given for given in line["givens"] if given["where"] == "words" and value(given["number"]) in right]
-    asked = givens.asked_totals(line, texts) or []
+    totals = asked_totals(line, texts) or []
     share = re.search(r"\b(?:fraction|percent|part)\b", texts.masked(sentences(line["text"])[-1]))
     for given in said:
         measure = texts.words.measure(given["quantity"].split(givens.OUT_OF)[0])
-        if (given["scope"] is not None and (measure, reach_of(given["scope"])) in asked) or (
+        if (given["scope"] is not None and (measure, reach_of(given["scope"])) in totals) or (
             share and givens.OUT_OF in given["quantity"] and measure is not None and _asks_share_of(measure, line, texts)
         ):
             yield f"the answer {answer['display']} is printed in the text"

@@ -11,7 +11,7 @@ from sympy import Rational
 
 from tests.audit.printed import UnreadableError, value
 from tests.audit.results import Label, Reach, Results, reach_of
-from tests.audit.wording import Named, Occurrence, Texts, sentences
+from tests.audit.wording import Occurrence, Texts
 
 OUT_OF = " out of "
 STATED = ("trials", "groups", "how many", "whole", "more than", "fewer than", "times", "goal mean", "set up next time")
@@ -174,44 +174,3 @@ def _cells(line: dict[str, Any], results: Results) -> Iterator[str]:
         yield "the cells to be read are not those of the givens"
     if line["needs_table"] != any(given["where"] != "words" for given in line["givens"]):
         yield "needs_table does not say whether the table is needed"
-
-
-def asked_totals(line: dict[str, Any], texts: Texts) -> list[tuple[str, Reach]] | None:
-    """What a plain "How many pins did the Owls knock down?" asks for, read from the words alone; None for any other question."""
-    parts = sentences(line["text"])
-    question = parts[-1]
-    masked = texts.masked(question)
-    if not re.match(r"(In TRIAL, |In (?:all|the) \d+ trials, )?[Hh]ow many ", masked):
-        return None
-    if re.search(r"\b(more|fewer|times|mean|next|would|will|must|should|expect|about|each|need\w*)\b", masked):
-        return None
-    if re.search(r"\b(suppose|next|share\w*|equal\w*|moved?)\b", texts.masked(line["text"]), re.IGNORECASE):
-        return None
-    if re.search(rf"\bmore {re.escape(texts.words.items)}\b|\b(more|fewer|times)\b", masked):
-        return None
-    asks = [
-        name
-        for name, phrase in texts.words.after
-        if re.search(rf"\b(?:were|was) {re.escape(phrase)}|{re.escape(texts.words.items)} {re.escape(phrase)}", masked)
-    ]
-    asks += [name for name, phrase in texts.words.base if re.search(rf"\bdid\b.*\b{re.escape(phrase)}\b", masked)]
-    if not asks:
-        return None
-    in_question, in_text = texts.named(question), texts.named(line["text"])
-    return [(asks[-1], reach) for reach in _asked_reaches(in_question, in_text, question, texts)]
-
-
-def _asked_reaches(in_question: Named, in_text: Named, question: str, texts: Texts) -> Iterator[Reach]:
-    groups: list[tuple[Label, ...] | None]
-    if in_question.groups:
-        groups = [in_question.groups]
-    elif texts.words.the_class in question.lower() or not in_text.groups:
-        groups = [None]
-    else:
-        groups = [in_text.groups]
-    colors: list[tuple[Label, ...] | None] = [in_question.colors or None]
-    if not in_question.colors and in_text.colors:
-        colors.append(in_text.colors)  # "How many pins in all?" of the red, blue and gold ones
-    # Trials that the question does not name are those of the facts, taken together.
-    trials: list[tuple[Label, ...] | None] = [in_question.trials or in_text.trials or None]
-    return (Reach(*choice) for choice in product(groups, trials, colors))

@@ -17,7 +17,8 @@ COLORS = ("red", "blue", "gold", "green", "orange")
 def any_tables(draw: st.DrawFn) -> TrialTable:
     """2-6 groups, 1-4 trials, 1-5 colors, 1-12 pins of each, any counts; the set-up may differ by trial; some results absent."""
     groups = GROUPS[: draw(st.integers(2, 6))]
-    trials = tuple(range(1, draw(st.integers(1, 4)) + 1))
+    labels: tuple[tuple[Label, ...], ...] = ((1, 2, 3, 4), ("A", "B", "C", "D"), ("Round 1", "Round 2", "Round 3", "Round 4"))
+    trials = draw(st.sampled_from(labels))[: draw(st.integers(1, 4))]
     colors = COLORS[: draw(st.integers(1, 5))]
     by_trial = draw(st.booleans())
     sets = {color: draw(st.integers(1, 12)) for color in colors}

@@ -96,6 +96,7 @@ FAULTS: dict[str, tuple[str, Any, str]] = {
     "an unknown kind": ("STANDING", _set("answer", "kind", "rubric"), "knows no answers of the kind rubric"),
     "not proved": ("STANDING", _set("proof", {"steps": "3 and 4"}), "not proved"),
     "the words ask for another total": ("READ", _say("How many red", "How many gold"), "the words ask for [6]"),
+    "the words ask for the other share": ("REST", _say("left standing", "knocked down"), "the words ask for 3/4"),
     "copied from a cell": (
         "READ",
         _together(

@@ -54,9 +54,12 @@ class Texts:
         one, many = re.escape(words.trial.capitalize()), re.escape(words.trials.capitalize())
         # "Trials 1, 2, and 3" is a list; "Trial 1 and 4 red pins" and "Trials 1 and 2, 24 pins" hold counts of pins.
         self._trial_list = re.compile(rf"\b(?:{one} (?P<one>\d+)|{many} (?P<many>\d+(?:(?:, \d+)+,? and \d+| and \d+)?))(?![\d/%]|\.\d)")
-        self._trial_labels = {
-            label: re.compile(rf"(?<!\w){re.escape(str(label))}(?!\w)") for label in results.trials if isinstance(label, str)
-        }
+        self._trial_labels = {label: self._trial_pattern(label) for label in results.trials if isinstance(label, str)}
+
+    def _trial_pattern(self, label: str) -> re.Pattern[str]:
+        """A short label stands after its noun only: the "A" of "Trial A" is no article."""
+        before = rf"{re.escape(self.words.trial.capitalize())} " if len(label) <= 2 else ""
+        return re.compile(rf"(?<!\w){before}{re.escape(label)}(?!\w)")
 
     def called(self, label: str) -> str:
         """A group as it is printed by itself: "Group 7" for 7, Owls for Owls."""

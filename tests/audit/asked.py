@@ -1,0 +1,74 @@
+"""What a question asks for, read from its words alone and worked out from the raw rows."""
+
+from __future__ import annotations
+
+import re
+from collections.abc import Iterator
+from itertools import product
+from typing import Any
+
+from sympy import Rational
+
+from tests.audit.results import Label, Reach
+from tests.audit.wording import Named, Texts, sentences
+
+
+def asked_totals(line: dict[str, Any], texts: Texts) -> list[tuple[str, Reach]] | None:
+    """What a plain "How many pins did the Owls knock down?" asks for, read from the words alone; None for any other question."""
+    parts = sentences(line["text"])
+    question = parts[-1]
+    masked = texts.masked(question)
+    if not re.match(r"(In TRIAL, |In (?:all|the) \d+ trials, )?[Hh]ow many ", masked):
+        return None
+    if re.search(r"\b(more|fewer|times|mean|next|would|will|must|should|expect|about|each|need\w*)\b", masked):
+        return None
+    if re.search(r"\b(suppose|next|share\w*|equal\w*|moved?)\b", texts.masked(line["text"]), re.IGNORECASE):
+        return None
+    if re.search(rf"\bmore {re.escape(texts.words.items)}\b|\b(more|fewer|times)\b", masked):
+        return None
+    asks = [
+        name
+        for name, phrase in texts.words.after
+        if re.search(rf"\b(?:were|was) {re.escape(phrase)}|{re.escape(texts.words.items)} {re.escape(phrase)}", masked)
+    ]
+    asks += [name for name, phrase in texts.words.base if re.search(rf"\bdid\b.*\b{re.escape(phrase)}\b", masked)]
+    if not asks:
+        return None
+    in_question, in_text = texts.named(question), texts.named(line["text"])
+    return [(asks[-1], reach) for reach in _asked_reaches(in_question, in_text, question, texts)]
+
+
+def asked_shares(line: dict[str, Any], texts: Texts) -> list[Rational] | None:
+    """What "What fraction (percent, part) of the 8 red pins were knocked down?" asks for, part over whole from the raw rows."""
+    question = sentences(line["text"])[-1]
+    masked = texts.masked(question)
+    if not re.search(r"\b(what|exactly what) (fraction|percent|part)\b", masked, re.IGNORECASE):
+        return None
+    if re.search(r"crease|change|\bnext\b|mean|average", masked):
+        return None
+    forms = [(name, phrase) for name, phrase in (*texts.words.after, *texts.words.base) if name != "set_up" and phrase in masked]
+    if not forms:
+        return None
+    measure = forms[-1][0]
+    found = []
+    for reach in _asked_reaches(texts.named(question), texts.named(line["text"]), question, texts):
+        whole = texts.results.total("set_up", reach)
+        if whole:
+            found.append(Rational(texts.results.total(measure, reach), whole))
+    return found
+
+
+def _asked_reaches(in_question: Named, in_text: Named, question: str, texts: Texts) -> Iterator[Reach]:
+    groups: list[tuple[Label, ...] | None]
+    if in_question.groups:
+        groups = [in_question.groups]
+    elif texts.words.the_class in question.lower() or not in_text.groups:
+        groups = [None]
+    else:
+        groups = [in_text.groups]
+    colors: list[tuple[Label, ...] | None] = [in_question.colors or None]
+    if not in_question.colors and in_text.colors:
+        colors.append(in_text.colors)  # "How many pins in all?" of the red, blue and gold ones
+    # Trials that the question does not name are those of the facts, taken together.
+    trials: list[tuple[Label, ...] | None] = [in_question.trials or in_text.trials or None]
+    return (Reach(*choice) for choice in product(groups, trials, colors))
