@@ -12,7 +12,8 @@ from typing import NamedTuple
 from mathgen.asks.expression import Ask, Choice, Equation, Expr, Op, Quantity, Stat, Stated
 from mathgen.asks.relation import relation
 from mathgen.exact.demand import Demand
-from mathgen.trials.table import TrialTable
+from mathgen.trials.scope import Measure
+from mathgen.trials.table import Row, TrialTable
 
 
 class Number(NamedTuple):
@@ -47,9 +48,14 @@ class CellReader:
             spots = (
                 self._cells.get((g, t, c)) for g in groups or table.groups for t in trials or table.trials for c in colors or table.colors
             )
-            take = {"set_up": lambda r: r.set_up, "down": lambda r: r.down, "standing": lambda r: r.set_up - r.down}[quantity.measure]
-            self._known[quantity] = tuple(take(row) for row in spots if row is not None)
+            self._known[quantity] = tuple(_count(row, quantity.measure) for row in spots if row is not None)
         return self._known[quantity]
+
+
+def _count(row: Row, measure: Measure) -> int:
+    if measure == "down":
+        return row.down
+    return row.set_up if measure == "set_up" else row.set_up - row.down
 
 
 class Working:
@@ -128,10 +134,8 @@ class Working:
         return result
 
     def _quotient(self, part: Number, whole: Number) -> Number:
-        if part.top % whole.top == 0 and part.top > whole.top:
-            result = _whole(part.top // whole.top)
-        else:
-            result = _over(part.top, whole.top)
+        whole_result = part.top > whole.top and part.top % whole.top == 0
+        result = _whole(part.top // whole.top) if whole_result else _over(part.top, whole.top)
         self.line(f"{part.text} / {whole.text}", result.text)
         return result
 

@@ -9,7 +9,7 @@ from __future__ import annotations
 import re
 from functools import lru_cache
 from random import Random
-from typing import NamedTuple
+from typing import Literal, NamedTuple
 
 from sympy import Rational
 
@@ -129,7 +129,8 @@ class Builder:
             steps = school_steps(draft.ask, desk.reader, printed)
             # A rate is said instead of the count that it is made from.
             said = [leaf for leaf in leaves if not (rates and isinstance(leaf, Quantity) and leaf.measure != "set_up")]
-            counts = {str(number(leaf)) if isinstance(leaf, Quantity) else str(leaf.number) for leaf in said if isinstance(leaf, Quantity | Stated)}
+            counts = {str(number(leaf)) for leaf in said if isinstance(leaf, Quantity)}
+            counts.update(str(leaf.number) for leaf in said if isinstance(leaf, Stated))
             signature = Signature(model.skill, draft.features, tuple(sorted(counts.union(rates))), steps, text, draft.sets)
             # Whether a graph is read is a matter of the words.
             stops = tuple(stop.limit for stop in self.gate.stops(signature) if stop.limit != "graph")
@@ -183,7 +184,7 @@ class Builder:
 
     def _features(self, draft: Draft, words: Words, cells: tuple[Cell, ...], steps: tuple[str, ...], text: str) -> Features:
         return Features(
-            structure=draft.structure,
+            structure=draft.structure,  # type: ignore[arg-type]
             clash=draft.clash,
             fewer=draft.fewer,
             extra_numbers=_extra_numbers(draft, words),
@@ -191,12 +192,12 @@ class Builder:
             operations=_operations(steps),
             steps=steps,
             answer=text,
-            display=None if words.source == "words" or (not cells and words.source == "table") else "between" if len(cells) != 1 else "read",
+            display=_display(words.source, len(cells)),
             words=words.facts.count(" ") + words.question.count(" ") + 2,
             clauses=0,
             mixed_forms=False,
             explain=False,
-            unlike=draft.unlike,
+            unlike=draft.unlike,  # type: ignore[arg-type]
             warning=False,
         )
 
@@ -244,6 +245,13 @@ class Builder:
             proof=(),
         )
         return prove(problem, self.desk.rows)
+
+
+def _display(source: str, cells: int) -> Literal["read", "between"] | None:
+    """How the numbers that the words leave out are found: one is read, several are read between; a graph's bars are read between."""
+    if source == "graph":
+        return "between"
+    return None if not cells else "read" if cells == 1 else "between"
 
 
 def _extra_numbers(draft: Draft, words: Words) -> int:

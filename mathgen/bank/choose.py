@@ -8,7 +8,7 @@ from __future__ import annotations
 
 from collections import Counter
 from collections.abc import Iterable
-from functools import lru_cache
+from functools import lru_cache, partial
 
 from sympy import Rational
 
@@ -69,8 +69,8 @@ def _best(candidates: Iterable[Candidate], chosen: list[Candidate]) -> Candidate
 @lru_cache(maxsize=4096)
 def _showing(slips: tuple[tuple[str, tuple[int | str, ...]], ...], exact: object) -> int:
     """How many likely mistakes would show on these numbers: each gives an answer of its own."""
-    wrong = {slip_rule(name).wrong(*numbers) for name, numbers in slips} - {None}
-    return len({one if isinstance(one, str) else Rational(*one) for one in wrong if isinstance(one, str) or one[1]} - {exact})  # type: ignore[misc]
+    wrong = [one for one in (slip_rule(name).wrong(*numbers) for name, numbers in slips) if one is not None]
+    return len({one if isinstance(one, str) else Rational(*one) for one in wrong} - {exact})
 
 
 def _fits(one: Candidate, chosen: list[Candidate]) -> bool:
@@ -103,6 +103,17 @@ def in_order(chosen: list[Candidate]) -> list[Candidate]:
     return ordered
 
 
+def _unlike(first: Candidate, other: Candidate) -> tuple[bool, int, bool, int]:
+    """How far a problem is from the one in its place on another form: level, difficulty, source of its numbers, length."""
+    words, others = first.words, other.words
+    return (
+        first.level != other.level,
+        abs(first.difficulty - other.difficulty),
+        words.source != others.source,
+        abs(len(words.facts) - len(others.facts)),
+    )
+
+
 def parallel(first: list[Candidate], pool: Pool, taken: list[Candidate]) -> tuple[list[Candidate], list[int]]:
     """Another form of a sheet: slot by slot the same model and, where the table has it, the same level; other numbers.
 
@@ -112,7 +123,8 @@ def parallel(first: list[Candidate], pool: Pool, taken: list[Candidate]) -> tupl
     form: list[Candidate] = []
     missing: list[int] = []
     for slot, model_of in enumerate(first):
-        candidates = (pool.own if model_of.model.name in pool.own and model_of in pool.own[model_of.model.name] else pool.review)[model_of.model.name]
+        name = model_of.model.name
+        candidates = pool.own[name] if model_of in pool.own.get(name, ()) else pool.review[name]
         used = [*taken, *form]
         fresh = [
             one
@@ -124,5 +136,5 @@ def parallel(first: list[Candidate], pool: Pool, taken: list[Candidate]) -> tupl
         if not fresh:
             missing.append(slot)
             continue
-        form.append(min(fresh, key=lambda one: (one.level != model_of.level, abs(one.difficulty - model_of.difficulty), one.words.source != model_of.words.source)))
+        form.append(min(fresh, key=partial(_unlike, model_of)))
     return form, missing

@@ -6,6 +6,7 @@ and nearly every swap of neighbors (Luhn's scheme, modulo 32). A fixed stirring 
 
 from __future__ import annotations
 
+from dataclasses import replace
 from hashlib import blake2b
 from typing import NamedTuple
 
@@ -119,7 +120,10 @@ def decode(code: str) -> Decoded:
     """
     signs = "".join(sign for sign in code.upper() if sign not in " -").translate(str.maketrans("ILO", "110"))
     if len(signs) != _LENGTH + 1 or any(sign not in _SIGNS for sign in signs):
-        raise RequestFault(f'"{code}" is no sheet code: expected {_LENGTH + 1} signs, digits and letters without I, L, O, U. It stands at the foot of the sheet.')
+        raise RequestFault(
+            f'"{code}" is no sheet code: expected {_LENGTH + 1} signs, digits and letters without I, L, O, U. '
+            "It stands at the foot of the sheet."
+        )
     if _check_sign(signs[:-1]) != signs[-1]:
         raise RequestFault(f'"{code}" has a wrong sign: its check sign does not fit. Compare it with the foot of the sheet.')
     stirred = 0
@@ -138,7 +142,6 @@ def _decoded(values: dict[str, int]) -> Decoded:
     scenario = _SCENARIOS[min(values["scenario"], len(_SCENARIOS) - 1)]
     if values["from_file"]:
         return Decoded(None, scenario, values["digest"], values["release"])
-    lengths = {_LONG[values["long"] - 1]: values["length"]} if values["long"] else {}
     plan = SheetPlan(
         grade=values["grade"],
         seed=values["seed"],
@@ -148,6 +151,7 @@ def _decoded(values: dict[str, int]) -> Decoded:
         paper="a4" if values["paper"] else "letter",
         layout="save-paper" if values["layout"] else "more-room",
         large_print=bool(values["large"]),
-        **lengths,
     )
+    if values["long"]:
+        plan = replace(plan, **{_LONG[values["long"] - 1]: values["length"]})  # type: ignore[arg-type]
     return Decoded(plan, scenario, values["digest"], values["release"])

@@ -60,7 +60,7 @@ def slips_of(desk: Desk, draft: Draft, key: Answer) -> tuple[Slip, ...]:
         if isinstance(wrong, str):
             text = wrong if wrong not in key.accepted else None
         else:
-            text = _wrong_text(wrong[0], wrong[1], key.demand, key.exact, key.shown)  # type: ignore[arg-type]
+            text = _wrong_text(wrong[0], wrong[1], key.demand, key.exact, key.shown)
         if text is not None and text not in found:
             found[text] = Slip(slip_id, text, desk.slip_line(rule))
     return tuple(found.values())

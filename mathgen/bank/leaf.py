@@ -3,15 +3,16 @@
 from __future__ import annotations
 
 import tomllib
+from dataclasses import dataclass
 from functools import cache
 from importlib.resources import files
-from typing import NamedTuple
 
 from mathgen.bank.plan import SheetPlan
 from mathgen.errors import RequestFault
 
 
-class Leaf(NamedTuple):
+@dataclass(frozen=True, slots=True)
+class Leaf:
     """Defaults of one grade, and how a sheet is made up."""
 
     count: int

@@ -49,7 +49,8 @@ def make_sheet(table: TrialTable, plan: SheetPlan, scenario_name: str = "ramp", 
     failed: Counter[str] = Counter()
     forms = _forms(pool, plan, count, -(-count * top // bottom), failed, changes)
     if failed:
-        changes.append(f"Left out, for a route of the proof did not agree: {', '.join(f'{name} ({n})' for name, n in sorted(failed.items()))}.")
+        named = ", ".join(f"{name} ({number})" for name, number in sorted(failed.items()))
+        changes.append(f"Left out, for a route of the proof did not agree: {named}.")
     chosen = ChosenSheet(plan, "", tuple(forms), tuple(changes))
     return replace(chosen, code=sheet_code(plan, table, scenario_name))
 
@@ -68,9 +69,8 @@ def _forms(pool: Pool, plan: SheetPlan, count: int, own: int, failed: Counter[st
             if missing:
                 gaps.append((mark, missing))
         problems = [[_finished(one, pool) for one in form] for form in rounds]
-        bad = [
-            (one, problem) for form, made in zip(rounds, problems, strict=True) for one, problem in zip(form, made, strict=True) if not proved(problem)
-        ]
+        tried = [pair for form, made in zip(rounds, problems, strict=True) for pair in zip(form, made, strict=True)]
+        bad = [(one, problem) for one, problem in tried if not proved(problem)]
         if not bad:
             break
         for one, problem in bad:
@@ -83,7 +83,8 @@ def _forms(pool: Pool, plan: SheetPlan, count: int, own: int, failed: Counter[st
                 del kept[name]
     if len(first) < count:
         changes.append(
-            f"{count} problems were wanted, {len(first)} are here: this table has no more for {_demand(plan)} that do not give one another away."
+            f"{count} problems were wanted, {len(first)} are here: "
+            f"this table has no more for {_demand(plan)} that do not give one another away."
         )
     if not any(one.grade == plan.grade for one in first):
         changes.append(f"No problem of grade {plan.grade} itself fits this table and plan; all of them review grade {plan.grade - 1}.")
@@ -122,7 +123,10 @@ def _check_filters(plan: SheetPlan) -> None:
         "level": ((plan.level,) if plan.level else (), ("support", "on grade", "challenge")),
     }
     wrong = [
-        f'no {kind} "{word}"; there are: {", ".join(choices)}' for kind, (words, choices) in offered.items() for word in words if word not in choices
+        f'no {kind} "{word}"; there are: {", ".join(choices)}'
+        for kind, (words, choices) in offered.items()
+        for word in words
+        if word not in choices
     ]
     if wrong:
         raise RequestFault("\n".join(wrong))
@@ -140,4 +144,7 @@ def _nothing(plan: SheetPlan, pool: Pool) -> str:
     why = ", ".join(f"{reason} ({n} times)" for reason, n in stopped.most_common(5))
     if not why:
         return f"There is no kind of problem for {_demand(plan)}. See what there is: mathgen list skills."
-    return f"This table has no problem for {_demand(plan)}. What stood in the way: {why}. Try another grade, more trials, or other set-up counts."
+    return (
+        f"This table has no problem for {_demand(plan)}. What stood in the way: {why}. "
+        "Try another grade, more trials, or other set-up counts."
+    )

@@ -23,7 +23,7 @@ def _value(text: str) -> Rational:
 def _within_half_a_place(shown: Rational, exact: Rational, demand: Demand) -> bool:
     """Strictly: a value that lies half way between two roundings is a failure."""
     places = (demand.places or 0) + (2 if demand.form == "percent" else 0)
-    return 2 * abs(shown - exact) * 10**places < 1
+    return bool(2 * abs(shown - exact) * 10**places < 1)
 
 
 def check(answer: Answer, slips: tuple[Slip, ...]) -> None:
@@ -38,7 +38,7 @@ def check(answer: Answer, slips: tuple[Slip, ...]) -> None:
         return
     _check_number(answer)
     taken = {_value(text) for text in answer.accepted}
-    taken.add(answer.exact)  # type: ignore[arg-type]
+    taken.add(answer.exact)
     for slip in slips:
         if _value(slip.value) in taken:
             raise FormFails(f"slip {slip.id} gives {slip.value}, which is right")

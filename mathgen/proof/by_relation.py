@@ -62,7 +62,8 @@ def _symbolic(expr: Expr, rows: RawRows) -> Linear:
     if kind is Unknown:
         return Linear(1, 0)
     if kind is Stat:
-        return Linear(0, QQ(sum(rows.count(one) for one in expr.series), len(expr.series)))  # type: ignore[union-attr]
+        series: tuple[Quantity, ...] = expr.series  # type: ignore[union-attr]
+        return Linear(0, QQ(sum(map(rows.count, series)), len(series)))
     symbol, args = expr.symbol, expr.args  # type: ignore[union-attr]
     slope, constant = _symbolic(args[0], rows)
     for arg in args[1:]:
@@ -97,7 +98,8 @@ def true_to_table(given: Given, rows: RawRows) -> bool:
         return given.number == str(count) and bool(given.value == count)
     if isinstance(expr, Stated):
         return given.number == str(expr.number) and bool(given.value == expr.number)
-    return bool(given.value == _constant(expr, rows) == written(given.number).value)
+    found = _constant(expr, rows)
+    return bool(given.value == found and written(given.number).value == found)
 
 
 def _winner(goal: Choice, rows: RawRows) -> str:

@@ -57,7 +57,7 @@ def _verdict_of_steps(problem: Problem, rows: RawRows) -> str:
         return "no step"
     if not _in_form(problem.answer, steps[-1]):
         return f"the steps end in another form than {problem.answer.shown}"
-    exact = problem.answer.exact
+    exact = Rational(problem.answer.exact)
     return AGREES if results[-1] == (exact.numerator, exact.denominator) else f"the steps end in {Rational(*results[-1])}"
 
 

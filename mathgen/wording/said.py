@@ -30,10 +30,8 @@ class Speaker:
         """Whose results, in mid-sentence: "the Owls", "the Owls and the Herons", "the class"."""
         groups = scope.groups
         if groups not in self._who:
-            if groups is None:
-                groups_named = self.table.groups if len(self.table.groups) == 1 else ()
-            else:
-                groups_named = groups
+            everybody = self.table.groups if len(self.table.groups) == 1 else ()
+            groups_named = everybody if groups is None else groups
             names = [group_name(label, self.scenario) for label in groups_named]
             self._who[groups] = listed(names) if names else self.scenario.the_class
         return self._who[groups]

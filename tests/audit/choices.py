@@ -65,7 +65,7 @@ def _rivals(winner: str, named: Named, texts: Texts) -> tuple[list[str], list[Re
     if winner.casefold() in [color.casefold() for color in named.colors]:
         groups: list[tuple[Label, ...] | None] = [(group,) for group in named.groups] or [None]
         return list(named.colors), [Reach(group, span, ()) for group, span in product(groups, spans)]
-    trials = [f"{texts.words.trial.capitalize()} {label}" if isinstance(label, int) else str(label) for label in named.trials]
+    trials = [texts.called_trial(label) for label in named.trials]
     if winner in trials:
         groups = [(group,) for group in named.groups] or [None]
         return trials, [Reach(group, (), color) for group, color in product(groups, colors)]
@@ -78,8 +78,7 @@ def _wins(winner: str, rivals: list[str], reach: Reach, most: bool, values: tupl
     for rival in rivals:
         label: Label = rival
         if reach.trials == ():
-            number = rival.rpartition(" ")[2]
-            label = int(number) if number.isdigit() and int(number) in texts.results.trials else rival
+            label = next(one for one in texts.results.trials if texts.called_trial(one) == rival)
         own = Reach(*((label,) if part == () else part for part in reach))
         standing = dict(texts.words.after)["standing"] in sentences(text)[-1]
         top, bottom = texts.results.total("standing" if standing else "down", own), texts.results.total("set_up", own)

@@ -56,10 +56,13 @@ class Texts:
         self._trial_list = re.compile(rf"\b(?:{one} (?P<one>\d+)|{many} (?P<many>\d+(?:(?:, \d+)+,? and \d+| and \d+)?))(?![\d/%]|\.\d)")
         self._trial_labels = {label: self._trial_pattern(label) for label in results.trials if isinstance(label, str)}
 
+    def called_trial(self, label: Label) -> str:
+        """A trial as it is printed by itself: "Trial 2" for 2, "Trial A" for A, "Round 1" for Round 1."""
+        return f"{self.words.trial.capitalize()} {label}" if isinstance(label, int) or len(label) <= 2 else label
+
     def _trial_pattern(self, label: str) -> re.Pattern[str]:
         """A short label stands after its noun only: the "A" of "Trial A" is no article."""
-        before = rf"{re.escape(self.words.trial.capitalize())} " if len(label) <= 2 else ""
-        return re.compile(rf"(?<!\w){before}{re.escape(label)}(?!\w)")
+        return re.compile(rf"(?<!\w){re.escape(self.called_trial(label))}(?!\w)")
 
     def called(self, label: str) -> str:
         """A group as it is printed by itself: "Group 7" for 7, Owls for Owls."""
