@@ -13,6 +13,7 @@ from mathgen.cli.common_options import GRADES, comma_list, one_or_more_grades, o
 from mathgen.cli.table_options import table_argument_and_options
 from mathgen.press.files import write_files
 from mathgen.press.sheet_files import sheet_files
+from mathgen.scenario.words import scenario
 from mathgen.trials.options import ReadOptions
 from mathgen.trials.reading import read_table
 from mathgen.trials.shown_back import understood
@@ -33,8 +34,8 @@ MADE_WITH_A_CHANGE = 4
 @click.option("--skill", "skills", multiple=True, help="Only this skill (see mathgen list skills).")
 @click.option("--not-yet", "not_yet", multiple=True, callback=comma_list, help="Topics not taught so far: decimals,percents.")
 @click.option("--forms", type=click.IntRange(1, 4), default=1, show_default=True, help="Parallel forms with other numbers.")
-@click.option("--paper", type=click.Choice(["letter", "a4"]), default="letter", show_default=True)
-@click.option("--layout", type=click.Choice(["more-room", "save-paper"]), default="more-room", show_default=True)
+@click.option("--paper", type=click.Choice(["letter", "a4"]), default="letter", show_default=True, help="Size of the paper.")
+@click.option("--layout", type=click.Choice(["more-room", "save-paper"]), default="more-room", show_default=True, help="Room to work, or fewer pages.")
 @click.option("--large-print", is_flag=True, help="18 point and up.")
 @source_options
 @out_options
@@ -55,7 +56,8 @@ def worksheet(
     """
     wanted = one_or_more_grades(grade, grades)
     result = read_table(table, reading)
-    click.echo(understood(result), err=True)
+    words = scenario(scenario_name)
+    click.echo(understood(result, f"{words.items} {words.after_noun['down']}"), err=True)
     contents: dict[Path, bytes] = {}
     changed = False
     for one in wanted:

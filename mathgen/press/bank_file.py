@@ -2,36 +2,18 @@
 
 from __future__ import annotations
 
-import csv
 import json
 import os
 import tempfile
 from collections.abc import Callable, Iterator
 from contextlib import contextmanager
+from importlib import import_module
 from pathlib import Path
-from typing import Any, TextIO
+from typing import TextIO
 
 from mathgen.bank.line import as_line
 from mathgen.errors import RequestFault
 from mathgen.problems.record import Problem
-
-_COLUMNS = (
-    "id",
-    "grade",
-    "standards",
-    "skill",
-    "strand",
-    "model",
-    "level",
-    "text",
-    "needs_table",
-    "answer",
-    "accepted",
-    "steps",
-    "relation",
-    "slips",
-)
-
 
 @contextmanager
 def bank_file(path: Path, force: bool) -> Iterator[Callable[[Problem], None]]:
@@ -52,7 +34,13 @@ def bank_file(path: Path, force: bool) -> Iterator[Callable[[Problem], None]]:
     try:
         # A spreadsheet takes a file without a byte order mark for some other encoding.
         with os.fdopen(handle, "w", encoding="utf-8-sig" if path.suffix == ".csv" else "utf-8", newline="") as file:
-            yield _lines(file) if path.suffix == ".jsonl" else _rows(file)
+            if path.suffix == ".jsonl":
+                yield _lines(file)
+            else:
+                # pandas takes a fifth of a second to load, and only this kind of file needs it.
+                table = import_module("mathgen.press.bank_table").BankTable(file)
+                yield table.keep
+                table.flush()
         Path(name).chmod(0o644)
         Path(name).replace(path)
     finally:
@@ -64,22 +52,3 @@ def _lines(file: TextIO) -> Callable[[Problem], None]:
         file.write(json.dumps(as_line(problem), ensure_ascii=False) + "\n")
 
     return keep
-
-
-def _rows(file: TextIO) -> Callable[[Problem], None]:
-    table = csv.writer(file)
-    table.writerow(_COLUMNS)
-
-    def keep(problem: Problem) -> None:
-        line = as_line(problem)
-        line |= {"accepted": line["answer"]["accepted"], "answer": line["answer"]["display"]}
-        line["slips"] = [f"{slip['value']}: {slip['line']}" for slip in line["slips"]]
-        table.writerow([_cell(line[name]) for name in _COLUMNS])
-
-    return keep
-
-
-def _cell(value: Any) -> str:
-    text = "; ".join(map(str, value)) if isinstance(value, list) else str(value)
-    # A cell that starts with one of these would be run as a formula.
-    return f"'{text}" if text.startswith(("=", "+", "-", "@", "\t")) else text

@@ -61,8 +61,12 @@ def _fault(fault: Fault) -> dict[str, object]:
     }
 
 
-def understood(result: ReadResult) -> str:
+def understood(result: ReadResult, counted: str = "pins knocked down") -> str:
     """The table in plain words, then every guess that was made.
+
+    Args:
+        result: the table, as read.
+        counted: what its counts are of, in the words of the activity.
 
     >>> table = TrialTable((Row("Owls", 1, "red", 4, 3), Row("Owls", 1, "blue", 3, 0)))
     >>> print(understood(ReadResult(table)))
@@ -77,7 +81,7 @@ def understood(result: ReadResult) -> str:
         f"{_many(len(table.groups), 'group')}: {', '.join(table.groups)}",
         f"{_many(len(table.trials), 'trial')}: {', '.join(map(str, table.trials))}",
         f"{_many(len(table.colors), 'color')}: {', '.join(_color(table, color) for color in table.colors)}",
-        f"{_many(len(table.rows), 'result')}: {down} of {set_up} pins knocked down",
+        f"{_many(len(table.rows), 'result')}: {down} of {set_up} {counted}",
     ]
     if table.absent:
         lines.append(f"{_many(len(table.absent), 'result')} absent: {_absent(table)}")
