@@ -193,13 +193,20 @@ class Builder:
             steps=steps,
             answer=text,
             display=_display(words.source, len(cells)),
-            words=words.facts.count(" ") + words.question.count(" ") + 2,
+            words=self._words(draft, words),
             clauses=0,
             mixed_forms=False,
             explain=False,
             unlike=draft.unlike,  # type: ignore[arg-type]
             warning=False,
         )
+
+    def _words(self, draft: Draft, words: Words) -> int:
+        """How many words a pupil reads. A name counts as one, however it is spelled, so that names never change the score."""
+        text = f"{words.facts} {words.question}"
+        for name in self.desk.speaker.names(draft.roles.values()):
+            text = text.replace(name, "x")
+        return text.count(" ") + 1
 
     def _short_enough(self, words: Words) -> bool:
         caps = self._caps

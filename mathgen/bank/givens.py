@@ -53,7 +53,7 @@ def givens_of(desk: Desk, words: Words, left_out: tuple[Quantity, ...]) -> tuple
     scenario = desk.scenario
     totals = desk.totals
     givens = [
-        Given(text, value(expr, totals), expr, _named(expr, scenario), expr.scope if type(expr) is Quantity else None, "words")
+        Given(text, value(expr, totals), expr, _named(expr, scenario), _scope(expr), "words")
         for expr, text in words.printed.items()
     ]
     cells: dict[Cell, None] = {}
@@ -66,6 +66,13 @@ def givens_of(desk: Desk, words: Words, left_out: tuple[Quantity, ...]) -> tuple
             if words.source == "table":
                 cells[scope.groups[0], scope.trials[0], scope.colors[0]] = None  # type: ignore[index]
     return tuple(givens), tuple(cells)
+
+
+def _scope(expr: Expr) -> Scope | None:
+    """Which results a number covers; for a rate, those of its whole; None for a number that only the words give."""
+    if isinstance(expr, Op):
+        expr = expr.args[-1] if isinstance(expr.args[-1], Quantity) else expr.args[0]
+    return expr.scope if isinstance(expr, Quantity) else None
 
 
 def _cells(desk: Desk, scope: Scope) -> list[Scope]:

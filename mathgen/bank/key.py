@@ -13,7 +13,7 @@ from mathgen.asks.relation import relation, written
 from mathgen.bank.desk import Desk
 from mathgen.exact.accepted import accepted, shown
 from mathgen.exact.demand import Demand
-from mathgen.exact.forms import fraction_over
+from mathgen.exact.forms import fraction, fraction_over
 from mathgen.models.slips import slip_rule
 from mathgen.problems.draft import Draft
 from mathgen.problems.record import Answer, Slip
@@ -36,7 +36,8 @@ def answer_of(desk: Desk, draft: Draft, exact: Rational | str, text: str) -> Ans
         name = group_name(exact, said).removeprefix("the ") if exact in desk.table.groups else exact
         return Answer("name", exact, exact, name, tuple(dict.fromkeys((exact, name))), demand, _comparison(desk, draft))
     display = f"{text} {said.item if exact == 1 else said.items}" if draft.unit else text
-    return Answer("number", exact, text, display, accepted(exact, demand, draft.over), demand)
+    because = f"{fraction(exact)} = {text}" if text.endswith("...") else ""
+    return Answer("number", exact, text, display, accepted(exact, demand, draft.over), demand, because)
 
 
 def _comparison(desk: Desk, draft: Draft) -> str:

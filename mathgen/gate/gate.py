@@ -119,6 +119,11 @@ class Gate:
                 yield Stop("decimal places in a step", f"{step.end.places} places", f"at most {most} in {self._label}")
 
     def _product(self, symbol: str, left: Printed, right: Printed, result: Printed) -> Iterator[Stop]:
+        digits = self.limits.divisor_digits
+        if digits is not None and symbol == "/" and left.is_whole and right.is_whole and result.is_whole:
+            divisor = right.top // right.bottom
+            if divisor >= 10**digits:
+                yield Stop("divisor", str(divisor), f"at most {digits} {'digit' if digits == 1 else 'digits'} in {self._label}")
         limit = self.limits.product_max
         if limit is None or symbol not in "*/" or not (left.is_whole and right.is_whole):
             return

@@ -188,6 +188,7 @@ def _limits(grade: int, data: dict[str, Any]) -> Limits:
         # TOML has no null: a limit that is left out is none.
         story_max=of.get("story_max"),
         product_max=of.get("product_max"),
+        divisor_digits=of.get("divisor_digits"),
         product_tens=of.get("product_tens", False),
         decimal_places=of.get("decimal_places"),
         decimal_places_compute=of.get("decimal_places_compute"),

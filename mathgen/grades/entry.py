@@ -13,6 +13,7 @@ class Limits:
     denominators: tuple[int, ...] | None  # of written fractions, before simplifying; () where fractions are not written
     story_max: int | None  # the largest whole number
     product_max: int | None  # the largest product or dividend
+    divisor_digits: int | None  # of the number that a whole number is divided by
     product_tens: bool  # one digit times a multiple of ten from 10 to 90 may pass ``product_max``
     decimal_places: int | None  # written and compared
     decimal_places_compute: int | None  # in a step that adds, subtracts, multiplies or divides

@@ -50,7 +50,7 @@ class Answer(NamedTuple):
     display: str  # with its unit: "9 pins"
     accepted: tuple[str, ...]  # other right ways to write it, ``shown`` first
     demand: Demand
-    because: str = ""  # for a name: "8/10 > 6/10"
+    because: str = ""  # what shows a name or a repeating decimal to be right: "8/10 > 6/10", "2/3 = 0.666..."
 
 
 class Problem(NamedTuple):

@@ -6,6 +6,8 @@ Templates choose among these phrases; they never count. ``q.count`` reads "3 red
 
 from __future__ import annotations
 
+from collections.abc import Iterable
+
 from mathgen.asks.expression import Expr, Op, Quantity, Stated
 from mathgen.exact.number_words import cardinal
 from mathgen.problems.draft import Role
@@ -24,6 +26,7 @@ class Speaker:
         self._who: dict[tuple[str, ...] | None, str] = {}
         self._when: dict[tuple[object, ...] | None, str] = {}
         self._kind: dict[tuple[str, ...] | None, str] = {}
+        self._names: dict[Scope, tuple[str, ...]] = {}
         self._shape: dict[Scope, tuple[int, ...]] = {}
 
     def who(self, scope: Scope) -> str:
@@ -79,6 +82,29 @@ class Speaker:
             cells = len(scope.groups or table.groups) * len(scope.trials or table.trials) * len(scope.colors or table.colors)
             known = (*(text.count(" ") for text in (self.who(scope), self.when(scope), self.kind(scope))), cells, scope.trials is None)
             self._shape[scope] = known
+        return known
+
+    def names(self, roles: Iterable[Role]) -> tuple[str, ...]:
+        """Every phrase that names a group, trials or a color of the roles, longest first, as it may stand in a sentence."""
+        found: dict[str, None] = {}
+        for role in roles:
+            several = role if isinstance(role, tuple) and not isinstance(role, Quantity | Stated | Op) else (role,)
+            quantities = [one for one in several if isinstance(one, Quantity)]
+            for one in quantities:
+                found.update(dict.fromkeys(self._names_of(one.scope)))
+            trials = tuple(dict.fromkeys(trial for one in quantities for trial in one.scope.trials or ()))
+            if len(trials) > 1:
+                found[self.when(Scope(None, trials)).removeprefix("in ")] = None
+        return tuple(sorted(found, key=len, reverse=True))
+
+    def _names_of(self, scope: Scope) -> tuple[str, ...]:
+        known = self._names.get(scope)
+        if known is None:
+            names = [group_name(label, self.scenario) for label in scope.groups or self.table.groups]
+            trials = [trial_name(label, self.scenario) for label in scope.trials or self.table.trials]
+            together = [self.when(scope).removeprefix("in ")] if scope.trials is not None else []
+            phrases = [*names, *map(upper_first, names), *trials, *together, *(scope.colors or self.table.colors)]
+            known = self._names[scope] = tuple(one for one in dict.fromkeys(phrases) if " " in one)
         return known
 
     def items(self, number: int) -> str:

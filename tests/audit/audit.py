@@ -116,7 +116,8 @@ def _asks_share_of(measure: str, line: dict[str, Any], texts: Texts) -> bool:
 
 def _same_whole(line: dict[str, Any], texts: Texts) -> Iterator[str]:
     """Fractions compared in grades 3-5 are of one size of set; fractions added are of one and the same set."""
-    wholes = [given for given in line["givens"] if texts.words.measure(given["quantity"]) == "set_up" and given["scope"] is not None]
+    counts = [given for given in line["givens"] if given["scope"] is not None and givens.OUT_OF not in given["quantity"]]
+    wholes = [given for given in counts if texts.words.measure(given["quantity"]) == "set_up"]
     if line["answer"]["kind"] == "name" and line["grade"] <= 5 and re.search("fraction|part|percent", line["text"]):
         if len({given["number"] for given in wholes}) != 1:
             yield f"sets of {sorted({given['number'] for given in wholes})} compared in grade {line['grade']}"

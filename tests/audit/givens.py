@@ -80,14 +80,17 @@ def _colors(quantity: str, results: Results) -> list[str]:
 
 
 def _rate(given: dict[str, Any], number: Rational, name: str, line: dict[str, Any], texts: Texts) -> Iterator[str]:
-    """A rate, or a count for each trial: some scope that its sentence names has to bear it out."""
+    """A rate, or a count for each trial: its scope has to be one that its sentence names, and has to bear it out."""
     part, whole = given["quantity"].split(OUT_OF)
     part_measure, whole_measure = texts.words.measure(part), texts.words.measure(whole)
     if part_measure is None or (whole_measure is None and whole != "trials"):
         yield f"{name} is of no known kind"
         return
     results = texts.results
+    stated = None if given["scope"] is None else reach_of(given["scope"])
     for groups, trials in _places(given["number"], line["text"], texts):
+        if stated is not None and not _same_place((groups, trials), stated, results):
+            continue
         reach = Reach(groups, trials, tuple(_colors(part, results)) or None)
         top = results.total(part_measure, reach)
         if whole == "trials":
@@ -101,6 +104,14 @@ def _rate(given: dict[str, Any], number: Rational, name: str, line: dict[str, An
         if bottom and Rational(top, bottom) == number and results.complete(reach):
             return
     yield f"{name}: no rows that the text names bear it out"
+
+
+def _same_place(named: tuple[tuple[Label, ...] | None, tuple[Label, ...] | None], stated: Reach, results: Results) -> bool:
+    """Whether the groups and trials of a scope are those that the words name; none named means all."""
+    groups, trials = named
+    return set(groups or results.groups) == set(stated.groups or results.groups) and set(trials or results.trials) == set(
+        stated.trials or results.trials
+    )
 
 
 def _places(number: str, text: str, texts: Texts) -> Iterator[tuple[tuple[Label, ...] | None, tuple[Label, ...] | None]]:

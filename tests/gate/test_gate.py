@@ -515,3 +515,12 @@ def test_a_feature_without_a_first_grade_is_our_fault():
 def test_a_step_that_is_no_equality_is_our_fault():
     with pytest.raises(UnreadableStepError):
         Gate(CCSS, 2).stops(total(3, 4)._replace(steps=("9 > 8",)))
+
+
+@pytest.mark.parametrize(("grade", "divisor", "stops"), [(4, 9, False), (4, 11, True), (5, 11, False)])
+def test_divisors_of_grade_4_have_one_digit(grade: int, divisor: int, stops: bool) -> None:
+    """4.NBT.B.6: up to four digits divided by one digit; 5.NBT.B.6: by two. Source: CC1 in the curriculum reference."""
+    steps = (f"{2 * divisor} / {divisor} = 2",)
+    skill = {4: "times as many", 5: "part from a fraction"}[grade]
+    found = Gate(load("ccss"), grade).stops(Signature(skill, givens=(str(2 * divisor), str(divisor)), steps=steps, answer="2"))
+    assert ("divisor" in {stop.limit for stop in found}) is stops
