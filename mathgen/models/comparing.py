@@ -15,6 +15,8 @@ from mathgen.problems.draft import Draft
 
 _WHOLE = Demand("whole")
 _MORE_OR_FEWER = ("more", "fewer")
+_AT_A_GLANCE = 3  # so few pins are compared without counting, and so are neighbors such as 9 and 10
+_COUNTED = 10  # further than this nobody counts on or back one by one
 
 
 class Compared(NamedTuple):
@@ -25,6 +27,16 @@ class Compared(NamedTuple):
     smaller: Quantity
     most: int
     least: int
+
+
+def _off_by_one(difference: int, wrong: int) -> tuple[tuple[str, tuple[int, ...]], ...]:
+    """The slip of counting the start as a step, where the difference is small enough to be counted."""
+    return (("H13", (wrong,)),) if difference <= _COUNTED else ()
+
+
+def _at_a_glance(compared: Compared) -> bool:
+    """Whether the two counts are so small or so near that nothing is left to work out."""
+    return compared.most <= _AT_A_GLANCE or compared.most - compared.least == 1
 
 
 def _compared(view: TableView, two: tuple[Quantity, Quantity]) -> Compared | None:
@@ -53,13 +65,18 @@ def how_many_more(view: TableView) -> AskSpace:
     def build(compared: Compared, word: str) -> Draft | None:
         pair, bigger, smaller, most, least = compared
         # 8 and 4: the answer would stand in the words, and "I took the smaller number" would be right.
-        if most == 2 * least:
+        if most == 2 * least or _at_a_glance(compared):
             return None
         return Draft(
             ask=Ask(Value(Op("-", (bigger, smaller))), (), _WHOLE),
             roles={"pair": pair, "asked": (bigger, smaller) if word == "more" else (smaller, bigger), "word": word},
             structure="difference unknown",
-            slips=(("H01", (most, least)), ("H02", (most, least)), ("H10", (most, least)), ("H13", (most - least + 1,))),
+            slips=(
+                ("H01", (most, least)),
+                ("H02", (most, least)),
+                ("H10", (most, least)),
+                *_off_by_one(most - least, most - least + 1),
+            ),
             fewer=word == "fewer",
         )
 
@@ -72,10 +89,9 @@ def compare_smaller_unknown(view: TableView) -> AskSpace:
 
     def build(compared: Compared, word: str) -> Draft | None:
         both, bigger, smaller, most, least = compared
-        if view.is_cell(smaller) or most == 2 * least:
+        if view.is_cell(smaller) or most == 2 * least or _at_a_glance(compared):
             return None
         difference = Stated(most - least, "more than")
-        wrong_way = (("H03", (most, most - least)),) if word == "more" else (("H06", (most, most - least)),)
         return Draft(
             ask=Ask(Value(smaller), (Equation(bigger, Op("+", (smaller, difference))),), _WHOLE),
             roles={
@@ -87,7 +103,7 @@ def compare_smaller_unknown(view: TableView) -> AskSpace:
                 "word": word,
             },
             structure="compared unknown",
-            slips=(*wrong_way, ("H10", (most, most - least)), ("H13", (least + 1,))),
+            slips=(("H03", (most, most - least)), ("H10", (most, most - least)), *_off_by_one(most - least, least + 1)),
             clash=word == "more",
             fewer=word == "fewer",
             must_not_show=(smaller.scope,),

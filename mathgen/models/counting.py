@@ -11,6 +11,8 @@ from mathgen.problems.draft import Draft
 from mathgen.trials.scope import Label
 
 _WHOLE = Demand("whole")
+_BY_HEART = 5  # sums within 5 are known before school word problems have sums of their own
+_COUNTED_ON = 10  # further than this nobody counts on one by one
 
 
 @problem_model(skill="total of parts")
@@ -25,8 +27,10 @@ def put_together_total(view: TableView) -> AskSpace:
 
     def build(parts: tuple[Quantity, ...], whole: Quantity) -> Draft | None:
         numbers = tuple(map(view.number, parts))
-        if min(numbers) == 0 or not view.totals.complete(whole.scope):
+        total = sum(numbers)
+        if min(numbers) == 0 or total <= _BY_HEART or not view.totals.complete(whole.scope):
             return None
+        counted_on = min(numbers) if len(numbers) == 2 else total - numbers[0]
         return Draft(
             ask=Ask(Value(Op("+", parts)), (), _WHOLE),
             roles={"parts": parts, "whole": whole},
@@ -35,7 +39,7 @@ def put_together_total(view: TableView) -> AskSpace:
                 ("H14", numbers),
                 ("H11", numbers),
                 *((("H15", numbers),) if len(numbers) == 2 else ()),
-                ("H13", (sum(numbers) - 1,)),
+                *((("H13", (total - 1,)),) if counted_on <= _COUNTED_ON else ()),
             ),
             must_not_show=(whole.scope,),
         )
@@ -67,8 +71,8 @@ def two_step_left_standing(view: TableView) -> AskSpace:
         parts = tuple(view.quantity("down", spot, color) for color in colors)
         numbers = tuple(map(view.number, parts))
         set_up, down = view.number(whole), sum(numbers)
-        # Half of the pins: then stopping half way gives the answer.
-        if len(parts) < 2 or min(numbers) == 0 or set_up in (down, 2 * down):
+        # Half of the pins: then stopping half way gives the answer. As many left as of one color: the answer would stand in the words.
+        if len(parts) < 2 or min(numbers) == 0 or set_up in (down, 2 * down) or set_up - down in numbers or set_up <= _BY_HEART:
             return None
         return Draft(
             ask=Ask(Value(Op("-", (whole, Op("+", parts)))), (), _WHOLE),
@@ -99,8 +103,10 @@ def left_standing_over_trials(view: TableView) -> AskSpace:
         down = view.quantity("down", spot, color)
         size, knocked_down = sizes.pop(), view.number(down)
         set_up = size * len(trials)
-        # Half of the pins: then the knocked down would be as many as the left standing. A rack of one needs no multiplying.
-        if size == 1 or knocked_down in (0, set_up) or set_up == 2 * knocked_down:
+        # Half of the pins: then the knocked down would be as many as the left standing. A rack of one needs no multiplying, and
+        # one rack or one pin a trial left standing would stand in the words.
+        left = set_up - knocked_down
+        if set_up <= _BY_HEART or knocked_down == 0 or left in (0, size, len(trials), knocked_down) or size == 1:
             return None
         count = Stated(len(trials), "trials")
         return Draft(

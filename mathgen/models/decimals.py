@@ -25,8 +25,8 @@ def part_as_decimal(view: TableView) -> AskSpace:
     def build(spot: Spot, color: str | None) -> Draft | None:
         part, whole = view.quantity("down", spot, color), view.quantity("set_up", spot, color)
         k, n = view.number(part), view.number(whole)
-        # Of a half, the part is the rest as well, and a slip would give the key. Sets of 2 and 4 leave little choice.
-        if k in (0, n) or (2 * k == n and n > 4):
+        # Of a half, the part is the rest as well, and a slip would give the key. Sets of 4 leave little choice; "1 of 2" is no work.
+        if k in (0, n) or n < 3 or (2 * k == n and n > 4):
             return None
         before, block = period(n // gcd(k, n))
         if before > _MOST_DIGITS:
@@ -35,7 +35,14 @@ def part_as_decimal(view: TableView) -> AskSpace:
             ask=Ask(Value(Op("/", (part, whole))), (), _DECIMAL),
             roles={"part": part, "whole": whole},
             structure="what fraction",
-            slips=(("D01", (k, n)), ("D02", (k, n)), ("D04", (k,)), ("A03", (k, n)), *((("D05", (k, n)),) if _short(k) else ())),
+            slips=(
+                ("D01", (k, n)),
+                ("D02", (k, n)),
+                ("D04", (k,)),
+                ("A03", (k, n)),
+                ("D18", (k, n)),
+                *((("D05", (k, n)),) if _short(n, k, bool(block)) else ()),
+            ),
             features=frozenset({"decimal_notation"}),
             sets=(n,),
             unit=False,
@@ -45,7 +52,7 @@ def part_as_decimal(view: TableView) -> AskSpace:
     return AskSpace(((*view.spots, *view.group_pairs), view.colors_or_all), build)
 
 
-def _short(bottom: int) -> bool:
-    """Whether a decimal with this bottom number can be written in a few digits: n/k, the quotient turned round, need not be."""
-    before, block = period(bottom)
-    return before <= _MOST_DIGITS and block <= 2
+def _short(top: int, bottom: int, repeats: bool) -> bool:
+    """Whether the quotient turned round is a decimal of a few digits, which repeats only where pupils write such decimals."""
+    before, block = period(bottom // gcd(top, bottom))
+    return before <= 2 and block <= (2 if repeats else 0)

@@ -41,7 +41,7 @@ def fraction_down(view: TableView) -> AskSpace:
     def build(spot: Spot, color: str | None) -> Draft | None:
         part, whole = view.quantity("down", spot, color), view.quantity("set_up", spot, color)
         k, n = view.number(part), view.number(whole)
-        if hides_slips(k, n):
+        if hides_slips(k, n) or n < 3:  # "1 of 2" is read off, not worked out
             return None
         every = view.count("set_up", spot)
         return Draft(
@@ -66,14 +66,14 @@ def fraction_left_standing(view: TableView) -> AskSpace:
         rest = Quantity("standing" if asked == "standing" else "down", given.scope)
         whole = Quantity("set_up", given.scope)
         k, n = view.number(given), view.number(whole)
-        if hides_slips(k, n):
+        if hides_slips(k, n) or 2 * k == n:  # the rest of a half is the number in the text
             return None
         rate = Op("/", (given, whole))
         return Draft(
             ask=Ask(Value(Op("-", (_ONE, rate))), (), _ANY),
             roles={"given": given, "rest": rest, "whole": whole, "rate": rate, "asked": asked},
             structure="part unknown",
-            slips=(("A03", (n - k, n)), ("A01", (n - k, n)), *((("C06", (k, n)),) if k > 1 else ())),
+            slips=(("A03", (n - k, n)), ("A01", (n - k, n)), ("A05", (n - k,)), *((("C06", (k, n)),) if k > 1 else ())),
             rates=((rate, f"{k}/{n}"),),
             sets=(n,),
             over=n,
@@ -109,6 +109,7 @@ def compare_fractions(view: TableView) -> AskSpace:
             seen = _unlike_forms(k, k2, n, first_wins)
         if seen is None:
             return None
+        by_top, by_gap = ("B11", "B12") if n == n2 else ("B05", "B06")
         a, b, c, d = seen  # tops and bottoms as the pupil sees them
         first, second = _label(pair, pair.first), _label(pair, pair.second)
         rates = Op("/", (parts[0], wholes[0])), Op("/", (parts[1], wholes[1]))
@@ -127,9 +128,9 @@ def compare_fractions(view: TableView) -> AskSpace:
             roles=roles,
             structure="what fraction",
             slips=(
-                ("B05", (first, second, a, c)),
+                (by_top, (first, second, a, c)),
                 ("B04", (first, second, b, d)),
-                ("B06", (first, second, b - a, d - c)),
+                (by_gap, (first, second, b - a, d - c)),
                 ("B10", (second if first_wins else first,)),
             ),
             features=frozenset({"unequal_sets"} if n != n2 else {"unlike_denominators"} if b != d else ()),
@@ -229,7 +230,8 @@ def fair_share(view: TableView) -> AskSpace:
             ask=Ask(Value(Op("/", (total, count))), (), _MIXED),
             roles={"total": total, "count": count},
             structure="what fraction",
-            slips=(("D17", (k, number)), ("D06", (k, number)), ("D05", (k, number)), ("I02", (k,))),
+            slips=(("D17", (k, number)), ("D19", (k, number)), ("D20", (k, number)), ("I02", (k,))),
+            unit=False,  # a pin cannot be cut: what is shared is a point for each pin
             features=frozenset({"fraction_as_quotient"}),
             wanted=frozenset({kind}),
         )

@@ -40,6 +40,17 @@ def _place(demand: Demand) -> str:
     return "" if demand.places is None else "tenth"
 
 
+def _plain(top: int, bottom: int) -> bool:
+    """Whether the percent of top/bottom is one that a pupil would write: at most one place, or thirds."""
+    return 1000 * top % bottom == 0 or 300 * top % bottom == 0
+
+
+def _backwards(k: int, n: int) -> tuple[tuple[str, tuple[int, int]], ...]:
+    """The slip that divides by the rest, where a pupil could believe its percent: at most double, and plain."""
+    rest = n - k
+    return (("D09", (k, n)),) if k <= 2 * rest and _plain(k, rest) else ()
+
+
 @problem_model(skill="percent of a set")
 def percent_of_set(view: TableView) -> AskSpace:
     """What percent of a set was knocked down: of one color or all pins, or of two colors taken together."""
@@ -61,7 +72,7 @@ def percent_of_set(view: TableView) -> AskSpace:
             ask=Ask(Value(Op("/", (part, whole))), (), _PERCENT),
             roles={"part": part, "whole": whole},
             structure="what fraction",
-            slips=(("A03", (k, n)), ("D07", (k,)), ("D09", (k, n)), ("F06", (k, n))),
+            slips=(("A03", (k, n)), ("D07", (k,)), *_backwards(k, n), *((("F06", (k, n)),) if _plain(n, k) else ())),
             features=frozenset({"percent"}),
             sets=(n,),
             unit=False,
@@ -76,14 +87,14 @@ def _two_colors(view: TableView, spot: Spot, colors: tuple[str, ...], k: int, n:
     sets = tuple(view.quantity("set_up", spot, color) for color in colors)
     parts = tuple(view.quantity("down", spot, color) for color in colors)
     (n1, n2), (k1, k2) = map(view.number, sets), map(view.number, parts)
-    # Equal sets or equal rates: there the mean of the percents is right by luck.
-    if demand is None or n1 == n2 or k1 * n2 == k2 * n1 or 0 in (k1, k2):
+    # Equal sets or equal rates: there the mean of the percents is right by luck. "5 of the 5 gold pins" is not said aloud.
+    if demand is None or n1 == n2 or k1 * n2 == k2 * n1 or 0 in (k1, k2) or k1 == n1 or k2 == n2:
         return None
     return Draft(
         ask=Ask(Value(Op("/", (Op("+", parts), Op("+", sets)))), (), demand),
         roles={"sets": sets, "parts": parts, "whole": view.quantity("set_up", spot, colors), "place": _place(demand)},
         structure="pooled rate",
-        slips=(("F12", (k1, n1, k2, n2)), ("F13", (k1, n1, k2, n2)), ("A03", (k, n)), ("D09", (k, n))),
+        slips=(("F12", (k1, n1, k2, n2)), ("F13", (k1, n1, k2, n2)), ("A03", (k, n)), *_backwards(k, n)),
         features=frozenset({"percent", "unequal_sets"}),
         sets=(n1, n2),
         unit=False,
@@ -103,7 +114,8 @@ def part_from_percent(view: TableView) -> AskSpace:
             return None
         percent, share = 100 * k // n, number * k // n
         # At 50% the rest is the part; at 10% dividing by the percent's number happens to be right.
-        if percent in (10, 50) or share in (percent, k, n):
+        # "80% of 80" mixes up two numbers that mean different things.
+        if percent in (10, 50, number) or share in (percent, k, n):
             return None
         rate = Op("/", (part, whole))
         next_set = Stated(number, "set up next time")
@@ -114,7 +126,7 @@ def part_from_percent(view: TableView) -> AskSpace:
             slips=(
                 ("F05", (number, share)),
                 ("F03", (percent,)),
-                ("G05", (k, n, number)),
+                ("F04", (percent, number)),
                 ("F02", (percent, number)),
                 ("F01", (percent, number)),
             ),
@@ -147,7 +159,7 @@ def percent_change(view: TableView) -> AskSpace:
             return None
         old, new = view.number(before), view.number(after)
         # Small starts give wild percents; a percent that is one of the counts would stand in the text.
-        if old < 3 or new == 0 or old == new or 100 * abs(new - old) in (old * old, old * new):
+        if old < 4 or new == 0 or old == new or 100 * abs(new - old) in (old * old, old * new):
             return None
         demand = percent_demand(abs(new - old), old)
         if demand is None or (isinstance(color, tuple) and new == 1):

@@ -9,6 +9,7 @@ Source: the project's catalogue of pupil errors (sections A to K); the research 
 from __future__ import annotations
 
 from collections.abc import Callable
+from math import gcd
 from typing import NamedTuple
 
 Pair = tuple[int, int]
@@ -59,7 +60,7 @@ def _whole(number: int) -> Wrong:
 
 @_slip("A01", "The bottom number counts all the {items} {set_up}, not only the rest.")
 def rest_below(k: int, n: int) -> Wrong:
-    return _over(k, n - k)
+    return _over(k, n - k) if n - k > 1 else None  # a pupil writes k, not k/1: that is A05
 
 
 @_slip("A02", "A part of the set cannot be more than the whole set.")
@@ -97,7 +98,7 @@ def top_is_answer(top: int) -> Wrong:
     return _whole(top)
 
 
-@_slip("A15", "That is how many are left over. The question asks for the part itself.")
+@_slip("A15", "That is the rest of the {items}. The question asks for the {items} {down}.")
 def left_over_share(number: int, part: int) -> Wrong:
     return _whole(number - part)
 
@@ -110,14 +111,26 @@ def more_pins_wins(first: str, second: str, k: int, k2: int) -> Wrong:
     return None if k == k2 else (first if k > k2 else second)
 
 
-@_slip("B06", "The missing pieces are not the same size.")
+@_slip("B06", "Fewer {items} {standing} is not enough. Look at how many were {set_up}.")
 def fewer_left_wins(first: str, second: str, gap: int, gap2: int) -> Wrong:
     return None if gap == gap2 else (first if gap < gap2 else second)
 
 
-@_slip("B04", "More parts in the whole makes each part smaller.")
+@_slip("B04", "A bigger bottom number means smaller parts, not a greater fraction.")
 def bigger_bottom_wins(first: str, second: str, bottom: int, bottom2: int) -> Wrong:
     return None if bottom == bottom2 else (first if bottom > bottom2 else second)
+
+
+@_slip("B11", "A bigger top number is not enough. Are the parts the same size?")
+def bigger_top_wins(first: str, second: str, top: int, top2: int) -> Wrong:
+    """B05 where fractions of one whole are seen, not counts: what to look at is the size of the parts."""
+    return more_pins_wins(first, second, top, top2)
+
+
+@_slip("B12", "Missing parts can differ in size. Write both fractions with the same bottom number.")
+def smaller_gap_wins(first: str, second: str, gap: int, gap2: int) -> Wrong:
+    """B06 where fractions of one whole are seen, not counts."""
+    return fewer_left_wins(first, second, gap, gap2)
 
 
 @_slip("B10", "Read the question again: which one is greater?")
@@ -142,15 +155,17 @@ def point_for_bar(a: int, b: int) -> Wrong:
     return _over(a * 10 ** len(str(b)) + b, 10 ** len(str(b)))
 
 
-@_slip("D02", "The bar means divide: the top number divided by the bottom number.")
+@_slip("D02", "Do not copy the digits. A decimal shows tenths and hundredths.")
 def glued_digits(a: int, b: int) -> Wrong:
+    if b % 10 == 0:
+        return None  # 0.610 would be shown as 0.61, which nobody writes for 6/10
     digits = f"{a}{b}"
     return _over(int(digits), 10 ** len(digits))
 
 
 @_slip("D04", "Look at the bottom number: are the parts tenths?")
 def top_as_decimal(a: int) -> Wrong:
-    return _over(a, 10 ** len(str(a)))
+    return _over(a, 10) if a < 10 else None
 
 
 @_slip("D05", "Divide the top number by the bottom number.")
@@ -164,7 +179,7 @@ def remainder_after_point(a: int, b: int) -> Wrong:
     return _over(10 * whole + rest, 10) if 0 < rest < 10 else None
 
 
-@_slip("D07", "Percent means out of 100. Here it is out of another number.")
+@_slip("D07", "That is a number of {items}. A percent tells how many out of 100.")
 def top_as_percent(k: int) -> Wrong:
     return _over(k, 100)
 
@@ -174,10 +189,28 @@ def rest_percent(k: int, n: int) -> Wrong:
     return _over(k, n - k)
 
 
-@_slip("D17", "Share what remains, too. It makes a fraction.")
+@_slip("D17", "There is a remainder. Share the remainder, too.")
 def drops_the_remainder(a: int, b: int) -> Wrong:
     """Not in the research catalogue: only the whole number of a quotient."""
     return _whole(a // b)
+
+
+@_slip("D18", "Tenths stand in the first place after the point.")
+def tenths_one_place_late(k: int, n: int) -> Wrong:
+    """Not in the research catalogue: 7 tenths written as 0.07."""
+    return (10 * k // n, 100) if 10 * k % n == 0 and 10 * k < 10 * n else None
+
+
+@_slip("D19", "That shares out more than there is. Share only the remainder.")
+def rounds_the_share_up(a: int, b: int) -> Wrong:
+    """Not in the research catalogue: the whole number after a quotient."""
+    return _whole(a // b + 1)
+
+
+@_slip("D20", "Which number is shared? Divide that number.")
+def shares_backwards(a: int, b: int) -> Wrong:
+    """D05 of a story about sharing. Only where the fraction is shown as the pupil writes it."""
+    return _over(b, a) if gcd(a, b) == 1 else None
 
 
 # F. Percent of a number, and percent change. Percents are rates: 25% is (25, 100).
@@ -193,9 +226,14 @@ def divide_by_percent(p: int, n: int) -> Wrong:
     return _whole(n // p) if p and n % p == 0 else None
 
 
-@_slip("F03", "Percent means out of every 100.")
+@_slip("F03", "That is the percent. The whole here is not 100 {items}.")
 def percent_is_answer(p: int) -> Wrong:
     return _whole(p)
+
+
+@_slip("F04", "A part of the {items} cannot be more than all the {items}.")
+def no_hundred(p: int, n: int) -> Wrong:
+    return _whole(p * n)
 
 
 @_slip("F05", "That is the rest. The question asks for the part that the percent gives.")
@@ -273,17 +311,17 @@ def first_set_not_counted(big: int, small: int) -> Wrong:
 # H. How many more or fewer, and other questions of counting.
 
 
-@_slip("H01", "The question asks for the difference. Do not add.")
+@_slip("H01", "The question asks how far apart the two numbers are. Do not add.")
 def more_means_add(a: int, b: int) -> Wrong:
     return _whole(a + b)
 
 
-@_slip("H02", "That is one of the two numbers. The question asks how far apart they are.")
+@_slip("H02", "That is the bigger number. How far apart are the two numbers?")
 def bigger_number(a: int, b: int) -> Wrong:
     return _whole(max(a, b))
 
 
-@_slip("H03", "Who has more? Check your answer against the sentence.")
+@_slip("H03", "Which number is the bigger one? Read the sentence again.")
 def word_picks_sign(given: int, difference: int) -> Wrong:
     return _whole(given + difference)
 
@@ -298,7 +336,7 @@ def standing_instead(u: int, u2: int) -> Wrong:
     return _whole(abs(u - u2))
 
 
-@_slip("H06", "Which numbers does the question need?")
+@_slip("H06", "That is more {items} than were {set_up}. Which step takes away?")
 def adds_everything(*numbers: int) -> Wrong:
     return _whole(sum(numbers))
 
@@ -308,38 +346,41 @@ def stops_half_way(first_result: int) -> Wrong:
     return _whole(first_result)
 
 
-@_slip("H10", "You cannot switch the digits. Trade a ten.")
+@_slip("H10", "You cannot switch the digits. Trade 1 ten for 10 ones.")
 def small_from_large_digit(a: int, b: int) -> Wrong:
+    if max(a, b) <= 20:  # known by heart or counted, not worked in columns
+        return None
     width = max(len(str(a)), len(str(b)))
     digits = [abs(int(x) - int(y)) for x, y in zip(str(a).zfill(width), str(b).zfill(width), strict=True)]
     return _whole(int("".join(map(str, digits))))
 
 
-@_slip("H11", "Ten ones make a ten. Where did it go?")
+@_slip("H11", "Ten ones make 1 ten. Did you add the new ten?")
 def lost_carry(*numbers: int) -> Wrong:
     width = max(len(str(number)) for number in numbers)
-    columns = [sum(int(str(number).zfill(width)[place]) for number in numbers) % 10 for place in range(width)]
-    return _whole(int("".join(map(str, columns))))
+    columns = [sum(int(str(number).zfill(width)[place]) for number in numbers) for place in range(width)]
+    # The first column is written out whole: 62 and 58 come to 110, not to 10; 6, 4 and 7 have no ten to lose.
+    return _whole(int("".join([str(columns[0]), *(str(column % 10) for column in columns[1:])])))
 
 
-@_slip("H13", "You are off by one. Count the steps, not the first number.")
+@_slip("H13", "You are 1 away. Do not count the number that you start on.")
 def one_off(counted: int) -> Wrong:
     return _whole(counted)
 
 
-@_slip("H14", "One number is missing from your sum. Did you use them all?")
+@_slip("H14", "One number is missing from your sum. Did you add every number?")
 def stops_early(*numbers: int) -> Wrong:
-    """Not in the research catalogue: the last number is left out of a longer sum."""
-    return _whole(sum(numbers[:-1])) if len(numbers) > 2 else None
+    """Not in the research catalogue: the last number is left out of a sum."""
+    return _whole(sum(numbers[:-1]))
 
 
-@_slip("H15", "The question asks for all of them together. Add.")
+@_slip("H15", "The question asks how many in all. Add.")
 def takes_away_for_total(a: int, b: int) -> Wrong:
-    """Not in the research catalogue: the other operation."""
-    return _whole(abs(a - b))
+    """Not in the research catalogue: the other operation. Nobody answers 0 to "how many in all"."""
+    return _whole(abs(a - b)) if a != b else None
 
 
-@_slip("H16", "One number is missing from your sum. Did you use them all?")
+@_slip("H16", "One number is missing. Did you add all the {items} {down} first?")
 def leaves_one_out(whole: int, *numbers: int) -> Wrong:
     """Not in the research catalogue: the last number is left out, then the sum is taken away."""
     return _whole(whole - sum(numbers[:-1]))
@@ -370,7 +411,7 @@ def zero_does_not_count(*numbers: int) -> Wrong:
     return _shared(sum(numbers), sum(1 for number in numbers if number)) if 0 in numbers else None
 
 
-@_slip("I02", "Now share the total equally.")
+@_slip("I02", "That is the total. Now share the total equally.")
 def no_divide(*numbers: int) -> Wrong:
     return _whole(sum(numbers))
 
@@ -380,7 +421,7 @@ def halve_it(*numbers: int) -> Wrong:
     return _shared(sum(numbers), 2)
 
 
-@_slip("I13", "That is the middle number. The mean shares the total equally.")
+@_slip("I13", "That is the median, the middle of the list. The mean shares the total equally.")
 def median_for_mean(*numbers: int) -> Wrong:
     ordered = sorted(numbers)
     half = len(ordered) // 2
@@ -390,6 +431,18 @@ def median_for_mean(*numbers: int) -> Wrong:
 @_slip("I14", "Find the total that all the {trials} together must have.")
 def mean_fills_gap(mean: int) -> Wrong:
     return _whole(mean)
+
+
+@_slip("I15", "Count the next {trial}, too. How many {trials} will there be?")
+def next_trial_not_counted(mean: int, *numbers: int) -> Wrong:
+    """Not in the research catalogue: the total is found for the trials so far."""
+    return _whole(mean * len(numbers) - sum(numbers))
+
+
+@_slip("I16", "That is the total for all the {trials}. Take away the {items} so far.")
+def stops_at_the_total(total: int) -> Wrong:
+    """Not in the research catalogue: H07, for a goal."""
+    return _whole(total)
 
 
 # K. Chance.
@@ -403,3 +456,9 @@ def fifty_fifty(number: int) -> Wrong:
 @_slip("K06", "Multiply the part as many times as the whole has grown. Do not add.")
 def expected_by_adding(k: int, n: int, number: int) -> Wrong:
     return _whole(k + number - n)
+
+
+@_slip("K12", "That is how many to expect {standing}. Read the question again.")
+def expects_the_rest(number: int, part: int) -> Wrong:
+    """Not in the research catalogue: the part that the question does not ask for."""
+    return _whole(number - part)

@@ -30,7 +30,7 @@ def mean_down(view: TableView) -> AskSpace:
         ways.append(groups)
     ways += [groups[start : start + size] for size in (3, 4) for start in range(len(groups) - size + 1) if size < len(groups)]
 
-    def build(spot: Spot, way: tuple[str, ...] | None, color: str | tuple[str, str] | None) -> Draft | None:
+    def build(spot: Spot, way: tuple[str, ...] | None, color: str | None) -> Draft | None:
         if way is None:
             if (spot.trials is not None and len(spot.trials) != len(table.trials)) or not 3 <= len(table.trials) <= _MOST_NUMBERS:
                 return None
@@ -44,8 +44,6 @@ def mean_down(view: TableView) -> AskSpace:
             whole = view.quantity("down", Spot(way, spot.trials), color)
         numbers = tuple(map(view.number, series))
         total, count = sum(numbers), len(numbers)
-        if isinstance(color, tuple) and 1 in numbers:
-            return None  # no pin is "1 red and gold pin"
         ordered = sorted(numbers)
         middles = ordered[(count - 1) // 2] + ordered[count // 2]
         # A mean that is in the list, or that is the median, would hide the mistakes that this problem is there to find.
@@ -68,7 +66,7 @@ def mean_down(view: TableView) -> AskSpace:
             features=frozenset({"mean_median_iqr_mad"}),
         )
 
-    return AskSpace((view.spots, ways, view.colors_or_two), build)
+    return AskSpace((view.spots, ways, view.colors_or_all), build)
 
 
 @problem_model(skill="goal mean")
@@ -79,7 +77,7 @@ def goal_mean(view: TableView) -> AskSpace:
     spots = [Spot((group,), None) for group in table.groups] + ([Spot(None, None)] if len(table.groups) > 1 else [])
     spots = [spot for spot in spots if view.totals.complete(Scope(spot.groups))] if 2 <= len(trials) < _MOST_NUMBERS else []
 
-    def build(spot: Spot, color: str | tuple[str, str] | None, step: int) -> Draft | None:
+    def build(spot: Spot, color: str | None, step: int) -> Draft | None:
         each = [Spot(spot.groups, (trial,)) for trial in trials]
         racks = {view.count("set_up", one, color) for one in each}
         if len(racks) != 1:
@@ -88,8 +86,8 @@ def goal_mean(view: TableView) -> AskSpace:
         numbers = tuple(map(view.number, parts))
         total, count = sum(numbers), len(numbers) + 1
         goal = total // len(numbers) + step
-        if goal < 2 or (isinstance(color, tuple) and 1 in numbers):
-            return None  # no "mean of 1 pins", no "1 red and gold pin"
+        if goal < 2:
+            return None  # no "mean of 1 pins"
         needed = count * goal - total
         # The goal is above the mean so far, and the number is not yet in the text.
         if not goal < needed <= racks.pop() or needed in (*numbers, count):
@@ -104,11 +102,11 @@ def goal_mean(view: TableView) -> AskSpace:
             ),
             roles={"parts": parts, "whole": whole, "count": count_, "goal": goal_},
             structure="statistic",
-            slips=(("I14", (goal,)), ("H07", (count * goal,)), ("H02", (goal, max(numbers)))),
+            slips=(("I14", (goal,)), ("I15", (goal, *numbers)), ("I16", (count * goal,))),
             features=frozenset({"mean_median_iqr_mad"}),
         )
 
-    return AskSpace((spots, view.colors_or_two, (1, 2, 3)), build)
+    return AskSpace((spots, view.colors_or_all, (1, 2, 3)), build)
 
 
 @problem_model(skill="expected count")
@@ -134,7 +132,7 @@ def expected_count(view: TableView) -> AskSpace:
             ask=Ask(Value(Op("*", (Op("/", (part, whole)), next_set))), (), _WHOLE),
             roles={"part": part, "whole": whole, "next": next_set},
             structure="part from rate",
-            slips=(("K06", (k, n, number)), ("K01", (number,)), ("A15", (number, expected))),
+            slips=(("K06", (k, n, number)), ("K01", (number,)), ("K12", (number, expected))),
             features=frozenset({"probability"}),
             sets=(n,),
         )

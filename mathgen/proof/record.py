@@ -11,7 +11,6 @@ from mathgen.proof.raw import RawRows
 
 AGREES = "agrees"
 ROUTES = ("steps", "relation", "forms")
-CHECKED = "checked two ways"  # steps and relation; forms checks how the answer is written
 
 
 def prove(problem: Problem, rows: RawRows) -> Problem:

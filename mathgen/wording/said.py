@@ -272,8 +272,19 @@ class SaidCount:
 
     @property
     def in_all(self) -> str:
-        """" in all" after a count of two or more named groups, which could be read as a count of each."""
-        return " in all" if len(self._quantity.scope.groups or ()) > 1 else ""
+        """" in all" after a count of two or more named groups or colors, which could be read as a count of each."""
+        groups, _, colors = self._quantity.scope
+        return " in all" if len(groups or ()) > 1 or len(colors or ()) > 1 else ""
+
+    @property
+    def altogether(self) -> str:
+        """" in all" after a count that several trials add up to as well: no 24 pins stand in the room at once."""
+        return " in all" if self.trials > 1 else self.in_all
+
+    @property
+    def fared(self) -> str:
+        """What was done to them, after "had ... of its pins": "knocked down"; "sprout"."""
+        return self.base if self.after.startswith("that ") else self.after
 
     @property
     def set_up_here(self) -> str:

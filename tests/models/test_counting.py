@@ -42,7 +42,7 @@ ROWS = {
         "32",
         "15 + 17 = x",
         ("15 + 17 = 32",),
-        {"H11": "22", "H15": "2", "H13": "31"},  # the lost ten, the other operation, one off
+        {"H14": "15", "H11": "22", "H15": "2"},  # one number left out, the lost ten, the other operation
     ),
     "two_step_left_standing": (
         2,
@@ -118,17 +118,33 @@ def test_totals_are_put_together_from_colors_trials_and_groups():
 
 
 def test_a_part_of_zero_is_not_added():
-    """Owls 3 red, 0 blue: their colors make no sum, the two groups' red pins do."""
-    bare = table({"red": 8, "blue": 8}, {("Owls", 1): (3, 0), ("Herons", 1): (2, 5)})
+    """Owls 4 red, 0 blue: their colors make no sum, the two groups' red pins do."""
+    bare = table({"red": 8, "blue": 8}, {("Owls", 1): (4, 0), ("Herons", 1): (2, 5)})
     view = Desk(bare, scenario()).view
     sums = [tuple(map(view.number, draft.roles["parts"])) for draft in every_draft("put_together_total", bare)]
-    assert sorted(sums) == [(2, 5), (3, 2), (3, 7), (5, 5)]
+    assert sorted(sums) == [(2, 5), (4, 2), (4, 7), (6, 5)]
+
+
+def test_sums_within_five_are_not_asked():
+    """Add within 5 fluently: kindergarten, K.OA.A.5."""
+    few = table({"red": 8, "blue": 8}, {("Owls", 1): (3, 2), ("Herons", 1): (1, 1)})
+    view = Desk(few, scenario()).view
+    sums = [tuple(map(view.number, draft.roles["parts"])) for draft in every_draft("put_together_total", few)]
+    assert sums == [(4, 3), (5, 2)]  # by color, by group; not 3 and 2, 1 and 1, 3 and 1, or 2 and 1
 
 
 def test_half_of_the_pins_is_not_asked():
     """3 of 6 down: "I stopped half way" would give the right answer."""
     half = TrialTable((Row("Owls", 1, "red", 3, 1), Row("Owls", 1, "blue", 3, 2)))
     assert list(every_draft("two_step_left_standing", half)) == []
+
+
+def test_what_is_left_is_no_number_of_the_words():
+    """9 of 12 down, 3 + 2 + 4: 3 are left, as many as the red ones; a pupil who copies the 3 would be right. One more is fine."""
+    alike = TrialTable((Row("Owls", 1, "red", 4, 3), Row("Owls", 1, "blue", 3, 2), Row("Owls", 1, "gold", 5, 4)))
+    assert [draft for draft in every_draft("two_step_left_standing", alike) if len(draft.roles["parts"]) == 3] == []
+    other = TrialTable((*alike.rows[:2], Row("Owls", 1, "gold", 5, 2)))
+    assert len([draft for draft in every_draft("two_step_left_standing", other) if len(draft.roles["parts"]) == 3]) == 1
 
 
 def test_racks_that_differ_between_trials_are_not_multiplied():
