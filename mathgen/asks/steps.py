@@ -163,8 +163,9 @@ class Working:
                     top, bottom = top // shared, bottom // shared
                     self.line(number.text, f"{top}/{bottom}")
                     number = _over(top, bottom)
-                tenths = next((ten for ten in (10, 100, 1000) if ten % bottom == 0), bottom)
-                scaled = _over(top * (tenths // bottom), tenths)
+                # The first that does: 2/4 becomes 5/10, not 50/100.
+                tenths = next((ten for ten in (10, 100, 1000) if top * ten % bottom == 0), bottom)
+                scaled = _over(top * tenths // bottom, tenths)
                 self.line(number.text, scaled.text)
                 self.line(scaled.text, decimal)
         elif demand.form in ("mixed", "simplest"):

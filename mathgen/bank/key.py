@@ -45,7 +45,8 @@ def _comparison(desk: Desk, draft: Draft) -> str:
     goal, printed = draft.ask.goal, dict(draft.rates)
     assert isinstance(goal, Choice)
     values = sorted((value(expr, desk.totals) for expr in goal.exprs), reverse=True)
-    bottoms = [int(text.partition("/")[2] or 1) for text in printed.values() if "%" not in text]
+    # Where counts are printed, the steps bring the counts over the sets to one bottom number: 55/90 > 45/90, not 11/18 > 9/18.
+    bottoms = [int(text.partition("/")[2] or 1) for text in printed.values() if "%" not in text] or list(draft.sets)
     bottom = lcm(*(int(one.denominator) for one in values), *bottoms)
     return " > ".join(fraction_over(one, bottom) if bottom > 1 else str(one) for one in values)
 

@@ -12,6 +12,7 @@ from mathgen.trials.scope import Label
 
 _WHOLE = Demand("whole")
 _BY_HEART = 5  # sums within 5 are known before school word problems have sums of their own
+_WORTH_MULTIPLYING = 8  # 2 racks of 3 are seen without a product
 _COUNTED_ON = 10  # further than this nobody counts on one by one
 
 
@@ -106,7 +107,7 @@ def left_standing_over_trials(view: TableView) -> AskSpace:
         # Half of the pins: then the knocked down would be as many as the left standing. A rack of one needs no multiplying, and
         # one rack or one pin a trial left standing would stand in the words.
         left = set_up - knocked_down
-        if set_up <= _BY_HEART or knocked_down == 0 or left in (0, size, len(trials), knocked_down) or size == 1:
+        if set_up < _WORTH_MULTIPLYING or knocked_down == 0 or left in (0, size, len(trials), knocked_down) or size == 1:
             return None
         count = Stated(len(trials), "trials")
         return Draft(

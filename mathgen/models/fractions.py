@@ -19,6 +19,7 @@ _WHOLE = Demand("whole")
 _MIXED = Demand("mixed")
 _ONE = Stated(1, "whole")
 _NEXT = (12, 15, 16, 18, 20, 24, 25, 28, 30, 32, 36, 40, 48, 50, 60, 80)  # sets that a class could really set up
+_TIMES = 10  # the next set is at most so many times the last: no group with 4 red pins sets up 80
 _FRIENDLY = (3, 4, 5, 6, 8, 10, 12)  # of halves, the part is the rest as well: two slips would give the key
 _COMMON = 180  # the largest bottom number that two sets of different sizes may ask for
 
@@ -26,7 +27,7 @@ _COMMON = 180  # the largest bottom number that two sets of different sizes may 
 def hides_slips(part: int, whole: int) -> bool:
     """Whether the numbers hide the likeliest slip: nothing or all of the set, or a half where other parts can be had.
 
-    Sets of 2 and 4 leave little choice, so halves of them are asked for.
+    Sets of 4 leave little choice, so halves of them may be asked for.
 
     >>> hides_slips(3, 8), hides_slips(4, 8), hides_slips(2, 4), hides_slips(0, 4)
     (False, True, False, True)
@@ -185,7 +186,7 @@ def part_from_fraction(view: TableView) -> AskSpace:
         part, whole = view.quantity("down", spot, color), view.quantity("set_up", spot, color)
         k, n = view.number(part), view.number(whole)
         shared = gcd(k, n)
-        if not shared or number in printed or number <= n:
+        if not shared or number in printed or not n < number <= _TIMES * n:
             return None
         a, b = k // shared, n // shared
         if a == b or b not in _FRIENDLY or number % b:

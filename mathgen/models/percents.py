@@ -150,7 +150,7 @@ def percent_change(view: TableView) -> AskSpace:
     if len(groups) > 1:
         groups.append(None)
 
-    def build(group: tuple[str, ...] | None, span: _Spans, color: str | tuple[str, str] | None) -> Draft | None:
+    def build(group: tuple[str, ...] | None, span: _Spans, color: str | None) -> Draft | None:
         before, after = (view.quantity("down", Spot(group, trials_), color) for trials_ in span)
         if not (view.totals.complete(before.scope) and view.totals.complete(after.scope)):
             return None
@@ -162,8 +162,8 @@ def percent_change(view: TableView) -> AskSpace:
         if old < 4 or new == 0 or old == new or 100 * abs(new - old) in (old * old, old * new):
             return None
         demand = percent_demand(abs(new - old), old)
-        if demand is None or (isinstance(color, tuple) and new == 1):
-            return None  # the second: no pin is "1 red and gold pin"
+        if demand is None:
+            return None
         change = Op("-", (after, before) if new > old else (before, after))
         return Draft(
             ask=Ask(Value(Op("/", (change, before))), (), demand),
@@ -175,4 +175,4 @@ def percent_change(view: TableView) -> AskSpace:
             wanted=frozenset({"increase" if new > old else "decrease"}),
         )
 
-    return AskSpace((groups, spans, view.colors_or_two), build)
+    return AskSpace((groups, spans, view.colors_or_all), build)

@@ -173,12 +173,6 @@ def divide_backwards(a: int, b: int) -> Wrong:
     return _over(b, a)
 
 
-@_slip("D06", "The remainder is out of the number of shares, not out of ten.")
-def remainder_after_point(a: int, b: int) -> Wrong:
-    whole, rest = divmod(a, b)
-    return _over(10 * whole + rest, 10) if 0 < rest < 10 else None
-
-
 @_slip("D07", "That is a number of {items}. A percent tells how many out of 100.")
 def top_as_percent(k: int) -> Wrong:
     return _over(k, 100)
@@ -216,7 +210,7 @@ def shares_backwards(a: int, b: int) -> Wrong:
 # F. Percent of a number, and percent change. Percents are rates: 25% is (25, 100).
 
 
-@_slip("F01", "The percent is a part of the number. It is not that many {items}.")
+@_slip("F01", "The percent is not a number of {items} to take away.")
 def takes_away_percent(p: int, n: int) -> Wrong:
     return _whole(n - p)
 

@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from itertools import combinations
+
 from mathgen.asks.expression import Ask, Equation, Op, Quantity, Stat, Stated, Unknown, Value
 from mathgen.exact.demand import Demand
 from mathgen.models.registry import problem_model
@@ -14,6 +16,7 @@ _WHOLE = Demand("whole")
 _ANY = Demand("any")
 _DECIMAL = Demand("decimal")
 _MOST_NUMBERS = 6  # in one list that a pupil adds
+_MOST_MIXED = 8  # groups of which any three or four may share a mean
 
 _NEXT = (0, 20, 30, 40, 50, 60, 80, 120)  # more pins in friendly numbers; 0: a multiple of the set so far
 _TIMES = (2, 3, 5)
@@ -28,7 +31,11 @@ def mean_down(view: TableView) -> AskSpace:
     ways: list[tuple[str, ...] | None] = [None]  # None: over the trials
     if 3 <= len(groups) <= _MOST_NUMBERS:
         ways.append(groups)
-    ways += [groups[start : start + size] for size in (3, 4) for start in range(len(groups) - size + 1) if size < len(groups)]
+    for size in (3, 4):
+        if size < len(groups) <= _MOST_MIXED:
+            ways += combinations(groups, size)
+        elif size < len(groups):
+            ways += [groups[start : start + size] for start in range(len(groups) - size + 1)]  # neighbors are plenty
 
     def build(spot: Spot, way: tuple[str, ...] | None, color: str | None) -> Draft | None:
         if way is None:
@@ -89,8 +96,8 @@ def goal_mean(view: TableView) -> AskSpace:
         if goal < 2:
             return None  # no "mean of 1 pins"
         needed = count * goal - total
-        # The goal is above the mean so far, and the number is not yet in the text.
-        if not goal < needed <= racks.pop() or needed in (*numbers, count):
+        # The goal is above the mean so far, "one more" is no good guess, and the number is not yet in the text.
+        if not goal + 1 < needed <= racks.pop() or needed in (*numbers, count):
             return None
         count_, goal_ = Stated(count, "trials"), Stated(goal, "goal mean")
         whole = view.quantity("down", spot, color)

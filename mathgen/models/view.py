@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from functools import cached_property
-from itertools import combinations, pairwise
+from itertools import pairwise
 from typing import NamedTuple
 
 from mathgen.asks.expression import Quantity
@@ -85,12 +85,6 @@ class TableView:
     def colors_or_all(self) -> tuple[str | None, ...]:
         """Each color, and None for all of them together."""
         return (*self.table.colors, None) if len(self.table.colors) > 1 else self.table.colors
-
-    @cached_property
-    def colors_or_two(self) -> tuple[str | tuple[str, str] | None, ...]:
-        """Each color, all of them together, and any two where there are more than two."""
-        colors = self.table.colors
-        return (*self.colors_or_all, *(combinations(colors, 2) if len(colors) > 2 else ()))
 
     @cached_property
     def color_sets(self) -> tuple[tuple[str, ...], ...]:

@@ -85,8 +85,11 @@ def working(step: str) -> list[Part]:
     [{'text': '4 × 8 = 32'}]
     >>> working("3 / 8 = 3/8")[0]
     {'text': '3 out of 8 = '}
+    >>> working("23 / 3 = 23/3")[0]
+    {'text': '23 ÷ 3 = '}
     """
-    if _NAMES_A_PART.fullmatch(step):
+    named = _NAMES_A_PART.fullmatch(step)
+    if named and int(named[1]) < int(named[2]):
         # Nothing is worked out: a quotient that is not whole is a matter of grade 5.
         step = step.replace(" / ", " out of ")
     for plain, sign in _SIGNS:

@@ -184,6 +184,11 @@ class SaidCount:
         return upper_first(self.when)
 
     @property
+    def In(self) -> str:  # noqa: N802 - as above
+        """``When`` of a sentence that ends in ``altogether``: "In 3 trials, ... 14 red pins in all"."""
+        return f"In {self.trials} {self._speaker.scenario.trials}" if self._quantity.scope.trials is None and self.trials > 1 else self.When
+
+    @property
     def look(self) -> str:
         """Where to look, as a sentence without its period: "Look at Trial 1"."""
         return f"Look at {self.when.removeprefix('in ')}"

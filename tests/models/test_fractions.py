@@ -64,7 +64,7 @@ def test_fraction_down_is_the_part_over_its_own_set():
     """Owls, Trial 1: 3 of 4 red pins, of 12 pins in all."""
     draft = one([d for d in drafts("fraction_down") if d.roles["part"].scope == Scope(("Owls",), (1,), ("red",))])
     problem = built("fraction_down", draft, 3)
-    assert facts(problem) == ("3/4", ["3 / 4 = 3/4"], {"A03": "1/4", "A01": "3", "A08": "3/12", "A02": "4/3"})
+    assert facts(problem) == ("3/4", ["3 / 4 = 3/4"], {"A03": "1/4", "A05": "3", "A08": "3/12", "A02": "4/3"})
     assert problem.relation == "4*x = 3"
     assert problem.standards == ("3.NF.A.1",)
 
@@ -91,7 +91,7 @@ def test_fraction_left_standing_is_the_rest_of_one_whole():
     """9 of 12 pins are down: 12/12 - 9/12."""
     draft = one([d for d in drafts("fraction_left_standing") if d.roles["given"].scope == OWLS_1 and d.roles["asked"] == "standing"])
     problem = built("fraction_left_standing", draft, 4)
-    assert facts(problem) == ("3/12", ["12/12 - 9/12 = 3/12"], {"A03": "9/12", "A01": "3/9", "C06": "8/12"})
+    assert facts(problem) == ("3/12", ["12/12 - 9/12 = 3/12"], {"A03": "9/12", "A01": "3/9", "A05": "3", "C06": "8/12"})
     assert problem.relation == "9/12 + x = 1"
     assert "1/4" in problem.answer.accepted
 
@@ -101,7 +101,7 @@ def test_the_fraction_down_may_be_the_rest():
     assert facts(built("fraction_left_standing", draft, 4)) == (
         "9/12",
         ["12/12 - 3/12 = 9/12"],
-        {"A03": "3/12", "A01": "9/3", "C06": "2/12"},
+        {"A03": "3/12", "A01": "9/3", "A05": "9", "C06": "2/12"},
     )
     assert draft.must_not_show == (OWLS_1,)
 
@@ -127,7 +127,7 @@ def test_two_bottom_numbers_are_made_one_in_grade_4():
     texts = [text for _, text in draft.rates]
     # 3/4 with 6/12 shows "more pins wins", 9/12 with 1/2 "fewer left wins" (1 < 3), 3/4 with 1/2 nothing; 9 + 6 is odd: the second.
     assert texts == ["9/12", "1/2"]
-    assert facts(problem) == ("Trial 1", ["1/2 = 6/12"], {"B06": "Trial 2"})
+    assert facts(problem) == ("Trial 1", ["1/2 = 6/12"], {"B12": "Trial 2"})
 
 
 def test_unequal_sets_are_compared_by_counts_in_grade_6_only():
@@ -169,7 +169,7 @@ def test_fair_share_of_three_trials_is_a_mixed_number():
     assert facts(problem) == (
         "2 1/3",
         ["3 + 1 + 3 = 7", "7 / 3 = 7/3", "7/3 = 2 1/3"],
-        {"D17": "2", "D06": "2 1/10", "D05": "3/7", "I02": "7"},
+        {"D17": "2", "D19": "3", "D20": "3/7", "I02": "7"},
     )
     assert problem.relation == "3*x = 7"
 
@@ -177,6 +177,24 @@ def test_fair_share_of_three_trials_is_a_mixed_number():
 def test_what_shares_out_evenly_is_no_fair_share():
     """Owls, blue: 2 + 3 + 1 = 6, in 3 trials."""
     assert not [d for d in drafts("fair_share") if d.roles["total"].scope == Scope(("Owls",), None, ("blue",))]
+
+
+def test_of_a_half_the_rest_is_not_asked_for():
+    """2 of 4 knocked down: the rest is 1/2 as well, the number that the text prints."""
+    halves = {
+        d.roles["given"].scope
+        for d in drafts("fraction_left_standing")
+        if DESK.view.number(d.roles["given"]) * 2 == DESK.view.number(d.roles["whole"])
+    }
+    assert not halves
+    assert len(drafts("fraction_left_standing")) > 0
+
+
+def test_the_next_set_is_no_more_than_ten_times_the_last():
+    """A group with 4 red pins does not set up 80."""
+    sizes = [(d.roles["next"].number, DESK.view.number(d.roles["whole"])) for d in drafts("part_from_fraction")]
+    assert sizes
+    assert all(size <= 10 * whole for size, whole in sizes)
 
 
 @pytest.mark.parametrize("name", ["fraction_down", "fraction_left_standing", "part_from_fraction"])

@@ -96,11 +96,14 @@ def _in(row: object, scope: object) -> bool:
 
 
 def test_groups_of_one_trial_share_a_mean() -> None:
-    """8 + 3 + 7 + 4 is 22 and 22 / 4 is 5.5; 3 + 7 + 4 + 9 is 23 and 23 / 4 is 5.75; 8, 3, 7 has the mean 6, the median 7."""
+    """8, 3, 7, 4, and 9 pins. 8, 7, 9 has the mean 8, which is in the list; 8, 3, 7, 4 and 8, 3, 4, 9 have equal mean and median."""
     asks = [draft.ask for draft in every_draft("mean_down", FIVE_GROUPS)]
     series = {tuple(one.scope.groups[0] for one in ask.goal.expr.series): str(ask.demand) for ask in asks}
     assert series == {
         ("Owls", "Herons", "Kites"): "any",
+        ("Owls", "Herons", "Wrens"): "any",
+        ("Owls", "Wrens", "Swifts"): "any",
+        ("Owls", "Herons", "Kites", "Swifts"): "decimal",
         ("Owls", "Herons", "Kites", "Wrens", "Swifts"): "decimal",
         ("Herons", "Kites", "Wrens", "Swifts"): "decimal",
     }
