@@ -13,7 +13,7 @@ from mathgen.asks.relation import relation, written
 from mathgen.bank.desk import Desk
 from mathgen.exact.accepted import accepted, shown
 from mathgen.exact.demand import Demand
-from mathgen.exact.forms import fraction, fraction_over
+from mathgen.exact.forms import fraction, fraction_over, percent
 from mathgen.models.slips import slip_rule
 from mathgen.problems.draft import Draft
 from mathgen.problems.record import Answer, Slip
@@ -36,8 +36,17 @@ def answer_of(desk: Desk, draft: Draft, exact: Rational | str, text: str) -> Ans
         name = group_name(exact, said).removeprefix("the ") if exact in desk.table.groups else exact
         return Answer("name", exact, exact, name, tuple(dict.fromkeys((exact, name))), demand, _comparison(desk, draft))
     display = f"{text} {said.item if exact == 1 else said.items}" if draft.unit else text
-    because = f"{fraction(exact)} = {text}" if text.endswith("...") else ""
-    return Answer("number", exact, text, display, accepted(exact, demand, draft.over), demand, because)
+    return Answer("number", exact, text, display, accepted(exact, demand, draft.over), demand, _because(exact, text, demand))
+
+
+def _because(exact: Rational, text: str, demand: Demand) -> str:
+    """The last thing a pupil does that no equality can say: writing a repeating decimal, or rounding."""
+    if text.endswith("..."):
+        return f"{fraction(exact)} = {text}"
+    if demand.places is None:
+        return ""
+    plain = percent(exact) if demand.form == "percent" else fraction(exact)
+    return "" if plain == text else f"{plain} rounds to {text}"
 
 
 def _comparison(desk: Desk, draft: Draft) -> str:
@@ -79,6 +88,8 @@ def _wrong_text(top: int, bottom: int, demand: Demand, exact: Rational, key: str
     if demand.form == "any":
         return f"{top}/{bottom}" if bottom != 1 else str(top)
     text = shown(wrong, demand)
+    if demand.places is not None:
+        text = min(text, shown(wrong, Demand(demand.form)), key=len)  # a pupil writes 2%, not 2.0%
     return None if text == key else text
 
 

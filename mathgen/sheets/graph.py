@@ -5,6 +5,7 @@ from __future__ import annotations
 from typing import Any
 
 from mathgen.bank.plan import Graph
+from mathgen.scenario.naming import listed
 from mathgen.trials.table import TrialTable
 
 _UNIT_LINES = 30  # up to here a fine line for every pin can be told apart; beyond it each bar carries its number
@@ -26,7 +27,9 @@ def where_it_counts(graph: Graph, table: TrialTable, words: dict[str, Any]) -> s
     scope, count = graph.scope, len(table.trials)
     groups = "all groups" if scope.groups is None else " and ".join(words["group_labels"][group] for group in scope.groups)
     if scope.trials is not None:
-        return f"{groups}, {' and '.join(words['trial_labels'][trial] for trial in scope.trials)}"
+        if len(scope.trials) > 1 and all(isinstance(trial, int) for trial in scope.trials):
+            return f"{groups}, {words['trials'].capitalize()} {listed([str(trial) for trial in scope.trials])}"
+        return f"{groups}, {listed([words['trial_labels'][trial] for trial in scope.trials])}"
     return groups if count == 1 else f"{groups}, all {count} {words['trials']}"
 
 

@@ -53,7 +53,7 @@ ROWS = {
         {"H07": "9", "H06": "21", "H16": "8"},
     ),
     "left_standing_over_trials": (
-        3,
+        4,
         Ask(
             Value(
                 Op("-", (Op("*", (Stated(2, "trials"), quantity("set_up", "Owls", (1,), "gold"))), quantity("down", "Owls", None, "gold")))

@@ -27,7 +27,7 @@ def test_alt_text_tells_the_data_and_no_comparison() -> None:
     """PDF/UA asks for alt text on each figure; ours must not do the pupil's work."""
     graph = Graph(Scope(("Owls",), (1, 2), None), ("red", "gold"), (4, 6))
     alt = graph_data(graph, TABLE, words(4), 4)["alt"]
-    assert alt == "Bar graph. Pins knocked down, Owls, Trial 1 and Trial 2. red 4, gold 6."
+    assert alt == "Bar graph. Pins knocked down, Owls, Trials 1 and 2. red 4, gold 6."
 
 
 def test_a_color_keeps_its_pattern_when_another_is_left_out() -> None:

@@ -1,0 +1,153 @@
+"""A small chart parser: every way in which rules span a whole row of typed tokens.
+
+A rule's pattern is a row of symbols with spaces between them:
+
+    word      that word, in lower case, or the sign itself (``,``)
+    KIND      a token of that kind, such as ``GROUP``; its value is handed to the rule
+    <name>    whatever the rules of that name make of some tokens; what they make is handed to the rule
+    (a|b)     one of these words
+    x?        may be left out; None is handed to the rule where it would have handed something
+
+No rule may span nothing, and none may begin with its own name.
+"""
+
+from __future__ import annotations
+
+import re
+from collections.abc import Callable, Iterable, Sequence
+from itertools import product
+from typing import NamedTuple
+
+Kinds = tuple[str, ...]
+
+
+class Rule(NamedTuple):
+    """One rule: what it is a rule for, its pattern, and what it makes of the parts."""
+
+    name: str
+    pattern: str
+    make: Callable[..., object]
+
+
+class Node(NamedTuple):
+    """A rule used on some tokens. A part is a node, a token with the kind it is used as, or None where it was left out."""
+
+    make: Callable[..., object]
+    parts: tuple[Node | tuple[int, int] | None, ...]
+
+
+class _Production(NamedTuple):
+    symbols: tuple[str, ...]  # "<name>", "KIND" or a word
+    slots: tuple[int | None, ...]  # which part each symbol fills; None for words
+    size: int  # how many parts the rule takes
+    make: Callable[..., object]
+
+
+class Clash(Exception):  # noqa: N818 - not a fault of the text: this way of putting the parts together makes no sense
+    """Raised by a rule whose parts do not go together; that one way of reading is dropped."""
+
+
+def rule(name: str, pattern: str, make: Callable[..., object]) -> Rule:
+    """A rule, written as data."""
+    return Rule(name, pattern, make)
+
+
+def _captured(symbol: str) -> bool:
+    return symbol.startswith("<") or symbol.isupper()
+
+
+def _written_out(a_rule: Rule) -> Iterable[_Production]:
+    """The rule without brackets and question marks: a production for each way to choose."""
+    choices: list[tuple[tuple[str | None, ...], int | None]] = []
+    size = 0
+    for piece in a_rule.pattern.split():
+        optional = len(piece) > 1 and piece.endswith("?")
+        symbol = piece[:-1] if optional else piece
+        words: tuple[str | None, ...] = tuple(symbol[1:-1].split("|")) if re.fullmatch(r"\(.+\)", symbol) else (symbol,)
+        slot = None
+        if _captured(symbol):
+            slot, size = size, size + 1
+        choices.append(((*words, None) if optional else words, slot))
+    for chosen in product(*(words for words, _ in choices)):
+        kept = [(symbol, slot) for symbol, (_, slot) in zip(chosen, choices, strict=True) if symbol is not None]
+        yield _Production(tuple(symbol for symbol, _ in kept), tuple(slot for _, slot in kept), size, a_rule.make)
+
+
+class Grammar:
+    """Rules made ready for parsing. ``words`` are all words that some rule names."""
+
+    def __init__(self, rules: Sequence[Rule]) -> None:
+        self._productions: dict[str, list[_Production]] = {}
+        for a_rule in rules:
+            self._productions.setdefault(f"<{a_rule.name}>", []).extend(_written_out(a_rule))
+        symbols = {symbol for productions in self._productions.values() for made in productions for symbol in made.symbols}
+        missing = sorted(symbol for symbol in symbols if symbol.startswith("<") and symbol not in self._productions)
+        if missing:
+            raise ValueError(f"no rule for {', '.join(missing)}")
+        self.words = frozenset(symbol for symbol in symbols if not _captured(symbol))
+        self._first = {name: self._beginnings(name, ()) for name in self._productions}
+        self._parsed: dict[tuple[str, tuple[Kinds, ...]], tuple[Node, ...]] = {}
+
+    def _beginnings(self, name: str, above: tuple[str, ...]) -> frozenset[str]:
+        if name in above:
+            raise ValueError(f"a rule for {name} begins with itself")
+        found: set[str] = set()
+        for first in {made.symbols[0] for made in self._productions[name]}:
+            found |= self._beginnings(first, (*above, name)) if first.startswith("<") else {first}
+        return frozenset(found)
+
+    def parse(self, name: str, skeleton: tuple[Kinds, ...]) -> tuple[Node, ...]:
+        """Every tree by which ``<name>`` spans the whole row of kinds; kept, since few skeletons make up most texts."""
+        key = (name, skeleton)
+        found = self._parsed.get(key)
+        if found is None:
+            chart: dict[tuple[str, int], list[tuple[int, Node]]] = {}
+            found = tuple(node for end, node in self._spans(f"<{name}>", 0, skeleton, chart) if end == len(skeleton))
+            self._parsed[key] = found
+        return found
+
+    def _spans(
+        self, name: str, start: int, skeleton: tuple[Kinds, ...], chart: dict[tuple[str, int], list[tuple[int, Node]]]
+    ) -> list[tuple[int, Node]]:
+        found = chart.get((name, start))
+        if found is not None:
+            return found
+        found = chart[name, start] = []
+        kinds = skeleton[start] if start < len(skeleton) else ()
+        for made in self._productions[name]:
+            first = made.symbols[0]
+            if not (any(kind in self._first[first] for kind in kinds) if first in self._first else first in kinds):
+                continue
+            ways: list[tuple[int, tuple[Node | tuple[int, int] | None, ...]]] = [(start, (None,) * made.size)]
+            for symbol, slot in zip(made.symbols, made.slots, strict=True):
+                longer = []
+                for end, parts in ways:
+                    if symbol in self._first:
+                        for further, node in self._spans(symbol, end, skeleton, chart):
+                            longer.append((further, parts if slot is None else (*parts[:slot], node, *parts[slot + 1 :])))
+                    elif end < len(skeleton) and symbol in skeleton[end]:
+                        if slot is not None:
+                            parts = (*parts[:slot], (end, skeleton[end].index(symbol)), *parts[slot + 1 :])
+                        longer.append((end + 1, parts))
+                ways = longer
+                if not ways:
+                    break
+            found.extend((end, Node(made.make, parts)) for end, parts in ways)
+        return found
+
+
+def build(node: Node, values: Sequence[tuple[object, ...]]) -> object:
+    """What the rules of a tree make of the tokens' values.
+
+    Raises:
+        Clash: parts that do not go together.
+    """
+    parts: list[object] = []
+    for part in node.parts:
+        if part is None:
+            parts.append(None)
+        elif isinstance(part, Node):
+            parts.append(build(part, values))
+        else:
+            parts.append(values[part[0]][part[1]])
+    return node.make(*parts)

@@ -1,0 +1,170 @@
+"""Text to typed tokens: labels and verb phrases longest first, numbers of every school form, words, signs."""
+
+from __future__ import annotations
+
+import re
+from functools import lru_cache
+from typing import NamedTuple
+
+from sympy import Rational
+
+from mathgen.exact.number_words import read_cardinal
+from mathgen.exact.parse import NotANumber, tidy, written
+from mathgen.reading.chart import Kinds
+from mathgen.reading.lexicon import EMPTY, TRIALS, Lexicon
+from mathgen.trials.scope import Label
+
+
+class NotRead(Exception):  # noqa: N818 - a verdict on the text
+    """The text is not read; the message says why."""
+
+    def __init__(self, reason: str) -> None:
+        self.reason = reason
+        super().__init__(reason)
+
+
+class Number(NamedTuple):
+    """A number as printed."""
+
+    text: str
+    value: Rational
+
+
+class Sentence(NamedTuple):
+    """One sentence's tokens: the kinds that each can be, and its value as each of them. ``end`` is the sign that closes it."""
+
+    text: str
+    kinds: tuple[Kinds, ...]
+    values: tuple[tuple[object, ...], ...]
+    end: str
+
+
+_NUMBER = r"(?:\d{1,3}(?:,\d{3})+(?!\d)|\d+)"
+_WRITTEN = rf"\$?(?:{_NUMBER}[ -]{_NUMBER}/{_NUMBER}|{_NUMBER}/{_NUMBER}|{_NUMBER}?\.\d+|{_NUMBER})(?:\.\.\.)?(?: ?%| percent(?!\w))?"
+_UNITS = "one two three four five six seven eight nine ten eleven twelve thirteen fourteen fifteen sixteen seventeen eighteen nineteen zero"
+_TENS = "twenty thirty forty fifty sixty seventy eighty ninety"
+_CARDINAL = rf"(?:{'|'.join((*_UNITS.split(), *_TENS.split()))})"
+_SAID = rf"{_CARDINAL}(?:[ -](?:{_CARDINAL}|hundred|thousand))*"
+_PART = r"(?:hal(?:f|ves)|thirds?|fourths?|quarters?|fifths?|sixths?|sevenths?|eighths?|ninths?|tenths?|twelfths?|hundredths?)"
+_SPACES = re.compile(r"\s+")
+
+
+def _kinds_of_number(number: Number) -> str:
+    form = written(number.text).form
+    return "PERCENT" if form == "percent" else "WHOLE" if form == "whole" else "FRACTION"
+
+
+@lru_cache(maxsize=4096)
+def number_token(text: str) -> tuple[Kinds, tuple[object, ...]]:
+    """The kinds and values of a number as printed, in figures or words.
+
+    Raises:
+        NotRead: the text divides by zero or is no number.
+    """
+    try:
+        number = Number(text, written(text).value)
+    except NotANumber as err:
+        raise NotRead(str(err)) from err
+    kind = _kinds_of_number(number)
+    if text.casefold() == "one":
+        return ("one", "NUM", kind), (None, number, number)
+    return ("NUM", kind), (number, number)
+
+
+class Tokenizer:
+    """Cuts texts about one table into sentences of tokens."""
+
+    def __init__(self, lexicon: Lexicon, words: frozenset[str]) -> None:
+        """Args:
+        lexicon: the words of the table and the scenario.
+        words: the words that the grammar names.
+        """
+        self._phrases = lexicon.phrases
+        self._labels = lexicon.trials
+        self._words: dict[str, tuple[Kinds, tuple[object, ...]]] = {word: ((word,), (None,)) for word in words}
+        for spelling, kinds in lexicon.phrases.items():
+            more = ((spelling,), (None,)) if spelling in words and not any(kind == spelling for kind, _ in kinds) else ((), ())
+            self._words[spelling] = (tuple(kind for kind, _ in kinds) + more[0], tuple(value for _, value in kinds) + more[1])
+        label = "|".join(re.escape(one) for one in sorted(lexicon.trials, key=len, reverse=True))
+        one, many = (re.escape(word) for word in lexicon.trial_words)
+        last = r"(?![\w/%]|[.,]\d)"
+        trials = (
+            rf"(?:{many} (?:{label}){last}(?:, (?:{label}){last})*,? (?:and|through|to|or|vs\.?) (?:{label})"
+            rf"|{one} (?:{label}){last} and {one} (?:{label})|{many}? (?:{label})|{one} (?:{label})){last}"
+        )
+        multiword = sorted((spelling for spelling in lexicon.phrases if not re.fullmatch(r"\w+", spelling)), key=len, reverse=True)
+        self._scan = re.compile(
+            rf"\s*(?:(?P<trials>{trials})"
+            + (rf"|(?P<phrase>(?:{'|'.join(map(re.escape, multiword))})(?!\w))" if multiword else "")
+            + rf"|(?P<said>(?:{_SAID}(?:[ -]{_PART})|one half|a half|half|{_SAID})(?!\w))"
+            rf"|(?P<number>{_WRITTEN})(?![\w])"
+            r"|(?P<word>[^\W\d_]+(?:['’-][^\W\d_]+)*)"
+            r"|(?P<end>[.?!])|(?P<sign>\S))",
+            re.IGNORECASE,
+        )
+        self._label = re.compile(rf"(?:{label}){last}", re.IGNORECASE)
+        self._order = list(lexicon.trials.values())
+
+    def sentences(self, text: str) -> list[Sentence]:
+        """The text's sentences.
+
+        Raises:
+            NotRead: a word that neither the table, the scenario nor the grammar knows.
+        """
+        text = _SPACES.sub(" ", text).strip()
+        found: list[Sentence] = []
+        kinds: list[Kinds] = []
+        values: list[tuple[object, ...]] = []
+        start = place = 0
+        while place < len(text):
+            match = self._scan.match(text, place)
+            assert match is not None  # every sign is a token  # noqa: S101
+            place = match.end()
+            group = match.lastgroup
+            if group == "end":
+                if kinds:
+                    found.append(Sentence(text[start:place].strip(), tuple(kinds), tuple(values), match["end"]))
+                    kinds, values = [], []
+                start = place
+                continue
+            token = self._token(match, str(group))
+            if token is not None:
+                kinds.append(token[0])
+                values.append(token[1])
+        if kinds:
+            found.append(Sentence(text[start:].strip(), tuple(kinds), tuple(values), ""))
+        return found
+
+    def _token(self, match: re.Match[str], group: str) -> tuple[Kinds, tuple[object, ...]] | None:
+        text = match[group]
+        if group in ("word", "phrase"):
+            lowered = text.casefold()
+            known = self._words.get(lowered)
+            if known is not None:
+                return known
+            if lowered in EMPTY:
+                return None
+            raise NotRead(f'"{text}" is no word that this question needs')
+        if group == "trials":
+            return (TRIALS,), (self._trials(text),)
+        if group == "number":
+            return number_token(tidy(text))
+        if group == "said":
+            words = tuple(text.casefold().replace("-", " ").split())
+            if len(words) > 1 and read_cardinal(words) is None and not re.search(_PART, text, re.IGNORECASE):
+                raise NotRead(f'"{text}" is not one number')
+            return number_token(text.casefold())
+        known = self._words.get(text)
+        if known is None:
+            raise NotRead(f'the sign "{text}" has no meaning here')
+        return known
+
+    def _trials(self, text: str) -> tuple[Label, ...]:
+        rest = text.partition(" ")[2]
+        labels = [self._labels[found.casefold()] for found in self._label.findall(rest)]
+        if re.search(r" (?:through|to) ", rest) and len(labels) == 2:
+            first, last = (self._order.index(label) for label in labels)
+            labels = self._order[first : last + 1]
+        if len(set(labels)) < len(labels) or not labels:
+            raise NotRead(f'"{text}" names a trial twice')
+        return tuple(labels)
