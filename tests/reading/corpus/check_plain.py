@@ -90,7 +90,10 @@ def each(rows: pd.DataFrame, spec: dict[str, Any]) -> list[tuple[str, Rational]]
         names = [[name for name in names[0] if name in spec["among"]]]
         if len(names[0]) != len(spec["among"]):
             raise ValueError(f"no {keys[0]} among {spec['among']}")
-    return [(" ".join(combo), number(rows, bind(spec["of"], dict(zip(keys, combo, strict=True))))) for combo in itertools.product(*names)]
+    return [
+        (" ".join(map(str, combo)), number(rows, bind(spec["of"], dict(zip(keys, map(str, combo), strict=True)))))
+        for combo in itertools.product(*names)
+    ]
 
 
 def middle(values: list[Rational]) -> Rational:
