@@ -149,12 +149,7 @@ class Working:
         """Turns the last number into the form that the words demand."""
         top, bottom = number.top, number.bottom
         if demand.form == "percent":
-            decimal = terminating(top, bottom)
-            if decimal is None:
-                self.line(number.text, percent(top, bottom))
-            else:
-                self.line(number.text, decimal)
-                self.line(decimal, percent(top, bottom))
+            self._percent(number)
         elif demand.form == "decimal":
             decimal = terminating(top, bottom)
             if decimal is not None and number.text != decimal:
@@ -172,6 +167,25 @@ class Working:
             shared = gcd(top, bottom)
             plain = mixed(top // shared, bottom // shared) if demand.form == "mixed" else _over(top // shared, bottom // shared)
             self.line(number.text, plain.text)
+
+
+    def _percent(self, number: Number) -> None:
+        """Out of 100 where that is a whole number, by a decimal where it ends, else straight to the mixed percent."""
+        shared = gcd(number.top, number.bottom)
+        top, bottom = number.top // shared, number.bottom // shared
+        result, decimal = percent(top, bottom), terminating(top, bottom)
+        if 100 % bottom == 0:
+            lowest, hundredths = _over(top, bottom), _over(top * 100 // bottom, 100)
+            if 100 % number.bottom:  # 9/12 has to become 3/4 before it becomes 75/100
+                self.line(number.text, lowest.text)
+                number = lowest
+            self.line(number.text, hundredths.text)
+            self.line(hundredths.text, result)
+        elif decimal is None:
+            self.line(number.text, result)
+        else:
+            self.line(number.text, decimal)
+            self.line(decimal, result)
 
 
 def mixed(top: int, bottom: int) -> Number:

@@ -52,5 +52,7 @@ def wanted_count(plan: SheetPlan) -> int:
     else:
         count = defaults.count
     if not 1 <= count <= defaults.most:
-        raise RequestFault(f"{given[0] if given else 'the plan'} asks for {count} problems; a sheet holds 1 to {defaults.most}.")
+        least, most = (number * defaults.minutes_each for number in (1, defaults.most))
+        room = f"1 to {defaults.most} problems" if plan.minutes is None else f"{least} to {most} minutes in grade {plan.grade}"
+        raise RequestFault(f"{given[0]} {named[given[0]]} cannot be met; a sheet holds {room}.")
     return count

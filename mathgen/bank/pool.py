@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from collections import Counter
+from collections.abc import Callable
 from dataclasses import dataclass
 
 from mathgen.bank.builder import Builder, Candidate, Stopped
@@ -10,6 +11,7 @@ from mathgen.bank.desk import Desk
 from mathgen.bank.draw import drafts, stream
 from mathgen.bank.leaf import leaf
 from mathgen.bank.plan import SheetPlan
+from mathgen.exact.printed_step import Printed, printed_number, printed_step
 from mathgen.grades.curriculum import Curriculum
 from mathgen.models.registry import ProblemModel, problem_models
 
@@ -46,6 +48,21 @@ def wanted_models(plan: SheetPlan, curriculum: Curriculum, grade: int) -> tuple[
     return tuple(model for model in problem_models() if wanted(model))
 
 
+_SIGNS_OF: dict[str, Callable[[Printed], bool]] = {  # what shows in a problem's numbers that it needs a topic, whatever its own topic is
+    "fractions": lambda number: number.kind in ("fraction", "mixed") and not number.percent,
+    "decimals": lambda number: number.kind == "decimal" and not number.percent,
+    "percents": lambda number: number.percent,
+}
+
+
+def uses(candidate: Candidate, topics: tuple[str, ...]) -> bool:
+    """Whether the givens, the answer or a step of a candidate need a topic."""
+    texts = [*(given.number for given in candidate.givens), candidate.shown]
+    numbers = [number for number in map(printed_number, texts) if number is not None]
+    numbers += [number for step in candidate.steps for number in printed_step(step).numbers]
+    return any(_SIGNS_OF[topic](number) for topic in topics if topic in _SIGNS_OF for number in numbers)
+
+
 def fill_pool(desk: Desk, curriculum: Curriculum, plan: SheetPlan) -> Pool:
     """Draws candidates for a sheet; nothing is proved yet."""
     sizes = leaf(plan.grade)
@@ -72,6 +89,8 @@ def _draw(builder: Builder, model: ProblemModel, plan: SheetPlan, draws: int, po
         one = builder.candidate(model, draft, rng)
         if isinstance(one, Stopped):
             stopped.update(one.reasons)
+        elif uses(one, plan.not_yet):
+            stopped["a topic not taught yet"] += 1
         elif plan.standards and not set(one.standards) & set(plan.standards):
             stopped["standard"] += 1
         elif plan.level is not None and one.level != plan.level:

@@ -12,7 +12,8 @@ from mathgen.bank.code import sheet_code
 from mathgen.bank.desk import Desk
 from mathgen.bank.leaf import leaf, wanted_count
 from mathgen.bank.plan import ChosenForm, ChosenSheet, Graph, SheetPlan
-from mathgen.bank.pool import Pool, fill_pool
+from mathgen.bank.pool import Pool, fill_pool, wanted_models
+from mathgen.bank.wishes import settled
 from mathgen.errors import RequestFault
 from mathgen.grades.curriculum import load
 from mathgen.problems.record import Problem
@@ -38,7 +39,7 @@ def make_sheet(table: TrialTable, plan: SheetPlan, scenario_name: str = "ramp", 
     curriculum = load(plan.curriculum)
     if plan.grade not in curriculum.grades:
         raise RequestFault(f"{curriculum.title} has no grade {plan.grade} here; it has {', '.join(map(str, curriculum.grades))}.")
-    _check_filters(plan)
+    plan = settled(plan, curriculum)
     count = max(wanted_count(plan) - fewer, 1)
     desk = Desk(table, scenario(scenario_name))
     pool = fill_pool(desk, curriculum, plan)
@@ -112,29 +113,18 @@ def _graph(form: list[Candidate], pool: Pool) -> Graph | None:
     return Graph(Scope(groups, trials), colors, values)  # type: ignore[arg-type]
 
 
-def _check_filters(plan: SheetPlan) -> None:
-    """Refuses what no curriculum entry could answer, with what it could."""
-    curriculum = load(plan.curriculum)
-    offered = {
-        "topic": (plan.topics, curriculum.topics()),
-        "--not-yet topic": (plan.not_yet, curriculum.topics()),
-        "skill": (plan.skills, curriculum.all_skills()),
-        "standard": (plan.standards, curriculum.standards()),
-        "level": ((plan.level,) if plan.level else (), ("support", "on grade", "challenge")),
-    }
-    wrong = [
-        f'no {kind} "{word}"; there are: {", ".join(choices)}'
-        for kind, (words, choices) in offered.items()
-        for word in words
-        if word not in choices
-    ]
-    if wrong:
-        raise RequestFault("\n".join(wrong))
-
-
 def _demand(plan: SheetPlan) -> str:
     wishes = [f"grade {plan.grade}", *plan.topics, *plan.skills, *plan.standards, *([plan.level] if plan.level else [])]
     return ", ".join(wishes)
+
+
+def _elsewhere(plan: SheetPlan) -> str:
+    """Which grades have what the plan asks for."""
+    curriculum = load(plan.curriculum)
+    grades = [grade for grade in curriculum.grades if wanted_models(replace(plan, grade=grade), curriculum, grade)]
+    if not grades:
+        return "No grade has it: topics, skills and standards have to go together. See mathgen list topics, skills or standards."
+    return f"These grades have it: {', '.join(map(str, grades))}."
 
 
 def _nothing(plan: SheetPlan, pool: Pool) -> str:
@@ -142,8 +132,10 @@ def _nothing(plan: SheetPlan, pool: Pool) -> str:
     for reasons in pool.stopped.values():
         stopped.update(reasons)
     why = ", ".join(f"{reason} ({n} times)" for reason, n in stopped.most_common(5))
+    if not pool.stopped:
+        return f"There is no kind of problem for {_demand(plan)}. {_elsewhere(plan)}"
     if not why:
-        return f"There is no kind of problem for {_demand(plan)}. See what there is: mathgen list skills."
+        why = "too few results, or none that differ"
     return (
         f"This table has no problem for {_demand(plan)}. What stood in the way: {why}. "
         "Try another grade, more trials, or other set-up counts."

@@ -35,7 +35,9 @@ MADE_WITH_A_CHANGE = 4
 @click.option("--not-yet", "not_yet", multiple=True, callback=comma_list, help="Topics not taught so far: decimals,percents.")
 @click.option("--forms", type=click.IntRange(1, 4), default=1, show_default=True, help="Parallel forms with other numbers.")
 @click.option("--paper", type=click.Choice(["letter", "a4"]), default="letter", show_default=True, help="Size of the paper.")
-@click.option("--layout", type=click.Choice(["more-room", "save-paper"]), default="more-room", show_default=True, help="Room to work, or fewer pages.")
+@click.option(
+    "--layout", type=click.Choice(["more-room", "save-paper"]), default="more-room", show_default=True, help="Room to work, or fewer pages."
+)
 @click.option("--large-print", is_flag=True, help="18 point and up.")
 @source_options
 @out_options

@@ -15,6 +15,7 @@ from mathgen.bank.line import as_line
 from mathgen.errors import RequestFault
 from mathgen.problems.record import Problem
 
+
 @contextmanager
 def bank_file(path: Path, force: bool) -> Iterator[Callable[[Problem], None]]:
     """A function that writes one problem. The file appears under its name only when all is written.

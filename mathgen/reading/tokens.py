@@ -46,6 +46,7 @@ _TENS = "twenty thirty forty fifty sixty seventy eighty ninety"
 _CARDINAL = rf"(?:{'|'.join((*_UNITS.split(), *_TENS.split()))})"
 _SAID = rf"{_CARDINAL}(?:[ -](?:{_CARDINAL}|hundred|thousand))*"
 _PART = r"(?:hal(?:f|ves)|thirds?|fourths?|quarters?|fifths?|sixths?|sevenths?|eighths?|ninths?|tenths?|twelfths?|hundredths?)"
+_WORD = re.compile(r"[^\W\d_]+(?:['’-][^\W\d_]+)*")
 _SPACES = re.compile(r"\s+")
 
 
@@ -90,15 +91,15 @@ class Tokenizer:
         last = r"(?![\w/%]|[.,]\d)"
         trials = (
             rf"(?:{many} (?:{label}){last}(?:, (?:{label}){last})*,? (?:and|through|to|or|vs\.?) (?:{label})"
-            rf"|{one} (?:{label}){last} and {one} (?:{label})|{many}? (?:{label})|{one} (?:{label})){last}"
+            rf"|{one} (?:{label}){last} and {one} (?:{label})|{one} (?:{label})){last}"
         )
-        multiword = sorted((spelling for spelling in lexicon.phrases if not re.fullmatch(r"\w+", spelling)), key=len, reverse=True)
+        multiword = sorted((spelling for spelling in lexicon.phrases if not _WORD.fullmatch(spelling)), key=len, reverse=True)
         self._scan = re.compile(
             rf"\s*(?:(?P<trials>{trials})"
             + (rf"|(?P<phrase>(?:{'|'.join(map(re.escape, multiword))})(?!\w))" if multiword else "")
             + rf"|(?P<said>(?:{_SAID}(?:[ -]{_PART})|one half|a half|half|{_SAID})(?!\w))"
             rf"|(?P<number>{_WRITTEN})(?![\w])"
-            r"|(?P<word>[^\W\d_]+(?:['’-][^\W\d_]+)*)"
+            rf"|(?P<word>{_WORD.pattern})"
             r"|(?P<end>[.?!])|(?P<sign>\S))",
             re.IGNORECASE,
         )

@@ -40,7 +40,13 @@ CASES = {
         "9/12 + x = 1",
         ("12/12 - 9/12 = 3/12",),
     ),
-    "percent": (Ask(Value(RATE), (), PERCENT), {DOWN: "9"}, Rational(3, 4), "12*x = 9", ("9 / 12 = 9/12", "9/12 = 0.75", "0.75 = 75%")),
+    "percent": (
+        Ask(Value(RATE), (), PERCENT),
+        {DOWN: "9"},
+        Rational(3, 4),
+        "12*x = 9",
+        ("9 / 12 = 9/12", "9/12 = 3/4", "3/4 = 75/100", "75/100 = 75%"),
+    ),
     "part from percent": (
         Ask(Value(Op("*", (RATE, Stated(40, "set up next time")))), (), WHOLE),
         {RATE: "75%"},

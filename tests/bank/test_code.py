@@ -25,7 +25,13 @@ plans = st.builds(
     paper=st.sampled_from(["letter", "a4"]),
     layout=st.sampled_from(["more-room", "save-paper"]),
     large_print=st.booleans(),
-).flatmap(lambda plan: st.one_of(st.just(plan), st.integers(1, 60).map(lambda n: replace(plan, minutes=n)), st.integers(1, 20).map(lambda n: replace(plan, count=n))))
+).flatmap(
+    lambda plan: st.one_of(
+        st.just(plan),
+        st.integers(1, 60).map(lambda minutes: replace(plan, minutes=minutes)),
+        st.integers(1, 20).map(lambda count: replace(plan, count=count)),
+    )
+)
 
 
 @given(plans, st.sampled_from(["ramp", "seeds"]))

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import re
 from collections import Counter
 from functools import cache
 from itertools import pairwise
@@ -124,6 +125,24 @@ def test_topics_not_taught_yet_are_left_out() -> None:
     assert not any("decimal" in problem.skill for problem in without.forms[0].problems)
 
 
+def test_a_topic_not_taught_yet_is_not_needed_by_another_either() -> None:
+    """A mean that comes out as 3.25 needs decimals, whatever its own topic is."""
+    made = make_sheet(table_of("main"), SheetPlan(6, not_yet=("decimals",)))
+    texts = [text for problem in made.forms[0].problems for text in (problem.answer.shown, *(step.text for step in problem.steps))]
+    assert not [text for text in texts if re.search(r"\d\.\d", text)]
+
+
+def test_capitals_do_not_matter_and_a_standard_stands_for_its_parts() -> None:
+    made = make_sheet(table_of("main"), SheetPlan(6, standards=("6.rp.a.3",), count=4))
+    assert {code[:8] for problem in made.forms[0].problems for code in problem.standards} == {"6.RP.A.3"}
+    assert make_sheet(table_of("main"), SheetPlan(4, topics=("FRACTIONS",), count=3)).forms[0].problems
+
+
+def test_a_grade_without_the_topic_names_those_that_have_it() -> None:
+    with pytest.raises(RequestFault, match="These grades have it: 6, 7"):
+        make_sheet(table_of("main"), SheetPlan(5, topics=("percents",)))
+
+
 def test_a_level_may_be_asked_for() -> None:
     made = make_sheet(table_of("main"), SheetPlan(4, level="challenge", count=3))
     assert {problem.level for problem in made.forms[0].problems} == {"challenge"}
@@ -135,7 +154,8 @@ def test_a_standard_may_be_asked_for() -> None:
 
 
 @pytest.mark.parametrize(
-    ("plan", "count"), [(SheetPlan(4), 8), (SheetPlan(2), 6), (SheetPlan(4, count=3), 3), (SheetPlan(4, minutes=20), 5), (SheetPlan(4, pages=1), 4)]
+    ("plan", "count"),
+    [(SheetPlan(4), 8), (SheetPlan(2), 6), (SheetPlan(4, count=3), 3), (SheetPlan(4, minutes=20), 5), (SheetPlan(4, pages=1), 4)],
 )
 def test_how_long_a_sheet_is(plan: SheetPlan, count: int) -> None:
     assert wanted_count(plan) == count

@@ -2,7 +2,7 @@
 
 import pytest
 
-from mathgen.exact.printed_step import _plain_step, _Reader, UnreadableStepError, printed_number, printed_step, repeat_length
+from mathgen.exact.printed_step import UnreadableStepError, _plain_step, _Reader, printed_number, printed_step, repeat_length
 
 
 @pytest.mark.parametrize(
@@ -67,7 +67,18 @@ def test_repeating_blocks_have_the_published_lengths():
 
 @pytest.mark.parametrize(
     "text",
-    ["3 + 2 + 4 = 9", "12 - 9 = 3", "3 * 12 = 36", "9 / 12 = 9/12", "12/12 - 9/12 = 3/12", "75% = 75/100", "75/100 * 40 = 30", "0.625 = 62.5%", "27 - 8 - 9 = 10", "17/3 = 5 2/3"],
+    [
+        "3 + 2 + 4 = 9",
+        "12 - 9 = 3",
+        "3 * 12 = 36",
+        "9 / 12 = 9/12",
+        "12/12 - 9/12 = 3/12",
+        "75% = 75/100",
+        "75/100 * 40 = 30",
+        "0.625 = 62.5%",
+        "27 - 8 - 9 = 10",
+        "17/3 = 5 2/3",
+    ],
 )
 def test_the_short_way_reads_a_step_as_the_grammar_does(text: str) -> None:
     assert _plain_step(text) == _Reader(text).step()

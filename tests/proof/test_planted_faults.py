@@ -143,7 +143,17 @@ def slip_is_the_key(problem: Problem) -> Problem | None:
     return problem._replace(slips=(*problem.slips, Slip("Z99", problem.answer.accepted[-1], "no mistake at all")))
 
 
-PLANTED = [wrong_number, wrong_name, wrong_shown, wrong_accepted, step_dropped, step_untrue, step_from_nowhere, given_altered, slip_is_the_key]
+PLANTED = [
+    wrong_number,
+    wrong_name,
+    wrong_shown,
+    wrong_accepted,
+    step_dropped,
+    step_untrue,
+    step_from_nowhere,
+    given_altered,
+    slip_is_the_key,
+]
 
 
 @pytest.mark.parametrize("fault", PLANTED, ids=lambda fault: fault.__name__)

@@ -33,7 +33,10 @@ def test_a_group_is_named_as_a_teacher_would(label: str, name: str) -> None:
     assert group_name(label, RAMP) == name
 
 
-@pytest.mark.parametrize(("label", "name"), [(1, "Trial 1"), ("A", "Trial A"), ("Round 2", "Round 2"), ("Trial 3", "Trial 3"), ("Monday", "Monday trial")])
+@pytest.mark.parametrize(
+    ("label", "name"),
+    [(1, "Trial 1"), ("A", "Trial A"), ("Round 2", "Round 2"), ("Trial 3", "Trial 3"), ("Monday", "Monday trial")],
+)
 def test_a_trial_is_named_once(label: int | str, name: str) -> None:
     assert trial_name(label, RAMP) == name
 

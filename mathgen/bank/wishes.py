@@ -1,0 +1,40 @@
+"""What a teacher asks for, in the curriculum's own spelling."""
+
+from __future__ import annotations
+
+from dataclasses import replace
+
+from mathgen.bank.plan import SheetPlan
+from mathgen.errors import RequestFault
+from mathgen.grades.curriculum import Curriculum
+
+
+def settled(plan: SheetPlan, curriculum: Curriculum) -> SheetPlan:
+    """The plan with its topics, skills and standards as the curriculum spells them.
+
+    Capitals do not matter, and a standard stands for its parts: ``6.RP.A.3`` for ``6.RP.A.3a`` and so on.
+
+    Raises:
+        RequestFault: words that the curriculum does not know, all of them at once, with what it knows.
+    """
+    faults: list[str] = []
+
+    def known(option: str, words: tuple[str, ...], choices: tuple[str, ...], parts: bool = False) -> tuple[str, ...]:
+        found: dict[str, None] = {}
+        for word in words:
+            wanted = word.casefold()
+            matches = [choice for choice in choices if choice.casefold() == wanted]
+            if parts and not matches:
+                matches = [choice for choice in choices if choice.casefold().startswith(wanted) and wanted.count(".") >= 2]
+            if not matches:
+                faults.append(f'{option}: there is no "{word}"; there are: {"; ".join(choices)}')
+            found.update(dict.fromkeys(matches))
+        return tuple(found)
+
+    topics = known("--topic", plan.topics, curriculum.topics())
+    not_yet = known("--not-yet", plan.not_yet, curriculum.topics())
+    skills = known("--skill", plan.skills, curriculum.all_skills())
+    standards = known("--standard", plan.standards, curriculum.standards(), parts=True)
+    if faults:
+        raise RequestFault("\n".join(faults))
+    return replace(plan, topics=topics, not_yet=not_yet, skills=skills, standards=standards)

@@ -1,0 +1,64 @@
+"""Rules for sentences that say where to look, what to compare, and how to round."""
+
+from __future__ import annotations
+
+from mathgen.exact.demand import Demand
+from mathgen.reading.chart import Rule, rule
+from mathgen.reading.meaning import Against, Claim, Labels, Look, Mark, Np, Rounding
+from mathgen.reading.noun_phrases import always, what
+
+Claims = tuple[Claim, ...]
+
+
+def _look(source: str, who: Labels = None, when: Labels = None) -> Claims:
+    return (Look(Np(who, when), "graph" if source == "graph" else "table"),)
+
+
+def _compare(first: Np, second: Np) -> Claims:
+    return (Against(first, second),)
+
+
+def _compare_trials(first: Labels, second: Labels, who: Labels = None) -> Claims:
+    return (Look(Np(who), "table"), Against(Np(None, first), Np(None, second)))
+
+
+RULES: tuple[Rule, ...] = (
+    rule("source", "the results? table", always("table")),
+    rule("source", "the bar graph", always("graph")),
+    rule("at", "(look|use) at? <source>", lambda source: source),
+    rule("fact", "<at>", _look),
+    rule("fact", "<at> for <who>", _look),
+    rule("fact", "<at> (in|for) <trials>", lambda source, when: _look(source, None, when)),
+    rule("fact", "<at> for <who> <when>", _look),
+    rule("fact", "look at <trials>", lambda when: (Look(Np(None, when)),)),
+    rule("fact", "look at <who>", lambda who: (Look(Np(who)),)),
+    rule("fact", "look at <who> <when>", lambda who, when: (Look(Np(who, when)),)),
+    rule("fact", "find <who> in <source> <when>?", lambda who, source, when: _look(source, who, when)),
+    # to do what
+    rule("fact", "<at> to <job>", lambda source, claims: claims),
+    rule("fact", "count the <colors> ITEM together", lambda colors, _: (Look(what(colors)),)),
+    rule("job", "count the <things> <that_outcome> <when>?", lambda colors, _, when: (Look(what(colors, None, when), "table"),)),
+    rule("job", "see how many <things> <who> <outcome> <when>?", lambda c, who, _, when: (Look(what(c, who, when), "table"),)),
+    rule("job", "see how many <things> <who> <outcome> <each_trial>", lambda c, who, _, __: (Look(what(c, who, Mark("all")), "table"),)),
+    rule("job", "see how many <things> each group <outcome> <when>?", lambda c, _, when: (Look(what(c, Mark("all"), when), "table"),)),
+    rule("job", "see how many of these <things> <who> <outcome>", lambda c, who, _: (Look(what(c, who), "table"),)),
+    rule("job", "see how many of the WHOLE <things> <who> <outcome>", lambda n, c, who, _: (Look(what(c, who), "table", n),)),
+    rule("job", "add the <things> <who> <outcome> <when>?", lambda c, who, _, when: (Look(what(c, who, when), "table"),)),
+    rule("job", "find the fraction of the WHOLE <things> <that_outcome>", lambda n, c, _: (Look(what(c), "table", n),)),
+    rule("job", "compare <groups> <when>?", lambda groups, when: (Look(Np(groups, when), "table"),)),
+    rule("job", "compare TRIALS", lambda trials: (Against(Np(None, trials[:1]), Np(None, trials[1:])),)),
+    rule("job", "compare TRIALS with TRIALS", _compare_trials),
+    rule("job", "compare TRIALS with TRIALS for <who>", _compare_trials),
+    # compare
+    rule("fact", "compare <group> (with|and|to) <group> <when>?", lambda a, b, when: _compare(Np(a, when), Np(b, when))),
+    rule("fact", "compare TRIALS (with|to) TRIALS", lambda a, b: _compare(Np(None, a), Np(None, b))),
+    rule("fact", "compare TRIALS", lambda trials: _compare(Np(None, trials[:1]), Np(None, trials[1:]))),
+    rule("fact", "compare the COLOR ITEM (with|and|to) the COLOR ITEM", lambda a, _, b, __: _compare(what((a,)), what((b,)))),
+    rule("fact", "compare the COLOR bar (with|and|to) the COLOR bar", lambda a, b: _compare(what((a,)), what((b,)))),
+    rule("fact", "compare the WHOLE groups", lambda n: (Look(Np(Mark("these", n))),)),
+    rule("fact", "compare the WHOLE trials", lambda n: (Look(Np(None, Mark("these", n))),)),
+    # rounding
+    rule("fact", "round the? (answer|percent) to the nearest <place> of a percent", lambda n: (Rounding(Demand("percent", n)),)),
+    rule("fact", "round the? (answer|percent) to the nearest whole percent", always((Rounding(Demand("percent", 0)),))),
+    rule("fact", "round the? (answer|decimal) to the nearest <place>", lambda n: (Rounding(Demand("decimal", n)),)),
+)

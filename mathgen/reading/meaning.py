@@ -1,0 +1,273 @@
+"""What a sentence means, before its gaps are filled: claims, places to look, a wish for the answer's form, a question.
+
+A scope in the words may leave out who, when or which color; None stands for what was left out.
+"""
+
+from __future__ import annotations
+
+from typing import Literal, NamedTuple
+
+from mathgen.exact.demand import Demand
+from mathgen.reading.tokens import Number
+from mathgen.trials.scope import Label, Measure
+
+
+class Mark(NamedTuple):
+    """A choice of labels that is not spelled out.
+
+    ``all``: every label there is ("the class", "all 3 trials"). ``each``: one after another ("each group").
+    ``these``: labels that the text has named before ("the two groups", "in 3 trials"). ``bare``: "pins" without a color.
+    """
+
+    kind: Literal["all", "each", "these", "bare"]
+    count: Number | None = None
+    of: tuple[Label, ...] | None = None
+
+
+Labels = tuple[Label, ...] | Mark | None
+
+
+class Np(NamedTuple):
+    """Whose pins, from which trials, of which colors, as far as the words say."""
+
+    groups: Labels = None
+    trials: Labels = None
+    colors: Labels = None
+
+
+class Count(NamedTuple):
+    """ "The Owls knocked down 7 red pins in Trial 1." """
+
+    measure: Measure
+    np: Np
+    number: Number
+
+
+class EachTrial(NamedTuple):
+    """ "The Owls set up 4 red pins for each trial, 8 in all." """
+
+    measure: Measure
+    np: Np
+    number: Number
+    total: Number | None
+
+
+class Portion(NamedTuple):
+    """ "The Owls knocked down 7 of the 8 red pins", "3/4 of the red pins were left standing": part, and whole where told."""
+
+    measure: Measure
+    np: Np
+    part: Number
+    whole: Number | None
+
+
+class Series(NamedTuple):
+    """ "The Owls knocked down 3, 1, and 4 pins in Trials 1, 2, and 3": one number for each label."""
+
+    measure: Measure
+    np: Np
+    numbers: tuple[Number, ...]
+
+
+class More(NamedTuple):
+    """ "The Owls knocked down 2 more red pins than the Wrens." Of ``other``, what is left out is as in ``np``."""
+
+    measure: Measure
+    np: Np
+    other: Np
+    number: Number
+    sign: int  # 1 for more, -1 for fewer
+
+
+class Times(NamedTuple):
+    """ "The Owls knocked down 3 times as many red pins as the Wrens." """
+
+    measure: Measure
+    np: Np
+    other: Np
+    number: Number
+
+
+class NextSet(NamedTuple):
+    """ "The Owls will set up 40 red pins next time." """
+
+    np: Np
+    number: Number
+
+
+class SameRate(NamedTuple):
+    """ "Suppose the fraction stays the same." """
+
+    np: Np = Np()
+
+
+class Points(NamedTuple):
+    """ "Each red pin knocked down earns a point." """
+
+    measure: Measure
+    np: Np
+
+
+class PointsEarned(NamedTuple):
+    """ "8 points in all" """
+
+    number: Number
+
+
+class ShareOut(NamedTuple):
+    """ "The 3 groups share the points equally." """
+
+    among: Literal["groups", "trials"]
+    count: Number | None
+    points: Number | None
+
+
+class GoalMean(NamedTuple):
+    """ "The goal is a mean of 9 pins per trial for 4 trials." """
+
+    np: Np
+    number: Number
+    trials: Number | None
+
+
+class OneMoreTrial(NamedTuple):
+    """ "One trial is still to come." """
+
+    trials: Number | None = None
+
+
+class TrialCount(NamedTuple):
+    """ "There were 3 trials." """
+
+    number: Number
+
+
+class AllTheOthers(NamedTuple):
+    """ "All the other red pins were left standing." """
+
+    measure: Measure
+    np: Np
+
+
+class Look(NamedTuple):
+    """Where to look, and of whom the text speaks from here on."""
+
+    np: Np
+    source: Literal["table", "graph", ""] = ""
+    whole: Number | None = None  # "of the 5 gold pins"
+
+
+class Against(NamedTuple):
+    """Which two are compared: "Compare Trial 2 with Trial 1." """
+
+    first: Np
+    second: Np
+
+
+class Rounding(NamedTuple):
+    """ "Round the answer to the nearest tenth of a percent." """
+
+    demand: Demand
+
+
+Claim = (
+    Count | EachTrial | Portion | Series | More | Times | NextSet | SameRate | Points | PointsEarned | ShareOut | GoalMean
+    | OneMoreTrial | TrialCount | AllTheOthers | Look | Against | Rounding
+)  # fmt: skip
+
+
+class HowMany(NamedTuple):
+    """How many pins; ``whole`` where the words name a set of them by its number, ``total`` where several are to be added."""
+
+    measure: Measure
+    np: Np
+    whole: Number | None = None
+    total: bool = False
+
+
+class Difference(NamedTuple):
+    """How many more or fewer."""
+
+    measure: Measure
+    np: Np
+    other: Np | None
+    sign: int
+
+
+class Multiple(NamedTuple):
+    """How many times as many."""
+
+    measure: Measure
+    np: Np
+    other: Np | None
+
+
+class Part(NamedTuple):
+    """Which part of a set, as a fraction, decimal or percent."""
+
+    measure: Measure
+    np: Np
+    whole: Number | None
+    demand: Demand
+
+
+class Which(NamedTuple):
+    """Which group, trial or color had the greater part of its pins knocked down."""
+
+    measure: Measure
+    by: Literal["groups", "trials", "colors"]
+    np: Np
+    whole: Number | None = None
+
+
+class NextCount(NamedTuple):
+    """How many of a next set at the same rate; ``same`` where the question itself says so."""
+
+    measure: Measure
+    np: Np
+    whole: Number | None = None
+    same: bool = False
+
+
+class Needed(NamedTuple):
+    """How many are needed in one more trial for a goal."""
+
+    measure: Measure
+    np: Np
+
+
+class OneShare(NamedTuple):
+    """How much one equal share is."""
+
+    among: Literal["groups", "trials", ""]
+    demand: Demand
+
+
+class MeanOf(NamedTuple):
+    """The mean for each group, for each trial, or of a row of numbers."""
+
+    measure: Measure | None
+    np: Np
+    by: Literal["groups", "trials", ""]
+    demand: Demand
+
+
+class Change(NamedTuple):
+    """By what percent a count rose (sign 1) or fell (sign -1) from one trial to another."""
+
+    measure: Measure
+    np: Np
+    sign: int
+    first: Labels = None
+    last: Labels = None
+
+
+Question = HowMany | Difference | Multiple | Part | Which | NextCount | Needed | OneShare | MeanOf | Change
+
+
+class Meaning(NamedTuple):
+    """One way to read a sentence."""
+
+    claims: tuple[Claim, ...] = ()
+    question: Question | None = None
+    demand: Demand | None = None  # a form that the question's sentence asks for by itself
