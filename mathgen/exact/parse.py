@@ -17,7 +17,7 @@ WrittenForm = Literal["whole", "fraction", "mixed", "decimal", "repeating", "per
 LONGEST = 4000  # characters; beyond some 4300 digits Python itself refuses to read a number
 
 
-class NotANumber(ValueError):  # noqa: N818 - a verdict on the text, as pupils and teachers would say it
+class NotANumber(ValueError):
     """The text is not a number in any school form; the message says why."""
 
 

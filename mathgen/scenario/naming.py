@@ -5,6 +5,7 @@ from __future__ import annotations
 from mathgen.scenario.words import Scenario
 from mathgen.trials.scope import Label
 
+_TRIAL_WORDS = frozenset({"attempt", "day", "roll", "round", "test", "try"})
 _NO_ARTICLE = ("the ", "group ", "team ", "table ", "our ", "class ")
 
 
@@ -28,7 +29,7 @@ def trial_name(label: Label, scenario: Scenario) -> str:
     word = scenario.trial.capitalize()
     if isinstance(label, int) or len(text) <= 2:
         return f"{word} {text}"
-    if any(one in text.casefold() for one in (scenario.trial, "round", "roll", "try", "attempt", "day", "test")):
+    if _TRIAL_WORDS.union({scenario.trial}) & set(text.casefold().split()):
         return text
     return f"{text} {scenario.trial}"
 
