@@ -85,3 +85,4 @@ class Ask(NamedTuple):
     goal: Goal
     given: tuple[Equation, ...]
     demand: Demand
+    equals: Quantity | None = None  # the count of the table that the answer has to be, where it is one

@@ -13,7 +13,8 @@ from mathgen.bank.draw import drafts, stream
 from mathgen.grades.curriculum import Curriculum
 from mathgen.models.registry import ProblemModel, problem_models
 from mathgen.problems.record import Problem
-from mathgen.proof.record import AGREES, proved
+from mathgen.proof.record import proved
+from mathgen.proof.verdict import AGREES
 
 
 @dataclass

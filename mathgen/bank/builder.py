@@ -14,7 +14,7 @@ from typing import Literal, NamedTuple
 from sympy import Rational
 
 from mathgen.asks.evaluate import NoAnswer, answer
-from mathgen.asks.expression import Expr, Quantity, Stated
+from mathgen.asks.expression import Ask, Choice, Expr, Op, Quantity, Stat, Stated
 from mathgen.asks.steps import school_steps
 from mathgen.bank.desk import Desk
 from mathgen.bank.givens import givens_of, may_be_bar, on_one_graph, to_be_read
@@ -121,7 +121,7 @@ class Builder:
         number = desk.view.number
         numbers = tuple([number(leaf) if type(leaf) is Quantity else leaf for leaf in leaves])
         rates = tuple([rate for _, rate in draft.rates])
-        spot = (model.name, draft.structure, draft.wanted, rates, draft.sets, text, numbers)
+        spot = (model.name, outline(draft.ask), draft.features, draft.wanted, rates, draft.sets, text, numbers)
         core = self._cores.get(spot)
         if core is None:
             printed: dict[Expr, str] = {leaf: "" for leaf in leaves if isinstance(leaf, Quantity)}
@@ -159,6 +159,8 @@ class Builder:
         if not self._short_enough(words):
             return Stopped(("words",))
         left_out = to_be_read(draft, words.printed)
+        if left_out and words.source == "words":
+            raise ValueError(f"{model.name}, frame {frame.name}: the words lack {left_out[0]}; a fault of the wording file")
         graph = words.source == "graph"
         if graph and not on_one_graph(left_out, draft.must_not_show):
             return Stopped(("graph",))
@@ -252,6 +254,20 @@ class Builder:
             proof=(),
         )
         return prove(problem, self.desk.rows)
+
+
+def outline(ask: Ask) -> tuple[object, ...]:
+    """The structure of an ask without its quantities: asks alike in this and in their numbers have the same working."""
+    goal = ask.goal
+    exprs: list[Expr] = list(goal.exprs) if isinstance(goal, Choice) else [goal.expr]
+    exprs += [side for fact in ask.given for side in fact]
+    return (ask.demand, *map(_outline, exprs))
+
+
+def _outline(expr: Expr) -> object:
+    if isinstance(expr, Op):
+        return (expr.symbol, *map(_outline, expr.args))
+    return (expr.name, len(expr.series)) if isinstance(expr, Stat) else type(expr)
 
 
 def _display(source: str, cells: int) -> Literal["read", "between"] | None:

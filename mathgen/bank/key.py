@@ -18,7 +18,7 @@ from mathgen.models.slips import slip_rule
 from mathgen.problems.draft import Draft
 from mathgen.problems.record import Answer, Slip
 from mathgen.proof.raw import RawRows
-from mathgen.scenario.naming import group_name
+from mathgen.scenario.naming import group_name, trial_name
 
 
 def answer_of(desk: Desk, draft: Draft, exact: Rational | str, text: str) -> Answer:
@@ -33,10 +33,17 @@ def answer_of(desk: Desk, draft: Draft, exact: Rational | str, text: str) -> Ans
     demand = draft.ask.demand
     said = desk.scenario
     if isinstance(exact, str):
-        name = group_name(exact, said).removeprefix("the ") if exact in desk.table.groups else exact
-        return Answer("name", exact, exact, name, tuple(dict.fromkeys((exact, name))), demand, _comparison(desk, draft))
+        name = name_of(desk, draft, exact)
+        return Answer("name", exact, name, name, tuple(dict.fromkeys((name, exact))), demand, _comparison(desk, draft))
     display = f"{text} {said.item if exact == 1 else said.items}" if draft.unit else text
     return Answer("number", exact, text, display, accepted(exact, demand, draft.over), demand, _because(exact, text, demand))
+
+
+def name_of(desk: Desk, draft: Draft, label: str) -> str:
+    """A label of the table as a pupil would write it: "Trial 2", "Group 7", "Owls", "red"."""
+    if "trials" in draft.wanted:
+        return trial_name(next(trial for trial in desk.table.trials if str(trial) == label), desk.scenario)
+    return group_name(label, desk.scenario).removeprefix("the ") if "groups" in draft.wanted else label
 
 
 def _because(exact: Rational, text: str, demand: Demand) -> str:
@@ -69,7 +76,7 @@ def slips_of(desk: Desk, draft: Draft, key: Answer) -> tuple[Slip, ...]:
         if wrong is None:
             continue
         if isinstance(wrong, str):
-            text = wrong if wrong not in key.accepted else None
+            text = name_of(desk, draft, wrong) if wrong not in key.accepted else None
         else:
             text = _wrong_text(wrong[0], wrong[1], key.demand, key.exact, key.shown)
         if text is not None and text not in found:

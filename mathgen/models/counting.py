@@ -33,7 +33,7 @@ def put_together_total(view: TableView) -> AskSpace:
             return None
         counted_on = min(numbers) if len(numbers) == 2 else total - numbers[0]
         return Draft(
-            ask=Ask(Value(Op("+", parts)), (), _WHOLE),
+            ask=Ask(Value(Op("+", parts)), (), _WHOLE, whole),
             roles={"parts": parts, "whole": whole},
             structure="whole unknown",
             slips=(
@@ -76,7 +76,7 @@ def two_step_left_standing(view: TableView) -> AskSpace:
         if len(parts) < 2 or min(numbers) == 0 or set_up in (down, 2 * down) or set_up - down in numbers or set_up <= _BY_HEART:
             return None
         return Draft(
-            ask=Ask(Value(Op("-", (whole, Op("+", parts)))), (), _WHOLE),
+            ask=Ask(Value(Op("-", (whole, Op("+", parts)))), (), _WHOLE, Quantity("standing", whole.scope)),
             roles={"whole": whole, "parts": parts, "rest": Quantity("standing", whole.scope)},
             structure="part unknown",
             slips=(("H07", (down,)), ("H06", (set_up, *numbers)), ("H16", (set_up, *numbers))),
@@ -111,7 +111,7 @@ def left_standing_over_trials(view: TableView) -> AskSpace:
             return None
         count = Stated(len(trials), "trials")
         return Draft(
-            ask=Ask(Value(Op("-", (Op("*", (count, each[0])), down))), (), _WHOLE),
+            ask=Ask(Value(Op("-", (Op("*", (count, each[0])), down))), (), _WHOLE, Quantity("standing", down.scope)),
             roles={"each": each[0], "count": count, "down": down, "rest": Quantity("standing", down.scope)},
             structure="part unknown",
             slips=(("H07", (set_up,)), ("H17", (size, knocked_down)), ("H18", (knocked_down,))),

@@ -112,7 +112,7 @@ def compare_fractions(view: TableView) -> AskSpace:
             return None
         by_top, by_gap = ("B11", "B12") if n == n2 else ("B05", "B06")
         a, b, c, d = seen  # tops and bottoms as the pupil sees them
-        first, second = _label(pair, pair.first), _label(pair, pair.second)
+        first, second = str(pair.first), str(pair.second)
         rates = Op("/", (parts[0], wholes[0])), Op("/", (parts[1], wholes[1]))
         roles: dict[str, Role] = {
             "parts": parts,
@@ -143,13 +143,6 @@ def compare_fractions(view: TableView) -> AskSpace:
         )
 
     return side_by_side(view, build, ("one", "two"))
-
-
-def _label(pair: Pair, label: Label) -> str:
-    """What a pupil writes for a label."""
-    if pair.kind == "trials" and (isinstance(label, int) or len(label) <= 2):
-        return f"Trial {label}"
-    return str(label)
 
 
 def _unlike_forms(k: int, k2: int, n: int, first_wins: bool) -> tuple[int, int, int, int] | None:

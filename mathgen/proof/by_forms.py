@@ -3,16 +3,27 @@
 from __future__ import annotations
 
 from functools import lru_cache
+from itertools import pairwise
 
 from sympy import Rational
 
 from mathgen.exact.demand import Demand
 from mathgen.exact.parse import NotANumber, written
-from mathgen.problems.record import Answer, Slip
+from mathgen.problems.record import Answer, Problem, Slip
+from mathgen.proof.verdict import AGREES
 
 
 class FormFails(ValueError):
     """A form that does not say the answer, or a slip that does."""
+
+
+def verdict(problem: Problem) -> str:
+    """``agrees``, or what is wrong."""
+    try:
+        check(problem.answer, problem.slips)
+    except FormFails as err:
+        return str(err)
+    return AGREES
 
 
 @lru_cache(maxsize=65536)
@@ -33,8 +44,11 @@ def check(answer: Answer, slips: tuple[Slip, ...]) -> None:
         FormFails: see above.
     """
     if answer.kind == "name":
-        if answer.exact not in answer.accepted or any(slip.value == answer.exact for slip in slips):
+        right = {answer.exact, answer.shown, answer.display}
+        if not right <= set(answer.accepted) or right & {slip.value for slip in slips}:
             raise FormFails("a name that is not accepted, or a slip that names the answer")
+        if not _falls(answer.because):
+            raise FormFails(f"{answer.because} does not show which is greatest")
         return
     _check_number(answer)
     taken = {_value(text) for text in answer.accepted}
@@ -42,6 +56,12 @@ def check(answer: Answer, slips: tuple[Slip, ...]) -> None:
     for slip in slips:
         if _value(slip.value) in taken:
             raise FormFails(f"slip {slip.id} gives {slip.value}, which is right")
+
+
+def _falls(because: str) -> bool:
+    """Whether a comparison is true: "8/10 > 6/10"."""
+    values = [_value(text) for text in because.split(" > ")]
+    return len(values) > 1 and all(one > other for one, other in pairwise(values))
 
 
 def _check_number(answer: Answer) -> None:
@@ -53,6 +73,13 @@ def _check_number(answer: Answer) -> None:
         raise FormFails(f"an accepted form is no number: {err}") from err
     if not (_within_half_a_place(shown, exact, answer.demand) if rounded else shown == exact):
         raise FormFails(f"{answer.shown} is shown for {exact}")
+    number, _, unit = answer.display.partition(answer.shown)
+    if number or unit.strip(" abcdefghijklmnopqrstuvwxyz"):
+        raise FormFails(f"{answer.display} is displayed for {answer.shown}")
+    if answer.because:
+        exact_text, _, end = answer.because.replace(" rounds to ", " = ").partition(" = ")
+        if _value(exact_text) != exact or end != answer.shown:
+            raise FormFails(f"{answer.because} does not show {answer.shown}")
     for text, found in others.items():
         if found not in (shown, exact):
             raise FormFails(f"{text} is accepted for {exact}")

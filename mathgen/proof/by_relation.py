@@ -12,11 +12,13 @@ from typing import Any, NamedTuple
 from sympy import QQ, Rational
 from sympy.polys.matrices.sdm import sdm_irref
 
-from mathgen.asks.expression import Ask, Choice, Expr, Quantity, Stat, Stated, Unknown
+from mathgen.asks.expression import Ask, Choice, Equation, Expr, Quantity, Stat, Stated, Unknown
 from mathgen.asks.relation import relation
+from mathgen.asks.relation import written as written_relation
 from mathgen.exact.parse import written
-from mathgen.problems.record import Given
+from mathgen.problems.record import Given, Problem
 from mathgen.proof.raw import RawRows
+from mathgen.proof.verdict import AGREES
 
 
 class Linear(NamedTuple):
@@ -28,6 +30,34 @@ class Linear(NamedTuple):
 
 class NoSolution(ValueError):
     """The equation has no solution, or more than one; or no label beats every other."""
+
+
+def verdict(problem: Problem, rows: RawRows) -> str:
+    """``agrees``, or what is wrong: another solution, a fact or given that is not true to the table, another relation printed."""
+    ask = problem.ask
+    try:
+        found = solve(ask, rows)
+        for fact in ask.given:
+            if not _holds(fact, rows):
+                return "what the words assert is not true to the table"
+        for given in problem.givens:
+            if not true_to_table(given, rows):
+                return f"the given {given.number} is not true to the table"
+    except NoSolution as err:
+        return str(err)
+    if found != problem.answer.exact:
+        return f"gives {found}"
+    if ask.equals is not None and found != rows.count(ask.equals):
+        return f"gives {found}, where the table has {rows.count(ask.equals)}"
+    if not isinstance(ask.goal, Choice) and problem.relation != written_relation(relation(ask), rows.count):
+        return f"{problem.relation} is not the question's relation"
+    return AGREES
+
+
+def _holds(fact: Equation, rows: RawRows) -> bool:
+    """Whether an equation is true on the table; one that has an unknown asserts nothing of the table."""
+    left, right = _symbolic(fact.left, rows), _symbolic(fact.right, rows)
+    return bool(left.slope != right.slope or left.constant == right.constant)
 
 
 def solve(ask: Ask, rows: RawRows) -> Rational | str:

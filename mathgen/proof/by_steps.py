@@ -1,7 +1,8 @@
 """Route 1: the printed steps, read from their text and checked in pairs of whole numbers.
 
 Each step has to be a true equality; every number it works with has to be a printed or counted given, an earlier result, or
-one whole; and the last one has to end in the answer.
+one whole; no step may be idle; and the last one has to end in the answer, in the form that the words demand. Givens that
+stand in the words are looked for in the words.
 """
 
 from __future__ import annotations
@@ -9,13 +10,56 @@ from __future__ import annotations
 import re
 from functools import lru_cache
 
+from mathgen.asks.expression import Ask, Choice, Expr, Op, Quantity, Stat
+from mathgen.problems.record import Answer, Problem
+from mathgen.proof.verdict import AGREES
+
 _PAIR = tuple[int, int]
 _NUMBER = re.compile(r"(?:(\d+) )?(\d+)/(\d+)(%?)|(\d+)(?:\.(\d+))?(%?)")
 _OPERATOR = re.compile(r" ([-+*/]) ")
+_PRINTED = re.compile(r"\d+(?:/\d+|\.\d+)?%?")
 
 
 class NotTrue(ValueError):
-    """A step that is no true equality, works with a number from nowhere, or does not lead to the answer."""
+    """A step that is no true equality, is idle, works with a number from nowhere, or does not lead to the answer."""
+
+
+def verdict(problem: Problem) -> str:
+    """``agrees``, or what is wrong."""
+    try:
+        _check(problem)
+    except NotTrue as err:
+        return str(err)
+    return AGREES
+
+
+def _check(problem: Problem) -> None:
+    ask, steps = problem.ask, tuple(step.text for step in problem.steps)
+    in_words = set(_PRINTED.findall(problem.text))
+    for given in problem.givens:
+        if given.where == "words" and given.number not in in_words:
+            raise NotTrue(f"{given.number} does not stand in the words")
+    givens = tuple(given.number for given in problem.givens) + _counts_of_series(ask)
+    printed = {given.expr for given in problem.givens}
+    goal = ask.goal
+    exprs = goal.exprs if isinstance(goal, Choice) else (goal.expr,)
+    operations = sum(_operations(expr, printed) for expr in exprs)
+    if isinstance(goal, Choice):
+        pairs = _pairs(problem, goal)
+        results = follow(steps, givens, operations, pairs)
+        if not set(pairs) <= {number(given) for given in givens} | set(results):
+            raise NotTrue("a fraction is neither given nor worked out")
+        _check_winner(problem, goal, pairs)
+        return
+    exact = problem.answer.exact
+    end = (int(exact.numerator), int(exact.denominator))  # type: ignore[union-attr]
+    results = follow(steps, givens, operations, (end,))
+    if not results:
+        raise NotTrue("no step")
+    if results[-1] != end:
+        raise NotTrue(f"the steps end in {results[-1][0]}/{results[-1][1]}")
+    if not _in_form(problem.answer, steps[-1]):
+        raise NotTrue(f"the steps end in another form than {problem.answer.shown}")
 
 
 def _lowest(top: int, bottom: int) -> _PAIR:
@@ -75,18 +119,20 @@ def _read(step: str) -> tuple[tuple[_PAIR, ...], _PAIR]:
     return numbers, result
 
 
-def follow(steps: tuple[str, ...], givens: tuple[str, ...], operations: int) -> tuple[_PAIR, ...]:
-    """The result of each step, each one true and made from what is known.
+def follow(steps: tuple[str, ...], givens: tuple[str, ...], operations: int, ends: tuple[_PAIR, ...]) -> tuple[_PAIR, ...]:
+    """The result of each step, each one true, made from what is known, and of use.
 
     Args:
         steps: equalities in ASCII.
         givens: numbers that the pupil has, as printed or counted.
-        operations: how many operations the ask has; there are at least as many results.
+        operations: how many operations the ask leaves to the pupil; there are at least as many in the steps.
+        ends: what the steps are to lead to.
     Raises:
         NotTrue: see above.
     """
     known = {number(given) for given in givens}
     known.add((1, 1))
+    waiting: dict[_PAIR, str] = {}  # results that no later step has used yet
     results = []
     done = 0
     for step in steps:
@@ -94,10 +140,84 @@ def follow(steps: tuple[str, ...], givens: tuple[str, ...], operations: int) -> 
         for one in numbers:
             if one not in known:
                 raise NotTrue(f"{step!r} works with a number that nobody gave")
-        done += max(len(numbers) - 1, 0)
+            waiting.pop(one, None)
+        done += len(numbers) - 1
         known.add(result)
+        waiting[result] = step
         results.append(result)
+    for result, step in waiting.items():
+        if result not in ends:
+            raise NotTrue(f"{step!r} leads nowhere")
     if done < operations:
         raise NotTrue(f"{operations} operations, but steps for {done}")
     return tuple(results)
 
+
+def _in_form(answer: Answer, last: str) -> bool:
+    """Whether the last step ends in the form that the words demand: in a percent, a decimal, a mixed number."""
+    form, places = answer.demand
+    end = last.rpartition(" = ")[2]
+    if form == "percent":
+        return end.endswith("%")
+    if form in ("decimal", "mixed", "simplest") and places is None and "..." not in answer.shown:
+        return end == answer.shown
+    return True  # any form is right, or the exact value is worked out and the rounding is the last thing to do
+
+
+def _pairs(problem: Problem, goal: Choice) -> tuple[_PAIR, ...]:
+    """The value of each label of a choice, as the givens have it."""
+    numbers = {given.expr: number(given.number) for given in problem.givens}
+    read = {given.expr: numbers[given.expr] for given in problem.givens if given.where == "table"}
+    return tuple(_lowest(*_pair(expr, numbers, read)) for expr in goal.exprs)
+
+
+def _check_winner(problem: Problem, goal: Choice, pairs: tuple[_PAIR, ...]) -> None:
+    """The answer has to be the label whose value beats every other when cross-multiplied."""
+    sign = 1 if goal.most else -1
+    winners = [
+        label
+        for label, (top, bottom) in zip(goal.labels, pairs, strict=True)
+        if sum(sign * (a * bottom - top * b) >= 0 for a, b in pairs) == 1
+    ]
+    if winners != [problem.answer.exact]:
+        raise NotTrue(f"the steps point to {winners}")
+
+
+def _pair(expr: Expr, numbers: dict[Expr, _PAIR], read: dict[Expr, _PAIR]) -> _PAIR:
+    """A value as a pair: the given itself, the sum of the cells read for it, or the part over the whole."""
+    if expr in numbers:
+        return numbers[expr]
+    if isinstance(expr, Op) and expr.symbol == "/":
+        (top, bottom), (other_top, other_bottom) = (_pair(arg, numbers, read) for arg in expr.args)
+        return top * other_bottom, bottom * other_top
+    if isinstance(expr, Quantity):
+        cells = [top for one, (top, _) in read.items() if isinstance(one, Quantity) and _within(one, expr)]
+        if cells:
+            return sum(cells), 1
+    raise NotTrue(f"nobody gave {expr}")
+
+
+def _within(cell: Quantity, total: Quantity) -> bool:
+    """Whether a cell that was read is part of a total."""
+    return cell.measure == total.measure and all(
+        labels is None or (one is not None and set(one) <= set(labels)) for one, labels in zip(cell.scope, total.scope, strict=True)
+    )
+
+
+def _counts_of_series(ask: Ask) -> tuple[str, ...]:
+    """How many numbers each statistic is of: structural constants that no word has to print."""
+    goal = ask.goal
+    if isinstance(goal, Choice):
+        return ()
+    return tuple(str(len(expr.series)) for expr in (goal.expr,) if isinstance(expr, Stat))
+
+
+def _operations(expr: Expr, printed: set[Expr]) -> int:
+    """The operations of an ask that the words leave to the pupil."""
+    if expr in printed:
+        return 0
+    if isinstance(expr, Stat):
+        return len(expr.series)
+    if isinstance(expr, Op):
+        return len(expr.args) - 1 + sum(_operations(arg, printed) for arg in expr.args)
+    return 0

@@ -122,7 +122,7 @@ def test_one_bottom_number_compares_tops_in_grade_3():
 
 def test_two_bottom_numbers_are_made_one_in_grade_4():
     """Owls, all colors: 9 of 12 in Trial 1, 6 of 12 in Trial 2."""
-    draft = one([d for d in comparisons("Trial 1", "Trial 2") if d.roles["first"].scope == OWLS_1 and d.unlike])
+    draft = one([d for d in comparisons("1", "2") if d.roles["first"].scope == OWLS_1 and d.unlike])
     problem = built("compare_fractions", draft, 4)
     texts = [text for _, text in draft.rates]
     # 3/4 with 6/12 shows "more pins wins", 9/12 with 1/2 "fewer left wins" (1 < 3), 3/4 with 1/2 nothing; 9 + 6 is odd: the second.

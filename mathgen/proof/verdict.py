@@ -1,0 +1,3 @@
+"""What a route says of a problem that it finds right. Anything else it says is what is wrong."""
+
+AGREES = "agrees"
