@@ -286,8 +286,22 @@ def test_a_key_file_edited_by_hand_prints_what_it_now_says(sheet: Path, tmp_path
     content["pages"]["worksheet"]["title"] = "Rolling on Tuesday"
     edited = tmp_path / "grade4-key.json"
     edited.write_text(json.dumps(content), encoding="utf-8")
-    assert run("reprint", edited, "--out", tmp_path / "out").exit_code == 0
+    printed = run("reprint", edited, "--out", tmp_path / "out")
+    assert printed.exit_code == 4
+    assert "This key file was changed after it was checked." in printed.stderr
+    key = text((tmp_path / "out" / "grade4-key.pdf").read_bytes())
+    assert "This key file was changed after it was checked." in key
+    assert "Every answer was checked" not in key
     assert "Rolling on Tuesday" in text((tmp_path / "out" / "grade4-worksheet.pdf").read_bytes())
+
+
+def test_a_key_file_with_a_table_is_printed_only_where_the_table_is_its_own(sheet: Path, tmp_path: Path) -> None:
+    key, before = sheet / "grade4-key.json", MAIN.read_text(encoding="utf-8")
+    assert run("reprint", key, MAIN, "--out", tmp_path / "same").exit_code == 0
+    refused = run("reprint", key, "-", "--out", tmp_path / "other", typed=before.replace("Owls,1,3,2,3", "Owls,1,3,2,4"))
+    assert refused.exit_code == 1
+    assert "This table is not the one that grade4-key.json was made from" in refused.output
+    assert not (tmp_path / "other").exists()
 
 
 @pytest.mark.parametrize("lost", ["title", "forms", "paper"])

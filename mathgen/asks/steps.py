@@ -6,7 +6,7 @@ nothing is taken from ``trials.totals`` or from ``asks.evaluate``.
 
 from __future__ import annotations
 
-from math import gcd
+from math import gcd, lcm
 from typing import NamedTuple
 
 from mathgen.asks.expression import Ask, Choice, Equation, Expr, Op, Quantity, Stat, Stated
@@ -112,16 +112,34 @@ class Working:
         numbers = [self.number(arg) for arg in expr.args]
         if symbol == "*":
             return self._product(numbers)
-        bottom = max(one.bottom for one in numbers)
-        if bottom > 1:
-            numbers = [_over(one.top * (bottom // one.bottom), bottom) for one in numbers]
-        tops = [one.top for one in numbers]
-        result = _over(sum(tops) if symbol == "+" else tops[0] - sum(tops[1:]), bottom)
+        numbers = self._alike(numbers)
+        tops, bottom = [one.top for one in numbers], numbers[0].bottom
+        top = sum(tops) if symbol == "+" else tops[0] - sum(tops[1:])
+        decimal = terminating(top, bottom) if any("." in one.text for one in numbers) else None
+        result = _over(top, bottom) if decimal is None else Number(top, bottom, decimal)
         self.line(f" {symbol} ".join(one.text for one in numbers), result.text)
         return result
 
+    def _alike(self, numbers: list[Number]) -> list[Number]:
+        """Numbers over one bottom, ready to be added: 1/4 becomes 3/12, and beside a decimal 0.25; 1 is taken as 12/12."""
+        bottom = lcm(*(one.bottom for one in numbers))
+        decimals = any("." in one.text for one in numbers)
+        alike = []
+        for one in numbers:
+            same = _over(one.top * (bottom // one.bottom), bottom)
+            decimal = terminating(one.top, one.bottom) if decimals else None
+            if decimal is not None:
+                same = same._replace(text=decimal)
+            if one.bottom > 1 and (decimals or one.bottom != bottom):
+                self.line(one.text, same.text)
+            alike.append(same)
+        return alike
+
     def _rate(self, expr: Op, text: str) -> Number:
-        """A rate that the words print, as a fraction: 75% becomes 75/100."""
+        """A rate that the words print: 75% becomes the fraction 75/100, a decimal stays as it is."""
+        if "." in text and not text.endswith("%"):
+            whole, _, decimals = text.partition(".")
+            return Number(int(whole + decimals), 10 ** len(decimals), text)
         if not text.endswith("%"):
             top, _, bottom = text.partition("/")
             return _over(int(top), int(bottom or "1"))
@@ -140,6 +158,12 @@ class Working:
         return result
 
     def _quotient(self, part: Number, whole: Number) -> Number:
+        if part.bottom > 1 or whole.bottom > 1:
+            top, bottom = part.top * whole.bottom, part.bottom * whole.top
+            shared = gcd(top, bottom)
+            result = mixed(top // shared, bottom // shared)
+            self.line(f"{part.text} / {whole.text}", result.text)
+            return result
         whole_result = part.top > whole.top and part.top % whole.top == 0
         result = _whole(part.top // whole.top) if whole_result else _over(part.top, whole.top)
         self.line(f"{part.text} / {whole.text}", result.text)
@@ -163,6 +187,8 @@ class Working:
                 scaled = _over(top * tenths // bottom, tenths)
                 self.line(number.text, scaled.text)
                 self.line(scaled.text, decimal)
+            elif not self.lines:  # a decimal that the words print and that is only to be rounded: 375 thousandths
+                self.line(number.text, _over(top, bottom).text)
         elif demand.form in ("mixed", "simplest"):
             shared = gcd(top, bottom)
             plain = mixed(top // shared, bottom // shared) if demand.form == "mixed" else _over(top // shared, bottom // shared)
@@ -174,7 +200,9 @@ class Working:
         shared = gcd(number.top, number.bottom)
         top, bottom = number.top // shared, number.bottom // shared
         result, decimal = percent(top, bottom), terminating(top, bottom)
-        if 100 % bottom == 0:
+        if "." in number.text:
+            self.line(number.text, result)
+        elif 100 % bottom == 0:
             lowest, hundredths = _over(top, bottom), _over(top * 100 // bottom, 100)
             if 100 % number.bottom:  # 9/12 has to become 3/4 before it becomes 75/100
                 self.line(number.text, lowest.text)
@@ -234,7 +262,12 @@ def school_steps(ask: Ask, reader: CellReader, printed: dict[Expr, str]) -> tupl
 
 
 def _same_bottoms(working: Working, numbers: list[Number]) -> None:
-    """Rewrites fractions to one bottom number, so that tops can be compared."""
+    """Rewrites fractions to one bottom number, so that tops can be compared; decimals to as many places."""
+    places = max(len(one.text.partition(".")[2]) for one in numbers)
+    if places:
+        for one in numbers:
+            working.line(one.text, f"{one.text}{'0' * (places - len(one.text.partition('.')[2]))}")
+        return
     bottom = 1
     for one in numbers:
         bottom = bottom * one.bottom // gcd(bottom, one.bottom)

@@ -59,7 +59,7 @@ class Candidate(NamedTuple):
     cells: tuple[Cell, ...]
     steps: tuple[str, ...]
     exact: Rational | str
-    shown: str
+    shown: str  # "" for a name
     standards: tuple[str, ...]
     difficulty: int
     level: str
@@ -94,7 +94,8 @@ class Builder:
             exact = answer(draft.ask, desk.totals)
         except NoAnswer as err:
             return Stopped((str(err),))
-        text = exact if isinstance(exact, str) else shown(exact, demand, draft.over)
+        # A name is no number, even where a group is called 7.
+        text = "" if isinstance(exact, str) else shown(exact, demand, draft.over)
         core = self._core(model, draft, text)
         if core.stops:
             return Stopped(core.stops)

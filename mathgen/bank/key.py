@@ -11,9 +11,9 @@ from mathgen.asks.evaluate import value
 from mathgen.asks.expression import Choice, Equation, Stated
 from mathgen.asks.relation import relation, written
 from mathgen.bank.desk import Desk
-from mathgen.exact.accepted import accepted, shown
+from mathgen.exact.accepted import LONGEST_DECIMAL, accepted, shown
 from mathgen.exact.demand import Demand
-from mathgen.exact.forms import fraction, fraction_over, percent
+from mathgen.exact.forms import decimal, decimal_places, fraction, fraction_over, percent
 from mathgen.models.slips import slip_rule
 from mathgen.problems.draft import Draft
 from mathgen.problems.record import Answer, Slip
@@ -53,6 +53,9 @@ def _because(exact: Rational, text: str, demand: Demand) -> str:
     if demand.places is None:
         return ""
     plain = percent(exact) if demand.form == "percent" else fraction(exact)
+    places = decimal_places(exact)
+    if demand.form == "decimal" and places is not None and places <= LONGEST_DECIMAL:
+        plain = decimal(exact)  # 0.375 rounds to 0.4: its digits are looked at
     return "" if plain == text else f"{plain} rounds to {text}"
 
 
@@ -61,6 +64,9 @@ def _comparison(desk: Desk, draft: Draft) -> str:
     goal, printed = draft.ask.goal, dict(draft.rates)
     assert isinstance(goal, Choice)
     values = sorted((value(expr, desk.totals) for expr in goal.exprs), reverse=True)
+    if printed and all("." in text and "%" not in text for text in printed.values()):
+        places = max(len(text.partition(".")[2]) for text in printed.values())
+        return " > ".join(decimal(one, places) for one in values)
     # Where counts are printed, the steps bring the counts over the sets to one bottom number: 55/90 > 45/90, not 11/18 > 9/18.
     bottoms = [int(text.partition("/")[2] or 1) for text in printed.values() if "%" not in text] or list(draft.sets)
     bottom = lcm(*(int(one.denominator) for one in values), *bottoms)

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import sys
 from pathlib import Path
 
 import click
@@ -10,9 +11,11 @@ from mathgen import __version__
 from mathgen.bank.code import RELEASE, decode, table_digest
 from mathgen.cli.common_options import out_options
 from mathgen.cli.table_options import reading_options
+from mathgen.cli.worksheet import MADE_WITH_A_CHANGE
 from mathgen.errors import RequestFault
 from mathgen.press.files import write_files
 from mathgen.press.sheet_files import files_from_key, sheet_files
+from mathgen.sheets.key_file import CHANGED
 from mathgen.trials.options import ReadOptions
 from mathgen.trials.reading import read_table
 
@@ -25,20 +28,24 @@ from mathgen.trials.reading import read_table
 def reprint(code: str, table: str | None, reading: ReadOptions, out: Path, force: bool) -> None:
     """Print a sheet again from its CODE and the TABLE it was made from.
 
-    CODE stands at the foot of each page. Where a key file (grade4-key.json) is given instead of a code, TABLE is not needed.
+    CODE stands at the foot of each page. Where a key file (grade4-key.json) is given instead of a code, TABLE is not needed; given
+    all the same, it must be the sheet's own. Exit status 4: printed, but the key file was changed after it was checked.
     """
     if Path(code).suffix == ".json":
         if not Path(code).is_file():
             raise RequestFault(f"{code} is not there.")
-        contents = files_from_key(Path(code))
+        contents, changed = files_from_key(Path(code), None if table is None else read_table(table, reading).table)
     else:
         if table is None:
             raise click.UsageError("Missing argument 'TABLE': the table that the sheet was made from.")
-        contents = _from_code(code, table, reading)
+        contents, changed = _from_code(code, table, reading), False
     paths = {out / name: content for name, content in contents.items()}
     write_files(paths, force)
     for path in paths:
         click.echo(path)
+    if changed:
+        click.echo(f"{code}: {CHANGED} Its key says so in place of how the answers were checked.", err=True)
+        sys.exit(MADE_WITH_A_CHANGE)
 
 
 def _from_code(code: str, table: str, reading: ReadOptions) -> dict[str, bytes]:

@@ -64,7 +64,7 @@ class Gate:
             return (Stop("skill", signature.skill, f"a skill that {self._label} offers"),)
         read = work(signature)
         found = [
-            *self._features(signature, read),
+            *self._features(entry, signature, read),
             *self._denominators(entry, signature, read),
             *self._sizes(read),
             *self._structure(entry, read),
@@ -76,7 +76,7 @@ class Gate:
         # The same number may stand in a given, a step and the answer: it is told once.
         return tuple(dict.fromkeys(found))
 
-    def _features(self, signature: Signature, read: Work) -> Iterator[Stop]:
+    def _features(self, entry: SkillEntry, signature: Signature, read: Work) -> Iterator[Stop]:
         known = self.curriculum.first_grade
         seen = {*signature.features, *shown_features(read, signature.sets)}
         if strange := sorted(seen - known.keys()):
@@ -85,6 +85,9 @@ class Gate:
             first = known[feature]
             when = f"only from {self.curriculum.label(first)} on" if first in self.curriculum.grades else "in no grade here"
             yield Stop(feature, feature.replace("_", " "), when)
+        if entry.needs is not None and entry.needs not in seen:
+            wanted = entry.needs.replace("_", " ")
+            yield Stop("feature", f"no {wanted}", f"{wanted} in {self._label}")
 
     def _denominators(self, entry: SkillEntry, signature: Signature, read: Work) -> Iterator[Stop]:
         listed = self.limits.denominators

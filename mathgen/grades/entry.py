@@ -66,6 +66,7 @@ class SkillEntry:
     standards: tuple[str, ...]
     when: tuple[StandardsWhen, ...] = ()  # the first condition that holds replaces ``standards``
     switch: str | None = None  # offered only while this switch is on
+    needs: str | None = None  # a feature that a problem must have: what lacks it belongs to a lower grade
     graph: bool | None = None  # numbers must (or must not) be read from a bar graph
     max_operations: int | None = None
     max_addends: int | None = None

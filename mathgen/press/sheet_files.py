@@ -9,17 +9,19 @@ from typing import Any, NamedTuple
 import typst
 
 from mathgen import __version__
-from mathgen.bank.leaf import leaf
+from mathgen.bank.code import table_digest
+from mathgen.bank.leaf import leaf, wanted_count
 from mathgen.bank.plan import ChosenSheet, SheetPlan
 from mathgen.bank.sheet import make_sheet
 from mathgen.errors import RequestFault
 from mathgen.grades.curriculum import load
 from mathgen.press.pdf import page_count, pdf_bytes, pdfs
+from mathgen.press.signs import check_labels, said, unprintable, without
 from mathgen.scenario.words import scenario
 from mathgen.sheets.key import key_data
 from mathgen.sheets.key_file import key_file, pages_of
-from mathgen.sheets.page_words import page_words
-from mathgen.sheets.worksheet import page_change, wanted_pages, worksheet_data
+from mathgen.sheets.page_words import page_words, table_names
+from mathgen.sheets.worksheet import few_on_pages, page_change, wanted_pages, worksheet_data
 from mathgen.trials.table import TrialTable
 
 
@@ -35,15 +37,20 @@ def sheet_files(table: TrialTable, plan: SheetPlan, scenario_name: str, notes: t
     """The files of one sheet: ``grade4-worksheet.pdf``, ``grade4-key.pdf``, ``grade4-key.json``.
 
     Raises:
-        RequestFault: the plan cannot be met.
+        RequestFault: the plan cannot be met, or a name in the table cannot be printed.
     """
     words = page_words(scenario(scenario_name), load(plan.curriculum), table, plan.grade)
-    chosen, worksheet, printed = _fitted(table, plan, scenario_name, words)
-    change = page_change(worksheet, page_count(printed))
-    if change is not None:
-        chosen = replace(chosen, changes=(*chosen.changes, change))
+    names = table_names(table, words)
+    signs = unprintable([words, names])
+    check_labels(table.groups, signs)
+    check_labels(map(str, table.trials), signs)
+    check_labels(table.colors, signs)
+    chosen, worksheet, printed, left_out = _fitted(table, plan, scenario_name, words, signs)
+    few = few_on_pages(plan, len(chosen.forms[0].problems), wanted_count(plan)) if left_out else None
+    changed = (page_change(worksheet, page_count(printed)), few, *said(signs))
+    chosen = replace(chosen, changes=(*chosen.changes, *(change for change in changed if change is not None)))
     minutes = plan.minutes or leaf(plan.grade).minutes_each * len(chosen.forms[0].problems)
-    key = key_data(chosen, table, words, minutes)
+    key = without(key_data(chosen, table, words, minutes), signs)
     stem = f"grade{plan.grade}"
     contents = {
         f"{stem}-worksheet.pdf": printed,
@@ -53,27 +60,44 @@ def sheet_files(table: TrialTable, plan: SheetPlan, scenario_name: str, notes: t
     return SheetFiles(contents, chosen.code, chosen.changes)
 
 
-def _fitted(table: TrialTable, plan: SheetPlan, scenario_name: str, words: dict[str, Any]) -> tuple[ChosenSheet, dict[str, Any], bytes]:
-    """The sheet with its pages. Where pages decide, problems are left out until they fit."""
+def _fitted(
+    table: TrialTable, plan: SheetPlan, scenario_name: str, words: dict[str, Any], signs: tuple[str, ...]
+) -> tuple[ChosenSheet, dict[str, Any], bytes, int]:
+    """The sheet with its pages, and how many problems were left out: where pages decide, until the rest has its room to work."""
     pages, fewer = wanted_pages(plan), 0
     while True:
         chosen = make_sheet(table, plan, scenario_name, fewer)
-        worksheet = worksheet_data(chosen, table, words)
+        worksheet = without(worksheet_data(chosen, table, words), signs)
         printed = pdf_bytes("worksheet", worksheet)
         if pages is None or len(chosen.forms[0].problems) == 1 or page_count(printed) <= pages * len(chosen.forms):
-            return chosen, worksheet, printed
+            return chosen, worksheet, printed, fewer
         fewer += 1
 
 
-def files_from_key(path: Path) -> dict[str, bytes]:
+class Reprinted(NamedTuple):
+    """The pages of a key file by name, and whether it was changed since its answers were checked."""
+
+    contents: dict[str, bytes]
+    changed: bool
+
+
+def files_from_key(path: Path, table: TrialTable | None = None) -> Reprinted:
     """The same pages again, from a key file alone.
 
+    Args:
+        path: the key file.
+        table: the table that the sheet is said to be made from; where given, it is compared.
     Raises:
-        RequestFault: no key file, or one whose pages cannot be set.
+        RequestFault: no key file, one whose pages cannot be set, or another table.
     """
-    grade, worksheet, key = pages_of(path.read_bytes(), path.name)
+    kept = pages_of(path.read_bytes(), path.name)
+    if table is not None and table_digest(table) != kept.table_digest:
+        raise RequestFault(
+            f"This table is not the one that {path.name} was made from: some count, label or order differs. "
+            "Give the table as it was that day, or the key file alone."
+        )
     try:
-        printed = pdfs([("worksheet", worksheet), ("key", key)])
-    except typst.TypstError as err:  # key files may be edited by hand, or come from another release
+        printed = pdfs([("worksheet", kept.worksheet), ("key", kept.key)])
+    except (typst.TypstError, UnicodeEncodeError) as err:  # key files may be edited by hand, or come from another release
         raise RequestFault(f"{path.name} cannot be printed: {err}. Expected the pages as mathgen {__version__} writes them.") from err
-    return {f"grade{grade}-worksheet.pdf": printed[0], f"grade{grade}-key.pdf": printed[1]}
+    return Reprinted({f"grade{kept.grade}-worksheet.pdf": printed[0], f"grade{kept.grade}-key.pdf": printed[1]}, kept.changed)

@@ -43,7 +43,7 @@ class _Production(NamedTuple):
     make: Callable[..., object]
 
 
-class Clash(Exception):  # noqa: N818 - not a fault of the text: this way of putting the parts together makes no sense
+class Clash(Exception):  # not a fault of the text: this way of putting the parts together makes no sense
     """Raised by a rule whose parts do not go together; that one way of reading is dropped."""
 
 

@@ -30,6 +30,7 @@ from mathgen.reading.tokens import Number
 from mathgen.trials.scope import Measure
 
 Claims = tuple[Claim, ...]
+Whole = tuple[Number | None, Labels]  # how many, where told, and of which colors
 
 
 def _filled(claims: Claims, part: str, labels: Labels) -> Claims:
@@ -66,16 +67,14 @@ def _each_trial(measure: Measure, thing: Counted, each: Mark, total: Number | No
     return (EachTrial(measure, what(thing.colors, None, each), thing.number, total),)
 
 
-def _portion(measure: Measure, part: Number, whole: Number | None, colors: Labels, tail: Tail | None) -> Claims:
+def _portion(measure: Measure, part: Number, whole: Whole, tail: Tail | None) -> Claims:
+    number, colors = whole
     measured(measure, "down", "standing")
-    return (Portion(measure, what(colors, None, None if tail is None else tail.trials), part, whole),)
+    return (Portion(measure, what(colors, None, None if tail is None else tail.trials), part, number),)
 
 
-def _portions(measure: Measure, *parts: object) -> Claims:
-    claims: list[Claim] = []
-    for part, whole, colors in zip(parts[::3], parts[1::3], parts[2::3], strict=True):
-        claims.extend(_portion(measure, part, whole, colors, None))  # type: ignore[arg-type]
-    return tuple(claims)
+def _portion_of(whole: Number, colors: Labels, who: Labels, _: Measure, when: Labels, part: Number, measure: Measure) -> Claims:
+    return of(who, _portion(measure, part, (whole, colors), Tail(when)))
 
 
 def _more(measure: Measure, number: Number, sign: int, colors: Labels, other: Np, when: Labels) -> Claims:
@@ -93,7 +92,9 @@ def _set_and_down(set_up: Measure, thing: Counted, down: Measure, number: Number
 
 
 def _each(groups: Labels, measure: Measure, thing: Counted, tail: Tail | None) -> Claims:
-    each = groups if isinstance(groups, Mark) and groups.kind == "each" else Mark("each", None, groups if isinstance(groups, tuple) else None)
+    each = (
+        groups if isinstance(groups, Mark) and groups.kind == "each" else Mark("each", None, groups if isinstance(groups, tuple) else None)
+    )
     return (Count(measure, what(thing.colors, each, None if tail is None else tail.trials), thing.number),)
 
 
@@ -105,8 +106,8 @@ def _next(groups: Labels, thing: Counted) -> Claims:
     return (NextSet(what(thing.colors, groups), thing.number),)
 
 
-def _next_same(groups: Labels, thing: Counted, same: bool = True) -> Claims:
-    return (NextSet(what(thing.colors, groups), thing.number), SameRate(what(thing.colors, groups)))
+def _next_same(groups: Labels, thing: Counted, measure: Measure | None = None) -> Claims:
+    return (NextSet(what(thing.colors, groups), thing.number), SameRate(what(thing.colors, groups), measure))
 
 
 def _mean(thing: Counted, trials: Number | None, groups: Labels = None) -> Claims:
@@ -119,37 +120,27 @@ VERB_PHRASES: tuple[Rule, ...] = (
     rule("vp", "<past> <counted> <tail>?", lambda measure, thing, tail: _counted(measure, (thing,), tail)),
     rule("vp", "<past> <counts> <tail>?", _counted),
     rule("vp", "<past> <counted> <each_trial>", lambda m, thing, each: _each_trial(m, thing, each, None, None)),
-    rule("vp", "<past> <counted> <each_trial> , WHOLE in all", lambda m, thing, each, n: _each_trial(m, thing, each, n, None)),
-    rule("vp", "<past> <counted> <each_trial> , WHOLE <things> in all", _each_trial),
-    rule("vp", "<past> NUM of the WHOLE <things> <tail>?", _portion),
-    rule("vp", "<past> NUM of the WHOLE <things> SET <tail>?", lambda m, n, whole, colors, _, tail: _portion(m, n, whole, colors, tail)),
-    rule("vp", "<past> NUM of the <things> <tail>?", lambda m, n, colors, tail: _portion(m, n, None, colors, tail)),
-    rule("vp", "<past> NUM of the <things> SET <tail>?", lambda m, n, colors, _, tail: _portion(m, n, None, colors, tail)),
-    rule("vp", "<past> NUM of the? WHOLE <things> and NUM of the? WHOLE <things>", _portions),
-    rule(
-        "vp",
-        "<past> NUM of the <things> and NUM of the <things>",
-        lambda m, n, colors, k, others: (*_portion(m, n, None, colors, None), *_portion(m, k, None, others, None)),
-    ),
+    rule("vp", "<past> <counted> <each_trial> , WHOLE <in_all>", lambda m, thing, each, n, _: _each_trial(m, thing, each, n, None)),
+    rule("vp", "<past> <counted> <each_trial> , WHOLE <things> <in_all>", lambda m, t, each, n, c, _: _each_trial(m, t, each, n, c)),
+    rule("vp", "<past> NUM <whole> <tail>?", lambda m, n, whole, tail: _portion(m, n, whole, tail)),
+    rule("vp", "<past> NUM <whole> and NUM <whole>", lambda m, n, a, k, b: (*_portion(m, n, a, None), *_portion(m, k, b, None))),
     rule("vp", "<past> WHOLE <sign> <things> than <who>", lambda m, n, s, c, who: _more(m, n, s, c, Np(who), None)),
     rule("vp", "<past> WHOLE <sign> <things> than <who> <when>", lambda m, n, s, c, who, when: _more(m, n, s, c, Np(who), when)),
     rule("vp", "<past> WHOLE <sign> <things> than <things>", lambda m, n, s, c, other: _more(m, n, s, c, Np(None, None, other), None)),
     rule("vp", "<past> WHOLE <sign> <things> than <things> <when>", lambda m, n, s, c, o, when: _more(m, n, s, c, Np(None, None, o), when)),
     rule("vp", "<past> WHOLE <sign> <things> <when> than <when>", lambda m, n, s, c, a, b: _more(m, n, s, c, Np(None, b), a)),
-    rule("vp", "<past> WHOLE times as many <things> as <who>", lambda m, n, c, who: (Times(m, what(c), Np(who), n),)),
-    rule("vp", "<past> WHOLE times as many <things> as <things>", lambda m, n, c, o: (Times(m, what(c), Np(None, None, o), n),)),
+    rule("vp", "<past> <multiple> <things> as <who>", lambda m, n, c, who: (Times(m, what(c), Np(who), n),)),
+    rule("vp", "<past> <multiple> <things> as <things>", lambda m, n, c, o: (Times(m, what(c), Np(None, None, o), n),)),
     rule(
         "vp",
-        "<past> WHOLE times as many ITEM in all as <things>",
-        lambda m, n, _, other: (Times(m, Np(None, None, Mark("all")), Np(None, None, other), n),),
+        "<past> <multiple> ITEM <in_all> as <things>",
+        lambda m, n, _, __, other: (Times(m, Np(None, None, Mark("all")), Np(None, None, other), n),),
     ),
-    rule(
-        "vp", "<past> <numbers> <things> <when>?", lambda m, numbers, colors, when: (Series(m, what(colors, None, when), numbers),)
-    ),
+    rule("vp", "<past> <numbers> <things> <when>?", lambda m, numbers, colors, when: (Series(m, what(colors, None, when), numbers),)),
     rule("vp", "<past> <counted> <when> and <counted> <when>", _in_two_trials),
     rule("vp", "<past> all the other <things>", lambda measure, colors: (AllTheOthers(measure, what(colors)),)),
     rule("set_and_down", "<past> <counted> and <past> WHOLE", _set_and_down),
-    rule("set_and_down", "<past> <counted> in all and <past> WHOLE", _set_and_down),
+    rule("set_and_down", "<past> <counted> <in_all> and <past> WHOLE", lambda s, thing, _, m, n: _set_and_down(s, thing, m, n)),
 )
 
 RULES: tuple[Rule, ...] = (
@@ -164,15 +155,13 @@ RULES: tuple[Rule, ...] = (
     # passive
     rule("fact", "<passive>", lambda claims: claims),
     rule("fact", "<when> ,? <passive>", at),
-    rule("passive", "NUM of the <things> (was|were)? <outcome>", lambda n, colors, m: _portion(m, n, None, colors, None)),
-    rule("passive", "NUM of the WHOLE <things> (was|were)? <outcome>", lambda n, whole, colors, m: _portion(m, n, whole, colors, None)),
-    rule("passive", "WHOLE <things> (was|were)? <outcome>", lambda n, colors, m: (Count(m, what(colors), n),)),
-    rule("fact", "of the WHOLE <things> , NUM (was|were)? <outcome>", lambda whole, colors, n, m: _portion(m, n, whole, colors, None)),
-    rule(
-        "fact",
-        "of the WHOLE <things> <who> SET <when> , NUM (was|were)? <outcome>",
-        lambda whole, colors, who, _, when, n, m: of(who, _portion(m, n, whole, colors, Tail(when))),
-    ),
+    rule("passive", "NUM <whole> <fell> <tail>?", lambda n, whole, m, tail: _portion(m, n, whole, tail)),
+    rule("passive", "WHOLE <things> (was|were)? <past> <tail>?", lambda n, c, m, tail: _counted(m, (Counted(n, c),), tail)),
+    rule("clause", "<who> had <counted> <past> <tail>?", lambda who, thing, m, tail: of(who, _counted(m, (thing,), tail))),
+    rule("passive", "WHOLE <things> (was|were) <past> by <who> <tail>?", lambda n, c, m, w, t: of(w, _counted(m, (Counted(n, c),), t))),
+    rule("passive", "NUM <whole> <fell> by <who> <tail>?", lambda n, whole, m, who, tail: of(who, _portion(m, n, whole, tail))),
+    rule("fact", "<whole> , NUM <fell> <tail>?", lambda whole, n, m, tail: _portion(m, n, whole, tail)),
+    rule("fact", "of the WHOLE <things> <who> SET <when> , NUM <fell>", _portion_of),
     rule("fact", "all the other <things> (was|were)? <outcome>", lambda colors, m: (AllTheOthers(m, what(colors)),)),
     rule(
         "fact",
@@ -199,23 +188,25 @@ RULES: tuple[Rule, ...] = (
     rule("fact", "NEXT , <who> will SETB <counted>", lambda _, who, __, thing: _next(who, thing)),
     rule("fact", "<who> will SETB <more_things>", lambda who, _, thing: _next(who, thing)),
     rule("more_things", "WHOLE more <things>", Counted),
-    rule("fact", f"<who> would like to <outcome_base> the same {RATE} of <counted> NEXT", lambda who, m, thing, _: _next_same(who, thing)),
+    rule(
+        "fact", f"<who> would like to <outcome_base> the same {RATE} of <counted> NEXT", lambda who, m, thing, _: _next_same(who, thing, m)
+    ),
     rule(
         "fact",
         f"suppose <who> SET <counted> NEXT and <outcome> the same {RATE}",
-        lambda who, _, thing, __, m: _next_same(who, thing),
+        lambda who, _, thing, __, m: _next_same(who, thing, m),
     ),
-    rule("fact", f"suppose <who> <outcome> the same {RATE} of the next <counted>", lambda who, m, thing: _next_same(who, thing)),
+    rule("fact", f"suppose <who> <outcome> the same {RATE} of the next <counted>", lambda who, m, thing: _next_same(who, thing, m)),
     rule("same", f"suppose the {RATE} stays the same", always(None)),
     rule("fact", "<same>", always((SameRate(),))),
     rule("fact", "<same> for <counted> NEXT", lambda _, thing, __: _next_same(None, thing)),
     rule("fact", "<same> for <more_things>", lambda _, thing: _next_same(None, thing)),
     rule("fact", "<same> NEXT , with <counted>", lambda _, __, thing: _next_same(None, thing)),
-    rule("fact", f"use the {RATE} of <things> <that_outcome> as the probability", lambda c, m: (SameRate(what(c)),)),
+    rule("fact", f"use the {RATE} of <things> <that_outcome> as the probability", lambda c, m: (SameRate(what(c), m),)),
     rule(
         "fact",
         "use this result to estimate the probability that <who> will <outcome_base> any one <thing>",
-        lambda who, m, colors: (SameRate(what(colors, who)),),
+        lambda who, m, colors: (SameRate(what(colors, who), m),),
     ),
     rule(
         "fact",
@@ -223,19 +214,17 @@ RULES: tuple[Rule, ...] = (
         lambda thing: _next_same(None, thing),
     ),
     # a goal for the mean
-    rule("fact", "the goal is a mean of <counted> per trial", lambda thing: _mean(thing, None)),
-    rule("fact", "the goal is a mean of <counted> per trial for WHOLE trials", _mean),
-    rule("fact", "with one more trial , the goal is a mean of <counted> for all WHOLE trials", lambda t, n: (*_mean(t, n), OneMoreTrial())),
-    rule(
-        "fact",
-        "with one more trial , <who> would like a mean of <counted> for all WHOLE trials",
-        lambda who, thing, n: (*_mean(thing, n, who), OneMoreTrial()),
-    ),
-    rule(
-        "fact",
-        "after one more trial , the mean for all WHOLE trials should be <counted>",
-        lambda n, thing: (*_mean(thing, n), OneMoreTrial()),
-    ),
+    rule("wish", "the goal is a mean of <counted>", lambda thing: (None, thing)),
+    rule("wish", "<who> (want|wants) a mean of <counted>", lambda who, thing: (who, thing)),
+    rule("wish", "<who> would like a mean of <counted>", lambda who, thing: (who, thing)),
+    rule("span", "for all? WHOLE trials", lambda count: count),
+    rule("goal", "<wish>", lambda wish: _mean(wish[1], None, wish[0])),
+    rule("goal", "<wish> per trial", lambda wish: _mean(wish[1], None, wish[0])),
+    rule("goal", "<wish> <span>", lambda wish, count: _mean(wish[1], count, wish[0])),
+    rule("goal", "<wish> per trial <span>", lambda wish, count: _mean(wish[1], count, wish[0])),
+    rule("goal", "the mean <span> should be <counted>", lambda count, thing: _mean(thing, count)),
+    rule("fact", "<goal>", lambda claims: claims),
+    rule("fact", "(with|after) one more trial ,? <goal>", lambda claims: (*claims, OneMoreTrial())),
     rule("fact", "one trial is still to come", always((OneMoreTrial(),))),
     rule("fact", "<who> will do one more trial , WHOLE trials in all", lambda who, n: (Look(Np(who)), OneMoreTrial(n))),
 )

@@ -6,12 +6,22 @@ from mathgen.exact.demand import Demand
 from mathgen.reading.chart import Rule, rule
 from mathgen.reading.meaning import Against, Claim, Labels, Look, Mark, Np, Rounding
 from mathgen.reading.noun_phrases import always, what
+from mathgen.reading.tokens import Number
+from mathgen.trials.scope import Measure
 
 Claims = tuple[Claim, ...]
 
 
 def _look(source: str, who: Labels = None, when: Labels = None) -> Claims:
     return (Look(Np(who, when), "graph" if source == "graph" else "table"),)
+
+
+def _count(measure: Measure, np: Np, whole: Number | None = None) -> Claims:
+    return (Look(np, "table", whole, measure),)
+
+
+def _from(source: str, claims: Claims) -> Claims:
+    return tuple(claim._replace(source=source) if isinstance(claim, Look) else claim for claim in claims)  # type: ignore[arg-type]
 
 
 def _compare(first: Np, second: Np) -> Claims:
@@ -35,18 +45,18 @@ RULES: tuple[Rule, ...] = (
     rule("fact", "look at <who> <when>", lambda who, when: (Look(Np(who, when)),)),
     rule("fact", "find <who> in <source> <when>?", lambda who, source, when: _look(source, who, when)),
     # to do what
-    rule("fact", "<at> to <job>", lambda source, claims: claims),
+    rule("fact", "<at> to <job>", lambda source, claims: _from(source, claims)),
     rule("fact", "count the <colors> ITEM together", lambda colors, _: (Look(what(colors)),)),
-    rule("job", "count the <things> <that_outcome> <when>?", lambda colors, _, when: (Look(what(colors, None, when), "table"),)),
-    rule("job", "see how many <things> <who> <outcome> <when>?", lambda c, who, _, when: (Look(what(c, who, when), "table"),)),
-    rule("job", "see how many <things> <who> <outcome> <each_trial>", lambda c, who, _, __: (Look(what(c, who, Mark("all")), "table"),)),
-    rule("job", "see how many <things> each group <outcome> <when>?", lambda c, _, when: (Look(what(c, Mark("all"), when), "table"),)),
-    rule("job", "see how many of these <things> <who> <outcome>", lambda c, who, _: (Look(what(c, who), "table"),)),
-    rule("job", "see how many of the WHOLE <things> <who> <outcome>", lambda n, c, who, _: (Look(what(c, who), "table", n),)),
-    rule("job", "add the <things> <who> <outcome> <when>?", lambda c, who, _, when: (Look(what(c, who, when), "table"),)),
-    rule("job", "find the fraction of the WHOLE <things> <that_outcome>", lambda n, c, _: (Look(what(c), "table", n),)),
+    rule("job", "count the <things> <that_outcome> <when>?", lambda c, m, when: _count(m, what(c, None, when))),
+    rule("job", "see how many <things> <who> <outcome> <when>?", lambda c, who, m, when: _count(m, what(c, who, when))),
+    rule("job", "see how many <things> <who> <outcome> <each_trial>", lambda c, who, m, _: _count(m, what(c, who, Mark("all")))),
+    rule("job", "see how many <things> each group <outcome> <when>?", lambda c, m, when: _count(m, what(c, Mark("all"), when))),
+    rule("job", "see how many of these <things> <who> <outcome>", lambda c, who, m: _count(m, what(c, who))),
+    rule("job", "see how many of the WHOLE <things> <who> <outcome>", lambda n, c, who, m: _count(m, what(c, who), n)),
+    rule("job", "add the <things> <who> <outcome> <when>?", lambda c, who, m, when: _count(m, what(c, who, when))),
+    rule("job", "find the fraction of the WHOLE <things> <that_outcome>", lambda n, c, m: _count(m, what(c), n)),
     rule("job", "compare <groups> <when>?", lambda groups, when: (Look(Np(groups, when), "table"),)),
-    rule("job", "compare TRIALS", lambda trials: (Against(Np(None, trials[:1]), Np(None, trials[1:])),)),
+    rule("job", "compare TRIALS", lambda trials: (Look(Np()), Against(Np(None, trials[:1]), Np(None, trials[1:])))),
     rule("job", "compare TRIALS with TRIALS", _compare_trials),
     rule("job", "compare TRIALS with TRIALS for <who>", _compare_trials),
     # compare

@@ -20,7 +20,8 @@ _PAST: dict[str, tuple[str, str, Measure]] = {
     "set_up": (SET, SETB, "set_up"),
     "standing": (STAND, STANDB, "standing"),
 }
-EMPTY: frozenset[str] = frozenset(tomllib.loads(files("mathgen.reading").joinpath("lexicon.toml").read_text(encoding="utf-8"))["empty"])
+_LISTS = tomllib.loads(files("mathgen.reading").joinpath("lexicon.toml").read_text(encoding="utf-8"))
+EMPTY, PRONOUNS = frozenset[str](_LISTS["empty"]), frozenset[str](_LISTS["pronouns"])
 
 
 @dataclass(frozen=True)

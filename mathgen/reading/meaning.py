@@ -5,6 +5,7 @@ A scope in the words may leave out who, when or which color; None stands for wha
 
 from __future__ import annotations
 
+from dataclasses import dataclass
 from typing import Literal, NamedTuple
 
 from mathgen.exact.demand import Demand
@@ -12,7 +13,8 @@ from mathgen.reading.tokens import Number
 from mathgen.trials.scope import Label, Measure
 
 
-class Mark(NamedTuple):
+@dataclass(frozen=True, slots=True)
+class Mark:
     """A choice of labels that is not spelled out.
 
     ``all``: every label there is ("the class", "all 3 trials"). ``each``: one after another ("each group").
@@ -99,6 +101,7 @@ class SameRate(NamedTuple):
     """ "Suppose the fraction stays the same." """
 
     np: Np = Np()
+    measure: Measure | None = None
 
 
 class Points(NamedTuple):
@@ -118,7 +121,7 @@ class ShareOut(NamedTuple):
     """ "The 3 groups share the points equally." """
 
     among: Literal["groups", "trials"]
-    count: Number | None
+    number: Number | None
     points: Number | None
 
 
@@ -155,6 +158,7 @@ class Look(NamedTuple):
     np: Np
     source: Literal["table", "graph", ""] = ""
     whole: Number | None = None  # "of the 5 gold pins"
+    measure: Measure | None = None  # what is to be counted there
 
 
 class Against(NamedTuple):
@@ -192,6 +196,7 @@ class Difference(NamedTuple):
     np: Np
     other: Np | None
     sign: int
+    bars: bool = False  # asked of the bars of a graph
 
 
 class Multiple(NamedTuple):
@@ -218,6 +223,34 @@ class Which(NamedTuple):
     by: Literal["groups", "trials", "colors"]
     np: Np
     whole: Number | None = None
+
+
+class Most(NamedTuple):
+    """Which group, trial or color had the most or the fewest pins."""
+
+    measure: Measure
+    by: Literal["groups", "trials", "colors"]
+    np: Np
+    most: bool
+
+
+class RatioOf(NamedTuple):
+    """The ratio of one count to another, in that order."""
+
+    first: tuple[Measure, Labels]  # measure and colors
+    second: tuple[Measure, Labels]
+    np: Np
+    demand: Demand
+
+
+class ColorPart(NamedTuple):
+    """Which part of the pins knocked down were of some colors."""
+
+    measure: Measure
+    np: Np  # of all that are counted
+    whole: Number | None
+    colors: Labels  # of those asked about
+    demand: Demand
 
 
 class NextCount(NamedTuple):
@@ -262,7 +295,7 @@ class Change(NamedTuple):
     last: Labels = None
 
 
-Question = HowMany | Difference | Multiple | Part | Which | NextCount | Needed | OneShare | MeanOf | Change
+Question = HowMany | Difference | Multiple | Part | Which | Most | RatioOf | ColorPart | NextCount | Needed | OneShare | MeanOf | Change
 
 
 class Meaning(NamedTuple):

@@ -51,9 +51,10 @@ def _each(of: Labels) -> Mark:
     return Mark("each", None, of)
 
 
-def _singular(number: int) -> None:
+def _one_thing(color: Label | None, number: int) -> Labels:
     if number:
-        raise Clash
+        raise Clash  # "each red pins"
+    return Mark("bare") if color is None else (color,)
 
 
 BOTH = Number("both", Rational(2))
@@ -83,9 +84,10 @@ RULES: tuple[Rule, ...] = (
     rule("each_trial", "(for|in) each trial", always(Mark("each"))),
     rule("each_trial", "(for|in) each of <trials>", _each),
     rule("tail", "<when>", lambda trials: Tail(trials)),
-    rule("tail", "in all", always(Tail(None, True))),
-    rule("tail", "<when> in all", lambda trials: Tail(trials, True)),
-    rule("tail", "in all <when>", lambda trials: Tail(trials, True)),
+    rule("tail", "<in_all>", lambda _: Tail(None, True)),
+    rule("tail", "<when> <in_all>", lambda trials, _: Tail(trials, True)),
+    rule("tail", "<in_all> <when>", lambda _, trials: Tail(trials, True)),
+    *(rule("in_all", words, always(True)) for words in ("in all", "in total", "altogether", "all together")),
     # which things
     rule("things", "ITEM", always(Mark("bare"))),
     rule("things", "<colors> ITEM", lambda colors, _: colors),
@@ -95,7 +97,7 @@ RULES: tuple[Rule, ...] = (
     rule("more_colors", "COLOR", one),
     rule("listed_colors", "COLOR ,? and COLOR", lambda a, b: joined(a, (b,))),
     rule("listed_colors", "COLOR , <listed_colors>", joined),
-    rule("thing", "COLOR? ITEM", lambda color, number: (_singular(number), Mark("bare") if color is None else (color,))[1]),
+    rule("thing", "COLOR? ITEM", _one_thing),
     # how many
     rule("counted", "WHOLE <things>", Counted),
     rule("counts", "WHOLE COLOR and WHOLE COLOR ITEM", lambda n, a, m, b, _: (Counted(n, (a,)), Counted(m, (b,)))),
@@ -103,6 +105,12 @@ RULES: tuple[Rule, ...] = (
     rule("more_counts", "WHOLE COLOR ,? and WHOLE COLOR ITEM", lambda n, a, m, b, _: (Counted(n, (a,)), Counted(m, (b,)))),
     rule("more_counts", "WHOLE COLOR , <more_counts>", lambda n, a, rest: (Counted(n, (a,)), *rest)),
     rule("counts", "<counted> and <counted>", lambda a, b: (a, b)),
+    rule("whole", "out? of (the|its|their)? WHOLE <things> SET?", lambda number, colors, _: (number, colors)),
+    rule("whole", "of (the|its|their|these|those) <things> SET?", lambda colors, _: (None, colors)),
+    rule("whole", "of all (the|its|their|these|those) <things> SET?", lambda colors, _: (None, colors)),
+    rule("whole", "of all of (the|its|their|these|those) <things> SET?", lambda colors, _: (None, colors)),
+    rule("multiple", "WHOLE times as many", lambda number: number),
+    rule("multiple", "twice as many", always(Number("twice", Rational(2)))),
     rule("numbers", "WHOLE and WHOLE", lambda a, b: (a, b)),
     rule("numbers", "WHOLE , <more_numbers>", lambda a, rest: (a, *rest)),
     rule("more_numbers", "WHOLE ,? and WHOLE", lambda a, b: (a, b)),

@@ -11,11 +11,11 @@ from sympy import Rational
 from mathgen.exact.number_words import read_cardinal
 from mathgen.exact.parse import NotANumber, tidy, written
 from mathgen.reading.chart import Kinds
-from mathgen.reading.lexicon import EMPTY, TRIALS, Lexicon
+from mathgen.reading.lexicon import EMPTY, PRONOUNS, TRIALS, Lexicon
 from mathgen.trials.scope import Label
 
 
-class NotRead(Exception):  # noqa: N818 - a verdict on the text
+class NotRead(Exception):  # a verdict on the text
     """The text is not read; the message says why."""
 
     def __init__(self, reason: str) -> None:
@@ -47,7 +47,8 @@ _CARDINAL = rf"(?:{'|'.join((*_UNITS.split(), *_TENS.split()))})"
 _SAID = rf"{_CARDINAL}(?:[ -](?:{_CARDINAL}|hundred|thousand))*"
 _PART = r"(?:hal(?:f|ves)|thirds?|fourths?|quarters?|fifths?|sixths?|sevenths?|eighths?|ninths?|tenths?|twelfths?|hundredths?)"
 _WORD = re.compile(r"[^\W\d_]+(?:['’-][^\W\d_]+)*")
-_SPACES = re.compile(r"\s+")
+_SENTENCE_ENDS = re.compile(r"(?<=[.?!]) ")
+_MOST_KEPT = 4096
 
 
 def _kinds_of_number(number: Number) -> str:
@@ -82,6 +83,7 @@ class Tokenizer:
         """
         self._phrases = lexicon.phrases
         self._labels = lexicon.trials
+        self._kept: dict[str, Sentence] = {}
         self._words: dict[str, tuple[Kinds, tuple[object, ...]]] = {word: ((word,), (None,)) for word in words}
         for spelling, kinds in lexicon.phrases.items():
             more = ((spelling,), (None,)) if spelling in words and not any(kind == spelling for kind, _ in kinds) else ((), ())
@@ -112,29 +114,38 @@ class Tokenizer:
         Raises:
             NotRead: a word that neither the table, the scenario nor the grammar knows.
         """
-        text = _SPACES.sub(" ", text).strip()
-        found: list[Sentence] = []
+        found = []
+        for written_out in _SENTENCE_ENDS.split(" ".join(text.split())):
+            sentence = self._kept.get(written_out)
+            if sentence is None:
+                if len(self._kept) >= _MOST_KEPT:
+                    self._kept.clear()
+                sentence = self._kept[written_out] = self._sentence(written_out)
+            if sentence.kinds:
+                found.append(sentence)
+        return found
+
+    def _sentence(self, text: str) -> Sentence:
         kinds: list[Kinds] = []
         values: list[tuple[object, ...]] = []
-        start = place = 0
+        place, end = 0, ""
         while place < len(text):
             match = self._scan.match(text, place)
-            assert match is not None  # every sign is a token  # noqa: S101
+            assert match is not None  # every sign is a token
             place = match.end()
-            group = match.lastgroup
-            if group == "end":
-                if kinds:
-                    found.append(Sentence(text[start:place].strip(), tuple(kinds), tuple(values), match["end"]))
-                    kinds, values = [], []
-                start = place
-                continue
-            token = self._token(match, str(group))
+            if match.lastgroup == "end" and place == len(text):
+                end = match["end"]
+                break
+            token = self._token(match, str(match.lastgroup))
             if token is not None:
                 kinds.append(token[0])
                 values.append(token[1])
-        if kinds:
-            found.append(Sentence(text[start:].strip(), tuple(kinds), tuple(values), ""))
-        return found
+        for before, after, value in zip(kinds, kinds[1:], values[1:], strict=False):
+            if ("trial" in before or "trials" in before) and "NUM" in after:
+                number = value[after.index("NUM")]
+                assert isinstance(number, Number)
+                raise NotRead(f"the table has no trial {number.text}")
+        return Sentence(text, tuple(kinds), tuple(values), end)
 
     def _token(self, match: re.Match[str], group: str) -> tuple[Kinds, tuple[object, ...]] | None:
         text = match[group]
@@ -145,7 +156,9 @@ class Tokenizer:
                 return known
             if lowered in EMPTY:
                 return None
-            raise NotRead(f'"{text}" is no word that this question needs')
+            if lowered in PRONOUNS:
+                raise NotRead(f'it is not said what "{text}" stands for')
+            raise NotRead(f'"{text}" is no word that is known here')
         if group == "trials":
             return (TRIALS,), (self._trials(text),)
         if group == "number":

@@ -29,6 +29,7 @@ class Scenario:
     after_noun: dict[str, str]  # "pins knocked down"
     synonyms: dict[str, tuple[str, ...]]
     cautions: tuple[str, ...]
+    cautions_head: str = "Before you start"  # what stands above them
 
 
 @lru_cache(maxsize=8)
@@ -61,6 +62,7 @@ def scenario(name: str = "ramp") -> Scenario:
             after_noun={measure: forms[2] for measure, forms in verbs.items()},
             synonyms={key: tuple(words) for key, words in data.get("synonyms", {}).items()},
             cautions=tuple(data["cautions"]["lines"]),
+            cautions_head=str(data["cautions"].get("head", "Before you start")),
         )
     except (KeyError, IndexError, TypeError, AttributeError) as err:
         raise RequestFault(f'scenario "{name}" lacks an entry or has it in another shape: {err}. Copy mathgen/scenario/ramp.toml.') from err

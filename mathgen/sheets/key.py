@@ -8,7 +8,8 @@ from typing import Any
 
 from mathgen.bank.plan import ChosenForm, ChosenSheet
 from mathgen.problems.record import Problem
-from mathgen.sheets.parts import parts, running_parts, working
+from mathgen.sheets.page_words import table_names
+from mathgen.sheets.parts import Part, names_like_fractions, parts, running_parts, working
 from mathgen.trials.table import TrialTable
 
 MISTAKES_SHOWN = 3  # the likeliest; the key file has them all
@@ -16,30 +17,44 @@ OWN_RULES = "Follow your school's own safety rules."
 STATE_STANDARDS = "Standards are guides: check your state's own."
 
 
-def answer_strip(forms: tuple[ChosenForm, ...]) -> list[dict[str, Any]]:
+def answer_strip(forms: tuple[ChosenForm, ...], names: tuple[str, ...] = ()) -> list[dict[str, Any]]:
     """One line a problem number, one answer a form; None where a form has fewer problems."""
     longest = max((len(form.problems) for form in forms), default=0)
     return [
         {
             "number": index + 1,
-            "answers": [parts(form.problems[index].answer.display) if index < len(form.problems) else None for form in forms],
+            "answers": [_answer(form.problems[index], names) if index < len(form.problems) else None for form in forms],
         }
         for index in range(longest)
     ]
 
 
-def worked_answer(problem: Problem, number: int, grade: int) -> dict[str, Any]:
-    """One problem as a teacher needs it: words, key, steps, other right forms, likely mistakes, standards."""
+def _answer(problem: Problem, names: tuple[str, ...]) -> list[Part]:
+    return parts(problem.answer.display, names if problem.answer.kind == "name" else ())
+
+
+def worked_answer(problem: Problem, number: int, grade: int, names: tuple[str, ...] = ()) -> dict[str, Any]:
+    """One problem as a teacher needs it: words, key, steps, other right forms, likely mistakes, standards.
+
+    Args:
+        problem: the problem.
+        number: its number on the sheet.
+        grade: the sheet's grade.
+        names: of groups, trials and colors, that must not be set as fractions.
+    """
     shown = problem.answer.shown
+    own = names if problem.answer.kind == "name" else ()
     return {
         "number": number,
-        "text": running_parts(problem.text, stress_not=True),
-        "answer": parts(problem.answer.display),
+        "text": running_parts(problem.text, stress_not=True, names=names),
+        "answer": _answer(problem, names),
         "steps": [working(step.text) for step in problem.steps],
-        "accepted": [parts(form) for form in problem.answer.accepted if form != shown and _taught(form, grade)],
+        "accepted": [parts(form, own) for form in problem.answer.accepted if form != shown and _taught(form, grade)],
         "demand": parts(_demand_line(problem)),
         "because": parts(problem.answer.because) if problem.answer.because else [],
-        "slips": [{"value": parts(slip.value), "line": running_parts(slip.line)} for slip in problem.slips[:MISTAKES_SHOWN]],
+        "slips": [
+            {"value": parts(slip.value, own), "line": running_parts(slip.line, names=names)} for slip in problem.slips[:MISTAKES_SHOWN]
+        ],
         "standards": list(problem.standards),
         "level": problem.level,
         "review": problem.grade < grade,
@@ -59,17 +74,13 @@ def _demand_line(problem: Problem) -> str:
     demand = problem.answer.demand
     if demand.form == "any" and "/" in problem.answer.shown:
         return "Any equal form is right."
-    if demand.places is not None:
-        return f"Rounded as asked; the exact value is {problem.answer.exact}."
     return ""
 
 
 def about_sheet(chosen: ChosenSheet, scenario_words: dict[str, Any], minutes: int | None) -> list[dict[str, Any]]:
     """What is on this sheet: how many problems, minutes, topics, levels and standards with their count."""
     problems = chosen.forms[0].problems if chosen.forms else ()
-    lines: list[dict[str, Any]] = [
-        {"head": "Problems", "lines": [f"{len(problems)} on each form" if len(chosen.forms) > 1 else str(len(problems))]}
-    ]
+    lines: list[dict[str, Any]] = [{"head": "Problems", "lines": [_how_many(chosen.forms)]}]
     if minutes is not None:
         lines.append({"head": "Time", "lines": [f"about {minutes} minutes"]})
     topics = [scenario_words["topics"].get(problem.skill, problem.strand) for problem in problems]
@@ -84,6 +95,16 @@ def about_sheet(chosen: ChosenSheet, scenario_words: dict[str, Any], minutes: in
     described = [f"{code}: {texts[code]}" if code in texts else code for code in listed]
     lines.append({"head": "Standards", "lines": described if texts else [", ".join(listed)]})
     return lines
+
+
+def _how_many(forms: tuple[ChosenForm, ...]) -> str:
+    """How many problems there are: ``8``; ``8 on each form``; ``Form A 20, Form B 18``."""
+    counts = [len(form.problems) for form in forms]
+    if len(counts) == 1:
+        return str(counts[0])
+    if len(set(counts)) == 1:
+        return f"{counts[0]} on each form"
+    return ", ".join(f"Form {form.mark} {count}" for form, count in zip(forms, counts, strict=True))
 
 
 def _counted(names: Iterable[str]) -> list[str]:
@@ -114,6 +135,7 @@ def key_data(chosen: ChosenSheet, table: TrialTable, scenario_words: dict[str, A
         minutes: time that the sheet should take; the plan's own where none is given.
     """
     plan = chosen.plan
+    names = names_like_fractions(table_names(table, scenario_words))
     return {
         "title": f"Answer key: {scenario_words['title']}",
         "code": chosen.code,
@@ -124,11 +146,11 @@ def key_data(chosen: ChosenSheet, table: TrialTable, scenario_words: dict[str, A
         "grade": scenario_words["grade_name"],
         "proof_line": scenario_words["proof_line"],
         "marks": [form.mark for form in chosen.forms],
-        "strip": answer_strip(chosen.forms),
+        "strip": answer_strip(chosen.forms, names),
         "forms": [
             {
                 "mark": form.mark,
-                "problems": [worked_answer(problem, number, plan.grade) for number, problem in enumerate(form.problems, start=1)],
+                "problems": [worked_answer(problem, number, plan.grade, names) for number, problem in enumerate(form.problems, start=1)],
             }
             for form in chosen.forms
         ],
@@ -136,6 +158,7 @@ def key_data(chosen: ChosenSheet, table: TrialTable, scenario_words: dict[str, A
             "changes": list(chosen.changes),
             "about": about_sheet(chosen, scenario_words, plan.minutes if minutes is None else minutes),
             "table": table_line(table, scenario_words),
+            "cautions_head": scenario_words["cautions_head"],
             "cautions": cautions(scenario_words["cautions"]),
             "standards_note": STATE_STANDARDS,
         },

@@ -46,8 +46,15 @@ def page_words(
         "topics": {words.skill: words.topic for words in skills},
         "grade_name": curriculum.label(grade),
         "proof_line": proof_line,
+        "cautions_head": scenario.cautions_head,
         "cautions": list(scenario.cautions),
     }
+
+
+def table_names(table: TrialTable, words: dict[str, Any]) -> list[str]:
+    """Every name that a class gave, as typed and as shown on pages: data that is never read as a number."""
+    trials = [str(trial) for trial in table.trials]
+    return [*table.groups, *words["group_labels"].values(), *trials, *words["trial_labels"].values(), *table.colors]
 
 
 def _shown_group(label: str, scenario: Scenario) -> str:

@@ -3,6 +3,8 @@
 from __future__ import annotations
 
 import re
+from collections.abc import Iterable
+from functools import lru_cache
 from typing import Any
 
 from mathgen.exact.aloud import aloud
@@ -14,9 +16,8 @@ Part = dict[str, Any]
 _FRACTION = r"(?<![\w/.])(?:(?P<whole>\d+) )?(?P<top>\d+)/(?P<bottom>\d+)(?![\w/])(?!\.\d)"
 # What one line must hold together: a count and its noun, "Trial" and its number. A percent of a fraction is no count.
 _TOGETHER = r"(?P<kept>\b(?:Trial|Group|Round) \d+\b|(?<![\w/.])\d+ [^\W\d_]+)"
+_NOT = r"\b(?P<not>not)\b"
 _FRACTIONS = re.compile(_FRACTION)
-_RUNNING = re.compile(rf"{_FRACTION}|{_TOGETHER}")
-_STRESSED = re.compile(rf"{_FRACTION}|{_TOGETHER}|\b(?P<not>not)\b")
 _SIGNS = ((" - ", " \N{MINUS SIGN} "), (" * ", " \N{MULTIPLICATION SIGN} "), (" / ", " \N{DIVISION SIGN} "))
 
 
@@ -34,26 +35,53 @@ def fraction_part(whole: str | None, top: str, bottom: str) -> Part:
     return {"whole": whole, "top": top, "bottom": bottom, "alt": alt}
 
 
-def parts(text: str) -> list[Part]:
+@lru_cache(maxsize=64)
+def _pattern(names: tuple[str, ...], running: bool, stress_not: bool) -> re.Pattern[str]:
+    # A name of the table comes first: it is printed as typed, whatever stands in it.
+    told = "|".join(re.escape(name) for name in names)
+    ways = [
+        rf"(?P<name>(?<![\w/])(?:{told})(?![\w/]))" if names else "",
+        _FRACTION,
+        _TOGETHER if running else "",
+        _NOT if stress_not else "",
+    ]
+    return re.compile("|".join(way for way in ways if way))
+
+
+def names_like_fractions(labels: Iterable[str]) -> tuple[str, ...]:
+    """The names that hold what looks like a fraction, the longest first: a group may be called "1/2".
+
+    >>> names_like_fractions(["Owls", "1/2", "Room 1/2"])
+    ('Room 1/2', '1/2')
+    """
+    return tuple(sorted((label for label in dict.fromkeys(labels) if _FRACTIONS.search(label)), key=lambda label: (-len(label), label)))
+
+
+def parts(text: str, names: tuple[str, ...] = ()) -> list[Part]:
     """A short text, such as an answer, in printing order; fractions apart.
+
+    Args:
+        text: the text.
+        names: as ``names_like_fractions`` gives them; they are left as typed.
 
     >>> parts("12 pins")
     [{'text': '12 pins'}]
     """
-    return _cut(text, _FRACTIONS)
+    return _cut(text, _pattern(names, False, False))
 
 
-def running_parts(text: str, *, stress_not: bool = False) -> list[Part]:
+def running_parts(text: str, *, stress_not: bool = False, names: tuple[str, ...] = ()) -> list[Part]:
     """Sentences in printing order: fractions apart, and what must stay on one line marked.
 
     Args:
         text: the sentences.
         stress_not: whether "not" stands in bold, as in a question whose point it is.
+        names: as ``names_like_fractions`` gives them; they are left as typed.
 
     >>> running_parts("Look at Trial 1. Which was not blue?", stress_not=True)
     [{'text': 'Look at '}, {'kept': 'Trial 1'}, {'text': '. Which was '}, {'bold': 'not'}, {'text': ' blue?'}]
     """
-    return _cut(text, _STRESSED if stress_not else _RUNNING)
+    return _cut(text, _pattern(names, True, stress_not))
 
 
 def _cut(text: str, special: re.Pattern[str]) -> list[Part]:
@@ -65,6 +93,8 @@ def _cut(text: str, special: re.Pattern[str]) -> list[Part]:
         groups = match.groupdict()
         if groups["bottom"]:
             found.append(fraction_part(groups["whole"], groups["top"], groups["bottom"]))
+        elif groups.get("name"):
+            found.append({"text": groups["name"]})
         elif groups["kept"]:
             found.append({"kept": groups["kept"]})
         else:

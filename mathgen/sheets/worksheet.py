@@ -8,7 +8,8 @@ from mathgen.bank.plan import ChosenForm, ChosenSheet, SheetPlan
 from mathgen.problems.record import Problem
 from mathgen.sheets.answer_line import answer_line
 from mathgen.sheets.graph import graph_data
-from mathgen.sheets.parts import running_parts
+from mathgen.sheets.page_words import table_names
+from mathgen.sheets.parts import names_like_fractions, running_parts
 from mathgen.sheets.results import results_table
 from mathgen.trials.table import TrialTable
 
@@ -80,6 +81,14 @@ def page_change(data: dict[str, Any], printed_pages: int) -> str | None:
     return f"{wanted} {'page was' if wanted == 1 else 'pages were'} wanted; the worksheet has {printed_pages}, for {why}."
 
 
+def few_on_pages(plan: SheetPlan, here: int, usual: int) -> str | None:
+    """The sentence for the teacher where the pages that she named hold not even half of what such pages usually do."""
+    if plan.pages is None or 2 * here >= usual:
+        return None
+    pages = "1 page holds" if plan.pages == 1 else f"{plan.pages} pages hold"
+    return f"{pages} {here} {'problem' if here == 1 else 'problems'} of these with room to work; {usual} are usual."
+
+
 def worksheet_data(chosen: ChosenSheet, table: TrialTable, scenario_words: dict[str, Any]) -> dict[str, Any]:
     """All forms of the sheet, ready for any press.
 
@@ -90,6 +99,7 @@ def worksheet_data(chosen: ChosenSheet, table: TrialTable, scenario_words: dict[
     """
     plan = chosen.plan
     explain = show_how(chosen.forms)
+    names = names_like_fractions(table_names(table, scenario_words))
     forms = []
     for form in chosen.forms:
         results = results_table(table, form.problems, scenario_words)
@@ -103,7 +113,7 @@ def worksheet_data(chosen: ChosenSheet, table: TrialTable, scenario_words: dict[
                 "problems": [
                     {
                         "number": number,
-                        "parts": running_parts(problem.text, stress_not=True),
+                        "parts": running_parts(problem.text, stress_not=True, names=names),
                         "answer": answer_line(problem.answer, scenario_words),
                         "number_sentence": plan.grade <= 2 and problem.answer.kind == "number",
                         "show": "Show or draw how you know." if number - 1 == explain else "",
@@ -123,6 +133,9 @@ def worksheet_data(chosen: ChosenSheet, table: TrialTable, scenario_words: dict[
         "pages_fixed": plan.pages is not None,
         "type": type_size(plan.grade, plan.large_print),
         "airy": plan.grade <= 3 or plan.large_print,
+        "large": plan.large_print,
+        # Short columns suit short problems in small type only.
+        "columns": 2 if plan.layout == "save-paper" and plan.grade >= 4 and not plan.large_print else 1,
         "forms": forms,
     }
 

@@ -4,13 +4,16 @@ from __future__ import annotations
 
 from mathgen.errors import Fault
 from mathgen.trials.cells import Absent, Blank, Count, read_cell
-from mathgen.trials.columns import Columns, place_of
-from mathgen.trials.header import HeadedColumn, Header
+from mathgen.trials.column_uses import Columns, place_of
+from mathgen.trials.headed_columns import HeadedColumn
+from mathgen.trials.header import Header
 from mathgen.trials.heading_words import read_heading, tidy, whole_measure
-from mathgen.trials.labels import is_trial_label, read_color, read_trial, spelling_key, total_label, total_of
+from mathgen.trials.labels import is_trial_label, read_color, read_trial, respelled, spelling_key, total_label, total_of
 from mathgen.trials.readings import Reading, SheetReadings, TotalCell
 from mathgen.trials.scope import Label
 from mathgen.trials.set_up import Statement
+from mathgen.trials.summing import Summed, Verdict, judge
+from mathgen.trials.tidy import tidy_cell
 from mathgen.trials.total_cells import ResultRow, TotalKeys, rows_summed, summed_columns
 
 _ABSENT_MARKS = ("absent", "abs", "n/a", "-", "–", "—")  # in a trial cell; single letters there are names of trials
@@ -31,6 +34,9 @@ class Body:
         self.trials_filled: list[int] = []
         self.results: list[ResultRow] = []
         self.last_total = 0
+        self.verdicts: dict[int, Verdict] = {}  # by row
+        self.judged: dict[str, Verdict] = {}  # names such as "Means" that stood beside a trial
+        self.summing = ""  # such a name in the group column, where it summed up a trial and no group has followed
         self.no_trial = trial is None and "trial" not in columns.keys and any(c.heading.trial is None for c in columns.values)
 
     # -- cells
@@ -38,8 +44,9 @@ class Body:
         return tidy(self.grid.rows[row - 1][column.number - 1])
 
     def key_text(self, row: int, key: str) -> str:
+        """A key cell's label, as typed."""
         column = self.columns.keys.get(key)
-        return self.text(row, column) if column else ""
+        return tidy_cell(self.grid.rows[row - 1][column.number - 1]) if column else ""
 
     def label_cells(self, row: int) -> list[str]:
         """The texts that may say what kind of row it is: its keys, and the cells left of the first count."""
@@ -67,11 +74,13 @@ class Body:
         filled = [cell for cell in cells if cell]
         labels = self.label_cells(row)
         kinds = {total_label(label) for label in labels} - {None}
-        if len(filled) == 1 and is_trial_label(filled[0]) and self.key_text(row, "trial") != filled[0]:
+        if len(filled) == 1 and is_trial_label(filled[0]) and tidy(self.key_text(row, "trial")) != filled[0]:
             self.section_trial = read_trial(filled[0])
             return
         if "measure" not in self.columns.keys and any(self.is_set_up(label) for label in labels):
             self.set_up_row(row)
+        elif self.called_like_a_total(row):
+            return
         elif "derived" in kinds:
             self.found.notes.append(f'Row {row} ("{labels[0]}") is not used.')
         elif "total" in kinds or self.totalled_group(row) is not None:
@@ -80,6 +89,94 @@ class Body:
             return
         else:
             self.data_row(row)
+
+    def called_like_a_total(self, row: int) -> bool:
+        """Whether a row whose group is called "Totals", "Means" or the like was settled: as a group's, or as a fault.
+
+        Beside a trial such a name may be a group's: its counts tell. Without one it sums up, and averages must agree.
+        """
+        typed = self.key_text(row, "group")
+        trial_text = self.trial_in_block(row)
+        beside_trial = bool(trial_text) and total_label(trial_text) is None and total_of(trial_text) is None
+        label = typed or (self.summing if beside_trial else "")
+        if typed:
+            self.summing = ""
+        kind = total_label(label)
+        if kind is None:
+            return False
+        below = self.block(row)[1:]
+        if typed and below and sum(1 for cell in self.grid.rows[row - 1] if tidy(cell)) == 1:
+            # A name on a row of its own, above its rows.
+            if judge(label, [cell for one in below for cell in self.summed_cells(one)]) == "sums up":
+                self.summing = label
+            else:
+                self.found.notes.append(f'"{label}" (row {row}) is read as a group: its counts do not sum up the rows above it.')
+                self.judged[spelling_key(label)] = "group"
+                self.group, self.trial = label, None
+            return True
+        if row not in self.verdicts:
+            rows = self.block(row) if beside_trial else [row]
+            verdict = judge(label, [cell for one in rows for cell in self.summed_cells(one)])
+            self.verdicts |= dict.fromkeys(rows, verdict)
+        verdict = self.verdicts[row]
+        key = spelling_key(label)
+        if beside_trial:
+            earlier = self.judged.get(key)
+            if verdict == "no counts" or earlier == "group":
+                verdict = "group"
+            if verdict == "group" and earlier not in (None, "group"):
+                verdict = "unclear"
+            elif verdict == "group":
+                if earlier is None:
+                    self.found.notes.append(f'"{label}" (row {row}) is read as a group: its counts do not sum up the rows above it.')
+                self.judged[key] = "group"
+                self.data_row(row)
+                return True
+            self.judged.setdefault(key, verdict)
+            self.summing = label
+        if kind == "total" and typed and (verdict != "unclear" or self.judged.get(key) != "sums up"):
+            return False  # a total that is wrong is told cell by cell
+        if verdict in ("sums up", "no counts"):
+            if not typed and kind == "total":
+                self.total_row(row, [label])
+            elif not typed:
+                self.found.notes.append(f'Row {row} ("{label}") is not used.')
+            return not typed
+        what = "sums" if kind == "total" else "averages or the like"
+        advice = f'If "{label}" is a group, call it "The {label}"; if the row holds {what}, correct it or take it out.'
+        place = place_of(self.grid, self.columns.keys["group"], row)
+        self.found.faults.append(Fault(place, typed, f"{what} of the rows above, or the name of a group", advice))
+        return True
+
+    def block(self, row: int) -> list[int]:
+        """The rows from one on that are of the same group: its name typed again or left blank, with a trial or a color."""
+        rows, name = [row], spelling_key(self.key_text(row, "group"))
+        for below in range(row + 1, len(self.grid.rows) + 1):
+            group = self.key_text(below, "group")
+            if (group and spelling_key(group) != name) or not (self.key_text(below, "trial") or self.key_text(below, "color")):
+                break
+            rows.append(below)
+        return rows
+
+    def trial_in_block(self, row: int) -> str:
+        """The trial beside a row; where its group or color goes on from above, the trial does so too."""
+        for above in range(row, self.header.last_row, -1):
+            if text := self.key_text(above, "trial"):
+                return text
+            if self.key_text(above, "group") or not self.key_text(above, "color"):
+                break
+        return ""
+
+    def summed_cells(self, row: int) -> list[Summed]:
+        """The count cells of a row, each with the counts above it that it may sum up."""
+        counted = [column for column in self.columns.values if column.heading.measure != "set_up"] or self.columns.values
+        choices = [*self.rows_above(row), [result.number for result in self.results]]
+        return [Summed(self.text(row, column), tuple(tuple(self.counts_in(rows, column)) for rows in choices)) for column in counted]
+
+    def counts_in(self, rows: list[int], column: HeadedColumn) -> list[int]:
+        """The counts of one column in some rows."""
+        cells = [read_cell(self.text(row, column), (row, column.number) in self.grid.dates) for row in rows]
+        return [cell.value for cell in cells if isinstance(cell, Count)]
 
     def is_set_up(self, label: str) -> bool:
         """Whether a row's label heads a set-up row; "Total pins" does so above the first result."""
@@ -99,9 +196,9 @@ class Body:
         """Whether a row of one cell was settled: a group's name above its rows, or a remark."""
         group = self.columns.keys.get("group")
         below = next((r for r in range(row + 1, len(self.grid.rows) + 1) if any(map(tidy, self.grid.rows[r - 1]))), None)
-        if group and self.key_text(row, "group") == text:
+        if group and tidy(self.key_text(row, "group")) == text:
             if below is not None and not self.key_text(below, "group") and (self.key_text(below, "trial") or self.key_text(below, "color")):
-                self.group = text
+                self.group = self.key_text(row, "group")
                 return True
             names_row = "trial" in self.columns.keys or "color" in self.columns.keys
             if (below is None and names_row) or len(text) > _LONG_SENTENCE or text.casefold().startswith(("note", "source", "remark", "*")):
@@ -151,13 +248,8 @@ class Body:
 
     # -- totals
     def total_row(self, row: int, labels: list[str]) -> None:
-        """A row of sums; what it may be the sum of depends on the keys beside the word."""
-        trial_text = self.key_text(row, "trial")
-        trial = read_trial(trial_text) if trial_text and total_label(trial_text) is None and total_of(trial_text) is None else None
-        color_text = self.key_text(row, "color")
-        color = read_color(color_text)[0] if color_text and total_label(color_text) is None else color_text
-        keys = TotalKeys(self.key_text(row, "group"), trial_text, color, self.totalled_group(row), self.group)
-        choices = rows_summed(keys, trial, self.results, self.last_total)
+        """A row of sums."""
+        choices = self.rows_above(row)
         for column in self.columns.values:
             self.total_cell(row, column, [[(number, column.number) for number in rows] for rows in choices])
         for column in self.columns.totals:
@@ -168,9 +260,20 @@ class Body:
         self.found.notes.append(f'Row {row} ("{labels[0]}") is a totals row; it is checked against the counts and not counted itself.')
         self.last_total = row
 
+    def rows_above(self, row: int) -> list[list[int]]:
+        """Each set of rows that a totals row may be the sum of; the keys beside the word tell."""
+        trial_text = self.trial_in_block(row)
+        trial = read_trial(trial_text) if trial_text and total_label(trial_text) is None and total_of(trial_text) is None else None
+        color_text = self.key_text(row, "color")
+        color = read_color(color_text)[0] if color_text and total_label(color_text) is None else color_text
+        keys = TotalKeys(self.key_text(row, "group"), trial_text, color, self.totalled_group(row), self.group)
+        return rows_summed(keys, trial, self.results, self.last_total)
+
     def total_cell(self, row: int, column: HeadedColumn, sums: list[list[tuple[int, int]]]) -> None:
         if text := self.text(row, column):
-            self.found.totals.append(TotalCell(place_of(self.grid, column, row), text, tuple(map(frozenset, sums))))
+            group = self.key_text(row, "group")
+            label = group if total_label(group) else ""
+            self.found.totals.append(TotalCell(place_of(self.grid, column, row), text, tuple(map(frozenset, sums)), label))
 
     # -- results
     def data_row(self, row: int) -> None:
@@ -270,6 +373,8 @@ class Body:
             )
             return None
         color, set_up = read_color(typed)
+        if respelled(color, typed):
+            self.found.notes.append(f'"{typed}" is read as the color "{color}".')
         if set_up is not None:
             self.found.set_ups.append(
                 Statement(

@@ -2,35 +2,21 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass, field, replace
+from dataclasses import replace
 
-from mathgen.errors import Fault, Place
+from mathgen.errors import Fault
 from mathgen.trials.cells import Absent, Count, read_cell
+from mathgen.trials.colorless import settle_colorless
+from mathgen.trials.column_uses import Columns, place_of
 from mathgen.trials.grid import Grid
-from mathgen.trials.header import HeadedColumn, Header
+from mathgen.trials.headed_columns import HeadedColumn
+from mathgen.trials.header import Header
 from mathgen.trials.heading_words import COLOR_WORDS, tidy, whole_measure
 from mathgen.trials.labels import is_trial_label, read_color, read_trial, spelling_key, total_label
+from mathgen.trials.summing import Summed, judge
 
 _MEASURES = ("set_up", "down", "standing")
 _OPTIONAL = ("target", "gap", "height", "round", "notes")
-
-
-@dataclass(slots=True)
-class Columns:
-    """The columns of one sheet by use; each list in the sheet's order."""
-
-    keys: dict[str, HeadedColumn] = field(default_factory=dict)  # "group", "trial", "color", "measure"
-    values: list[HeadedColumn] = field(default_factory=list)
-    totals: list[HeadedColumn] = field(default_factory=list)
-    optional: dict[str, HeadedColumn] = field(default_factory=dict)
-    notes: list[str] = field(default_factory=list)
-    faults: list[Fault] = field(default_factory=list)
-    timestamp: HeadedColumn | None = None
-
-
-def place_of(grid: Grid, column: HeadedColumn, row: int | None = None) -> Place:
-    """Where a column's heading stands, or its cell in a given row."""
-    return Place(row or column.row, column.number, grid.sheet, column.heading.text or None)
 
 
 def sort_columns(grid: Grid, header: Header, named_colors: frozenset[str], outer_trial: bool, outer_group: bool) -> Columns:
@@ -47,8 +33,9 @@ def sort_columns(grid: Grid, header: Header, named_colors: frozenset[str], outer
     sorter.known()
     sorter.first_columns()
     sorter.unknown()
+    sorter.called_like_totals()
     sorter.stand_ins()
-    sorter.colorless()
+    settle_colorless(sorter.columns, grid, lambda column: bool(sorter.cells(column)))
     return sorter.columns
 
 
@@ -195,6 +182,38 @@ class _Sorter:
                 )
         self.columns.values.sort(key=lambda column: column.number)
 
+    def called_like_totals(self) -> None:
+        """Groups across that are called "Totals", "Average" or the like: their counts tell them from sums."""
+        groups = [column for column in self.columns.values if column.heading.group and column.heading.measure != "set_up"]
+        if "group" in self.columns.keys or self.outer_group or not groups:
+            return
+        derived = [column for column in self.spare if column.heading.role == "derived"]
+        for column in [*self.columns.totals, *derived]:
+            heading = column.heading
+            label = next((part for part in heading.text.split(" / ") if total_label(part)), None)
+            if label is None or heading.group:
+                continue
+            alike = [other for other in groups if heading.color in (None, other.heading.color)]
+            of_trial = [other for other in alike if other.heading.trial == heading.trial]
+            verdict = judge(label, [self.summed(row, column, [of_trial, alike]) for row in self.body])
+            if verdict == "group":
+                (self.spare if column in derived else self.columns.totals).remove(column)
+                self.columns.values.append(replace(column, heading=replace(heading, role=None, group=label)))
+                self.columns.notes.append(f'The heading "{label}" is read as a group: its counts do not sum up the other groups.')
+            elif verdict == "unclear" and column in derived:
+                advice = f'If it is a group, call it "The {label}"; if the column holds averages or the like, correct it or take it out.'
+                expected = "averages or the like of the other groups, or the name of a group"
+                self.columns.faults.append(Fault(place_of(self.grid, column), label, expected, advice))
+        self.columns.values.sort(key=lambda column: column.number)
+
+    def summed(self, row: tuple[str, ...], column: HeadedColumn, choices: list[list[HeadedColumn]]) -> Summed:
+        """A cell of such a column, with the counts beside it that it may sum up."""
+        counts = []
+        for others in choices:
+            cells = [read_cell(row[other.number - 1]) for other in others]
+            counts.append(tuple(cell.value for cell in cells if isinstance(cell, Count)))
+        return Summed(row[column.number - 1], tuple(counts))
+
     def blank_between(self, column: HeadedColumn) -> bool:
         """Whether an empty column is named as a color elsewhere, so that its blanks are results left out."""
         return spelling_key(column.heading.text) in self.named_colors or spelling_key(column.heading.text) in COLOR_WORDS
@@ -258,89 +277,3 @@ class _Sorter:
                 self.columns.notes.append(f'The column "{column.heading.text}" is read as the group column.')
             elif self.cells(column):
                 self.columns.notes.append(f'The column "{column.heading.text}" is not used.')
-
-    def colorless(self) -> None:
-        """Counts under no color: in a wide table a total; in a long table "Total" may be how many were set up."""
-        values, totals = self.columns.values, self.columns.totals
-        if "color" in self.columns.keys:
-            self.counts_beside()
-            set_up = any(column.heading.measure == "set_up" for column in values)
-            measured = any(column.heading.role in ("count", "down", "standing") for column in values)
-            across = any(column.heading.trial is not None or column.heading.group for column in values)
-            for column in list(totals):
-                if across or (column.heading.measure is None and (set_up or not measured)):
-                    continue
-                if column.heading.measure in (None, "set_up") and not set_up:
-                    totals.remove(column)
-                    values.append(replace(column, heading=replace(column.heading, role="set_up", measure="set_up")))
-                    self.columns.notes.append(f'"{column.heading.text}" is read as how many were set up.')
-                    set_up = True
-                elif column.heading.measure in ("down", "standing") and not any(
-                    v.heading.measure == column.heading.measure for v in values
-                ):
-                    totals.remove(column)
-                    values.append(replace(column, heading=replace(column.heading, role=column.heading.measure)))
-        elif any(column.heading.color for column in values):
-            self.sets_beside()
-            for column in list(values):
-                if column.heading.color is None:
-                    values.remove(column)
-                    totals.append(column)
-        values.sort(key=lambda column: column.number)
-        totals.sort(key=lambda column: column.number)
-        for column in totals:
-            if self.cells(column):
-                self.columns.notes.append(f'The column "{column.heading.text}" is checked against the counts and not counted itself.')
-        letters = list(dict.fromkeys(column.heading.color for column in values if column.heading.color and len(column.heading.color) == 1))
-        if letters:
-            self.columns.notes.append(f"The colors {', '.join(letters)} are kept as single letters.")
-        self.repeated()
-
-    def counts_beside(self) -> None:
-        """In a long table, a bare "Pins" beside pins knocked down or left standing says how many were set up."""
-        values = self.columns.values
-        measures = [column.heading.measure for column in values]
-        bare = [column for column in values if column.heading.role == "count"]
-        if len(bare) == 1 and "set_up" not in measures and ("down" in measures or "standing" in measures):
-            values[values.index(bare[0])] = replace(bare[0], heading=replace(bare[0].heading, role="set_up", measure="set_up"))
-            self.columns.notes.append(f'"{bare[0].heading.text}" is read as how many were set up.')
-
-    def sets_beside(self) -> None:
-        """In a wide table, "Out of" right of each color says how many of that color were set up."""
-        values = self.columns.values
-        by_number = {column.number: column for column in values}
-        beside = {
-            column.number: by_number[column.number - 1]
-            for column in values
-            if column.heading.color is None
-            and (column.heading.measure == "set_up" or column.heading.text.casefold() == "of")
-            and column.number - 1 in by_number
-            and by_number[column.number - 1].heading.color is not None
-        }
-        colored = [column for column in values if column.heading.color is not None]
-        if len(beside) != len(colored):
-            return
-        for index, column in enumerate(values):
-            if column.number in beside:
-                left = beside[column.number].heading
-                values[index] = replace(column, heading=replace(left, text=column.heading.text, role=None, measure="set_up", set_up=None))
-                self.columns.notes.append(
-                    f'"{column.heading.text}" in column {column.number} is read as how many {left.color} pins were set up.'
-                )
-
-    def repeated(self) -> None:
-        """Two columns that say the same of the same pins."""
-        seen: dict[tuple[object, ...], HeadedColumn] = {}
-        for column in self.columns.values:
-            heading = column.heading
-            label = (spelling_key(heading.group or ""), heading.trial, heading.color, heading.measure)
-            if label in seen:
-                self.columns.faults.append(
-                    Fault(
-                        place_of(self.grid, column),
-                        heading.text,
-                        f"a heading of its own, other than that of column {seen[label].number}",
-                        "Two columns count the same pins. Rename one of them or leave it out.",
-                    )
-                )
-            seen.setdefault(label, column)

@@ -12,6 +12,8 @@ _MARKS = (  # the four-byte mark first: it starts with the two-byte one
     (codecs.BOM_UTF16_BE, "utf-16-be"),
 )
 
+_SLIPS = 2  # control characters
+
 
 def decoded(content: bytes) -> str | None:
     """The text in the bytes, or None where they are no text.
@@ -38,7 +40,9 @@ def _strictly(content: bytes, encoding: str) -> str | None:
     except UnicodeDecodeError:
         return None
     text = text.removesuffix("\x1a")  # old programs end a text file with Ctrl-Z
-    return None if any(sign < " " and sign not in "\t\n\v\f\r" for sign in text) else text
+    odd = sum(sign < " " and sign not in "\t\n\v\f\r" for sign in text)
+    # Two or three are a slip in a cell, which is told by its place; more, or a zero, are no text.
+    return None if odd > _SLIPS or "\0" in text else text
 
 
 def _unmarked_utf16(content: bytes) -> str | None:

@@ -11,12 +11,15 @@ from importlib.resources import files
 from typing import Literal
 
 from mathgen.trials.scope import Label, Measure
+from mathgen.trials.tidy import tidy_cell
 
 Role = Literal[
     "group", "trial", "color", "count", "set_up", "down", "standing",
     "target", "gap", "height", "round", "notes",
     "total", "timestamp", "index", "derived", "person",
 ]  # fmt: skip
+
+KEY_ROLES = ("group", "trial", "color")
 
 _WORDS = tomllib.loads(files("mathgen.trials").joinpath("heading_words.toml").read_text(encoding="utf-8"))
 WHOLE_HEADINGS: dict[str, Role] = {phrase: role for role, phrases in _WORDS["whole"].items() for phrase in phrases}
@@ -69,6 +72,8 @@ _SET_UP = re.compile(
 )
 
 _FRACTION_SIGN = re.compile("[½¼¾⅐-⅞]")
+_RAISED_OR_LOWERED = re.compile("([⁰¹²³⁴-⁹₀-₉]+)")  # X² is no X2, and 3² is not 32
+_NUMBERED_GROUP = re.compile(r"(?:group|team|table|grp)\s*[#:.-]?\s*(?:\d{1,3}|[a-z])\b", re.IGNORECASE)
 _INCHES = re.compile(r"\b(?:in|ins|inch|inches)\b|[\"″”]")
 _CENTIMETERS = re.compile(r"\b(?:cm|centimet(?:er|re)s?)\b")
 
@@ -98,7 +103,8 @@ def tidy(text: str) -> str:
     if text.isascii():
         return " ".join(text.split())
     # A fraction sign becomes 1⁄2; without a space before it, 1½ would become 11⁄2.
-    return " ".join(unicodedata.normalize("NFKC", _FRACTION_SIGN.sub(r" \g<0>", text)).split())
+    parts = _RAISED_OR_LOWERED.split(_FRACTION_SIGN.sub(r" \g<0>", text))
+    return " ".join("".join(part if odd % 2 else unicodedata.normalize("NFKC", part) for odd, part in enumerate(parts)).split())
 
 
 def plain(text: str) -> str:
@@ -110,8 +116,13 @@ def plain(text: str) -> str:
     return " ".join(re.findall(r"[^\W_]+|[#%]", tidy(text).casefold()))
 
 
+def content_words(lowered: str) -> list[str]:
+    """The words of a text in lower case that say something: "how many of the pins" has none."""
+    return [word for word in plain(lowered).split() if word not in _EMPTY]
+
+
 def measure_words(text: str) -> frozenset[Measure]:
-    """Each measure that a title line or a label speaks of."""
+    """Each measure that the heading of a total, or a line about set-up counts, speaks of."""
     found: set[Measure] = set()
     rest = tidy(text).casefold().replace("_", " ")
     for measure, pattern in _MEASURE_PATTERNS:
@@ -140,8 +151,8 @@ def read_heading(text: str) -> Heading:
     >>> read_heading("Grp #").role
     'group'
     """
-    typed = tidy(text)
-    lowered = typed.casefold().replace("_", " ")
+    typed = tidy_cell(text)  # a label stays as it was typed; what it means is read from the plainer spelling
+    lowered = tidy(text).casefold().replace("_", " ")
     heading = Heading(typed)
     words = plain(lowered)
     unit: Literal["in", "cm"] | None = "cm" if _CENTIMETERS.search(lowered) else "in" if _INCHES.search(lowered) else None
@@ -166,13 +177,26 @@ def read_heading(text: str) -> Heading:
         heading = replace(heading, trial=int(match[1]) if match[1] else ORDINAL_WORDS[match[2]])
         lowered = lowered[: match.start()] + " " + lowered[match.end() :]
     elif re.fullmatch(r"(?:group|team|table|grp)\s*[#:.-]?\s*(?:\d{1,3}|[a-z])", lowered.strip()):
-        return replace(heading, group=typed if heading.set_up is None and heading.measure is None else tidy(lowered))
-    content = [word for word in plain(lowered).split() if word not in _EMPTY]
-    return _with_content(heading, content, bool(plain(lowered)))
+        alone = heading.set_up is None and heading.measure is None
+        match = None if alone else _NUMBERED_GROUP.search(typed)
+        return replace(heading, group=match[0] if match else typed)
+    return _with_content(heading, content_words(lowered), lowered)
 
 
-def _with_content(heading: Heading, content: list[str], had_words: bool) -> Heading:
-    """The heading with what its remaining words say."""
+def _span(words: list[str], lowered: str) -> str:
+    """The text from the first of some words to the last, with what stands between them: "glow-in-the-dark", not "glow dark"."""
+    places = [match for match in re.finditer(r"[^\W_]+|[#%]", lowered) if match[0] in words]
+    return " ".join(lowered[places[0].start() : places[-1].end()].split()) if places else " ".join(words)
+
+
+def _with_content(heading: Heading, content: list[str], lowered: str) -> Heading:
+    """The heading with what its remaining words say.
+
+    Args:
+        heading: what was found so far.
+        content: the words that are left and mean something.
+        lowered: all that is left, in lower case.
+    """
     if any(word in _TOTAL_WORDS for word in content):
         rest = [word for word in content if word not in _TOTAL_WORDS]
         color = " ".join(rest) if rest and all(word in COLOR_WORDS for word in rest) else None
@@ -180,7 +204,7 @@ def _with_content(heading: Heading, content: list[str], had_words: bool) -> Head
     if content and any(word in COLOR_WORDS for word in content):
         colors = [word for word in content if word in COLOR_WORDS or word in _SHADES]
         if len(colors) == len(content) or heading.measure:
-            return replace(heading, color=" ".join(colors))
+            return replace(heading, color=_span(colors, lowered))
     nouns = [word for word in content if word in _KEY_NOUNS]
     if len(nouns) == 1 and all(word in _BESIDE_NOUN or word in nouns for word in content):
         return replace(heading, role=_KEY_NOUNS[nouns[0]])
@@ -189,8 +213,8 @@ def _with_content(heading: Heading, content: list[str], had_words: bool) -> Head
             return heading
         if heading.measure is not None:
             return replace(heading, role=heading.measure)
-        return replace(heading, role="count") if had_words else heading
+        return replace(heading, role="count") if plain(lowered) else heading
     if heading.measure or heading.set_up is not None or heading.trial is not None:
         # "Cone (4)", "Cone down": a kind that we have no list of, told by its company.
-        return replace(heading, color=" ".join(content))
+        return replace(heading, color=_span(content, lowered))
     return heading

@@ -6,6 +6,7 @@ import re
 
 from mathgen.trials.heading_words import read_heading, tidy
 from mathgen.trials.scope import Label
+from mathgen.trials.tidy import tidy_cell
 
 _TOTAL = re.compile(
     r"(?:(?:sub|grand|class|overall|column|group|team|trial)[ -]?)?(?:totals?|sums?)(?: down| knocked down| standing| pins)?:?"
@@ -45,7 +46,7 @@ def read_trial(text: str) -> Label:
             and heading.set_up is None
         ):
             return heading.trial
-    return typed
+    return tidy_cell(text)
 
 
 def is_trial_label(text: str) -> bool:
@@ -63,7 +64,16 @@ def read_color(text: str) -> tuple[str, int | None]:
     heading = read_heading(text)
     if heading.color and heading.trial is None:
         return heading.color, heading.set_up
-    return re.sub(r" pins?$", "", tidy(text).casefold()), None
+    return re.sub(r" pins?$", "", tidy_cell(text).casefold()), None
+
+
+def respelled(color: str, typed: str) -> bool:
+    """Whether a color is more than the typed text, or a part of it, in lower case.
+
+    >>> respelled("glow-in-the-dark", "Glow-in-the-dark (3)"), respelled("sky blue", "Sky_Blue")
+    (False, True)
+    """
+    return color not in tidy_cell(typed).lower()
 
 
 def total_label(text: str) -> str | None:

@@ -9,11 +9,12 @@ from __future__ import annotations
 from mathgen.errors import Fault, Place
 from mathgen.trials.body import Body
 from mathgen.trials.cells import Count, read_cell
-from mathgen.trials.columns import Columns, place_of, sort_columns
+from mathgen.trials.column_uses import Columns, place_of
+from mathgen.trials.columns import sort_columns
 from mathgen.trials.grid import Grid
 from mathgen.trials.header import Header
 from mathgen.trials.heading_words import whole_measure
-from mathgen.trials.labels import is_trial_label, read_color, read_trial
+from mathgen.trials.labels import is_trial_label, read_color, read_trial, respelled
 from mathgen.trials.readings import SheetReadings
 from mathgen.trials.scope import Label
 from mathgen.trials.set_up import Statement, in_title
@@ -31,7 +32,7 @@ def read_sheet(
         outer_trial: the trial that the sheet's name gives, used where the sheet names none.
         outer_group: the group that the sheet's name gives, used where the sheet names none.
     """
-    found = SheetReadings(grid, titles=[text for _, text in header.titles], notes=list(header.notes))
+    found = SheetReadings(grid, titles=[text for _, text in header.titles], notes=[*grid.notes, *header.notes])
     titles = _title_set_ups(grid, header)
     found.set_ups.extend(titles)
     for _, text in header.titles:
@@ -48,6 +49,8 @@ def read_sheet(
         return found
     for column in columns.values:
         heading = column.heading
+        if heading.color and heading.measure != "set_up" and respelled(heading.color, heading.text):
+            found.notes.append(f'"{heading.text}" is read as the color "{heading.color}".')
         if heading.set_up is not None and heading.color and heading.measure != "set_up":
             found.set_ups.append(
                 Statement(

@@ -8,10 +8,10 @@ from typing import Literal
 
 from mathgen.errors import Fault, Place, Question
 from mathgen.trials.cells import Count, read_cell
-from mathgen.trials.heading_words import measure_words
 from mathgen.trials.questions import ask_counts
 from mathgen.trials.readings import Reading
 from mathgen.trials.scope import Measure
+from mathgen.trials.titles import speaks_of_seeds, title_measures
 
 MEASURE_WORDS: dict[Measure, str] = {"down": "knocked down", "standing": "left standing", "set_up": "set up"}
 _SHOWN = 6  # headings named in the question
@@ -30,16 +30,18 @@ class Settled:
 def settle_measures(readings: list[Reading], titles: Iterable[str], wanted: Literal["down", "standing"] | None) -> Settled:
     """A measure for each reading.
 
-    A heading that says it stands against everything; then the option; then the titles and sheet names. A count such as 3/4 is
-    read as knocked down of set up, which is said. With none of these the class alone knows.
+    A heading that says it stands against everything; then the option; then titles and sheet names that speak of counting. A count
+    such as 3/4 is read as knocked down of set up, which is said. With none of these the class alone knows.
     """
     unsaid = [reading for reading in readings if reading.measure is None]
     if not unsaid:
         return Settled(readings, faults=tuple(_against_headings(readings, wanted)))
     said: dict[Measure, str] = {}
+    phrases: dict[Measure, str] = {}
     for title in titles:
-        for measure in sorted(measure_words(title) - {"set_up"}):
+        for measure, phrase in sorted(title_measures(title).items()):
             said.setdefault(measure, title)
+            phrases.setdefault(measure, phrase)
     if wanted:
         against = [title for measure, title in said.items() if wanted not in said and measure != wanted]
         notes = tuple(
@@ -48,7 +50,9 @@ def settle_measures(readings: list[Reading], titles: Iterable[str], wanted: Lite
         return Settled(_all(readings, wanted), notes)
     if len(said) == 1:
         ((measure, title),) = said.items()
-        return Settled(_all(readings, measure), (f'The counts are of pins {MEASURE_WORDS[measure]}, as "{title}" says.',))
+        # A table of seeds is told in its own words: nothing was knocked down there.
+        what = f'taken as "{phrases[measure]}"' if speaks_of_seeds([title]) else f"of pins {MEASURE_WORDS[measure]}"
+        return Settled(_all(readings, measure), (f'The counts are {what}, as "{title}" says.',))
     cells = [read_cell(reading.text, reading.is_date) for reading in unsaid]
     if (
         not said

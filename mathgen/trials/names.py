@@ -6,7 +6,7 @@ from dataclasses import replace
 
 from mathgen.errors import Fault
 from mathgen.trials.heading_words import COLOR_WORDS
-from mathgen.trials.labels import spelling_key
+from mathgen.trials.labels import is_trial_label, spelling_key
 from mathgen.trials.readings import Reading
 from mathgen.trials.scope import Label
 
@@ -41,6 +41,19 @@ def near_groups(readings: list[Reading]) -> list[str]:
         for other in groups[index + 1 :]
         if _slip_apart(group, other)
     ]
+
+
+def unclear_groups(readings: list[Reading]) -> list[str]:
+    """A note for each group that is called like a color or a trial: it stays, and that is said."""
+    colors = {spelling_key(reading.color) for reading in readings} | COLOR_WORDS
+    trials = {spelling_key(reading.trial) for reading in readings if isinstance(reading.trial, str)}
+    notes = []
+    for group in dict.fromkeys(reading.group for reading in readings):
+        key = spelling_key(group)
+        like = "a color" if key in colors else "a trial" if is_trial_label(group) or key in trials else None
+        if like:
+            notes.append(f'A group is called "{group}", like {like}: questions may be hard to understand.')
+    return notes
 
 
 def misspelled_colors(readings: list[Reading]) -> list[Fault]:

@@ -12,6 +12,7 @@ from mathgen.trials.aligned import aligned_rows, split_at_gaps
 from mathgen.trials.decoding import decoded
 from mathgen.trials.grid import Grid
 from mathgen.trials.limits import TEXT_BYTES, megabytes, refuse_large_sheet
+from mathgen.trials.quotation import marks_note, needless_marks, with_marks_kept
 from mathgen.trials.tidy import squared
 
 _SEPARATORS = "\t,;|"  # in the order of trust, where two part the text equally well
@@ -40,24 +41,31 @@ def read_text(content: bytes, name: str) -> Grid:
     if text is None:
         advice = "Open it in the program that made it and save it as CSV or XLSX."
         raise TableFaults((Fault(Place(), f"{name}: bytes that are no text", "a table as text, CSV, XLSX, XLS or ODS", advice),))
-    rows = squared(_records(text))
+    records, notes = _records(text)
+    rows = squared(records)
     if not rows:
         advice = "Was it saved, and is it the right one?"
         raise TableFaults((Fault(Place(), f"{name}: nothing", "a table with headings and results", advice),))
     refuse_large_sheet(len(rows), len(rows[0]))
-    return Grid(rows)
+    return Grid(rows, notes=notes)
 
 
-def _records(text: str) -> list[list[str]]:
+def _records(text: str) -> tuple[list[list[str]], tuple[str, ...]]:
+    """The cells, and a note where quotation marks were taken for the file's own."""
     stated = _STATED.match(text)
     if stated:
         text, separator = text[stated.end() :], stated.group(1)
     else:
         separator = _separator(text)
     if separator == "  ":
-        return aligned_rows(_LINE_END.split(text.expandtabs()))
+        return aligned_rows(_LINE_END.split(text.expandtabs())), ()
     records = _checked(text, separator)
-    return _without_frame(records) if separator == "|" else records
+    needless = needless_marks(text, separator, records) if '"' in text else ()
+    if needless and separator == "\t":
+        # A spreadsheet puts marks around a cell only where it must; these were typed.
+        return _checked(with_marks_kept(text, separator, needless), separator), ()
+    notes = (marks_note(needless),) if needless else ()
+    return (_without_frame(records) if separator == "|" else records), notes
 
 
 def _parted(text: str, separator: str) -> list[list[str]]:

@@ -13,6 +13,7 @@ from mathgen.trials.results import weigh
 from mathgen.trials.sheets import choose_sheets
 from mathgen.trials.source import read_grids
 from mathgen.trials.table import TrialTable
+from mathgen.trials.unprintable import unprintable
 
 __all__ = ["ReadOptions", "ReadResult", "interpret", "read_table"]
 
@@ -37,6 +38,8 @@ def interpret(grids: Sequence[Grid], options: ReadOptions = ReadOptions()) -> Re
         TableFaults: something cannot be understood; every fault at once.
         TableQuestions: something reads in more than one way; every question at once.
     """
+    if unseen := unprintable(grids):
+        raise TableFaults(unseen)
     choosing = choose_sheets(tuple(grids), options.sheet)
     if choosing.question is not None:
         raise TableQuestions((choosing.question,), choosing.notes)

@@ -32,6 +32,7 @@ class TotalCell:
     place: Place
     text: str
     sums: tuple[frozenset[tuple[int, int]], ...]
+    label: str = ""  # "Totals" or the like, where that stands in the place of a group's name
 
 
 @dataclass(slots=True)

@@ -8,7 +8,7 @@ from mathgen.errors import Fault, Place, Question
 from mathgen.trials.cells import Absent, Cell, Count, Unreadable, read_cell
 from mathgen.trials.duplicates import settle_duplicates, trials_listed
 from mathgen.trials.measures import MEASURE_WORDS, settle_measures
-from mathgen.trials.names import misspelled_colors, near_groups, one_spelling
+from mathgen.trials.names import misspelled_colors, near_groups, one_spelling, unclear_groups
 from mathgen.trials.optional_columns import Kept, kept_of_row
 from mathgen.trials.options import ReadOptions
 from mathgen.trials.questions import ask_blank, ask_set_up
@@ -16,6 +16,7 @@ from mathgen.trials.readings import Reading, SheetReadings
 from mathgen.trials.scope import Label, Measure
 from mathgen.trials.set_up import SetUps, Statement, against_option, unknown_colors
 from mathgen.trials.table import Row, TrialTable
+from mathgen.trials.titles import speaks_of_seeds
 from mathgen.trials.totals_check import CountedCell, check_totals
 
 
@@ -62,9 +63,12 @@ def weigh(sheets: list[SheetReadings], options: ReadOptions) -> Results:
             results.take(faults=[Fault(place, "", "results below the headings", "Add a row for each group and trial.")])
         return results
     readings = one_spelling(readings, results.notes)
-    results.take(near_groups(readings), misspelled_colors(readings))
-    settled = settle_measures(readings, [text for sheet in sheets for text in (*sheet.titles, sheet.grid.sheet or "")], options.counts)
+    results.take([*near_groups(readings), *unclear_groups(readings)], misspelled_colors(readings))
+    titles = [text for sheet in sheets for text in (*sheet.titles, sheet.grid.sheet or "")]
+    settled = settle_measures(readings, titles, options.counts)
     results.take(settled.notes, settled.faults, settled.question)
+    if speaks_of_seeds([*titles, *dict.fromkeys(reading.place.heading or "" for reading in readings)]):
+        results.take(["The table speaks of seeds; --scenario seeds gives words about seeds."])
     single = settle_duplicates(settled.readings, options.duplicates, any(sheet.timestamped for sheet in sheets))
     results.take(single.notes, question=single.question)
     weighing = _Weighing(sheets, options, results)

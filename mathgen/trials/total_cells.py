@@ -4,8 +4,8 @@ from __future__ import annotations
 
 from dataclasses import dataclass
 
-from mathgen.trials.columns import Columns
-from mathgen.trials.header import HeadedColumn
+from mathgen.trials.column_uses import Columns
+from mathgen.trials.headed_columns import HeadedColumn
 from mathgen.trials.labels import spelling_key, total_label, total_of
 from mathgen.trials.scope import Label
 

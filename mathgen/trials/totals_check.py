@@ -50,13 +50,18 @@ def _check(total: TotalCell, counted: dict[tuple[int, int], CountedCell]) -> Fau
     if cell.out_of is not None:
         if (cell.value, cell.out_of) in zip(sums, set_ups, strict=True):
             return None
-        return Fault(total.place, total.text, f"{expected} of {set_ups[0] if set_ups else 0}, the sums of the counts", _ADVICE)
+        return Fault(total.place, total.text, f"{expected} of {set_ups[0] if set_ups else 0}, the sums of the counts", _advice(total))
     if cell.value in sums or (_may_mean_set_up(total) and cell.value in set_ups) or cell.value in _complements(total, sums, set_ups):
         return None
-    return Fault(total.place, total.text, f"{expected}, the sum of the counts", _ADVICE)
+    return Fault(total.place, total.text, f"{expected}, the sum of the counts", _advice(total))
 
 
 _ADVICE = "Correct the count or the total that is wrong, or use --ignore-totals to go on with the counts as they are."
+
+
+def _advice(total: TotalCell) -> str:
+    """What to do about a wrong total; it may be a group with an unlucky name."""
+    return f'{_ADVICE} If "{total.label}" is a group, call it "The {total.label}".' if total.label else _ADVICE
 
 
 def _may_mean_set_up(total: TotalCell) -> bool:

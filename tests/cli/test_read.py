@@ -92,3 +92,34 @@ def test_reading_a_clear_table_loads_no_spreadsheet_reader_and_no_spelling() -> 
     done = subprocess.run([sys.executable, "-c", code], input=CLEAR.encode(), capture_output=True, check=True)
     loaded = set(done.stdout.decode().splitlines()[-1].split())
     assert not loaded & {"pandas", "rapidfuzz", "openpyxl", "python_calamine", "typst", "jinja2"}
+
+
+def test_a_title_in_which_a_ball_goes_down_leaves_the_question_open() -> None:
+    done = run("read", "-", "--json", typed="Sock ball down the cardboard ramp\nGroup,Trial,Red (4)\nOwls,1,3\n")
+    assert done.returncode == 3
+    assert [question["id"] for question in json.loads(done.stdout)["questions"]] == ["counts"]
+
+
+def test_names_come_back_as_typed() -> None:
+    typed = 'Pins knocked down\nGroup\tTrial\tGlow-in-the-dark (4)\nX²\t1\t3\n"Q"\t1\t2\n😀 Cats\t1\t1\n'
+    shown = json.loads(run("read", "-", "--json", typed=typed).stdout)
+    assert [(row["group"], row["color"]) for row in shown["rows"]] == [
+        ("X²", "glow-in-the-dark"), ('"Q"', "glow-in-the-dark"), ("😀 Cats", "glow-in-the-dark"),
+    ]  # fmt: skip
+    assert shown["notes"] == ['The counts are of pins knocked down, as "Pins knocked down" says.']
+
+
+def test_a_control_character_is_a_fault_that_says_where() -> None:
+    done = run("read", "-", typed=CLEAR.replace("Owls,2", "Ow\x07ls,2"))
+    assert (done.returncode, done.stdout) == (1, b"")
+    assert done.stderr.decode().startswith('row 4, column 1, cell A4: found "Zoë\'s Ow[U+0007]ls"')
+
+
+def test_no_row_of_a_group_called_means_is_lost() -> None:
+    done = run("read", "-", "--json", typed=CLEAR + "Means,1,1,3\n")
+    shown = json.loads(done.stdout)
+    assert shown["rows"][-2:] == [
+        {"group": "Means", "trial": 1, "color": "red", "set_up": 4, "down": 1},
+        {"group": "Means", "trial": 1, "color": "blue", "set_up": 3, "down": 3},
+    ]
+    assert shown["notes"][0] == '"Means" (row 5) is read as a group: its counts do not sum up the rows above it.'

@@ -46,3 +46,15 @@ def fonts(document: PdfReader) -> dict[str, bool]:
 def text(pdf: bytes) -> str:
     """All words in reading order, one space between them."""
     return " ".join(" ".join(page.extract_text() for page in reader(pdf).pages).split())
+
+
+def lines(page: Any) -> list[tuple[float, float, float, str]]:
+    """Each run of words on a page, in reading order: height of its base line, where it starts, its size (all in points), its words."""
+    found: list[tuple[float, float, float, str]] = []
+
+    def keep(words: str, outer: list[float], inner: list[float], font: object, size: float) -> None:
+        if words.strip():
+            found.append((inner[5] * outer[3] + outer[5], inner[4] * outer[0] + outer[4], size, words.strip()))
+
+    page.extract_text(visitor_text=keep)
+    return found

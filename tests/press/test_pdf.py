@@ -6,20 +6,25 @@ import itertools
 import os
 import subprocess
 import sys
+from dataclasses import replace
 from functools import cache
 from pathlib import Path
 
 import pdfua
 import pytest
 
+from mathgen.bank.plan import ChosenForm, Graph
 from mathgen.errors import RequestFault
 from mathgen.press.pdf import Kind, page_count, pdf_bytes, pdfs, write_pdf
+from mathgen.sheets.graph import graph_data
 from mathgen.sheets.key import key_data
 from mathgen.sheets.worksheet import worksheet_data
+from mathgen.trials.scope import Scope
 from mathgen.trials.table import Row, TrialTable
-from tests.press.pdf_structure import elements, fonts, reader, text
-from tests.sheets.by_hand import GRADE_7, TABLE, problem, sheet, sheet_of, words
+from tests.press.pdf_structure import elements, fonts, lines, reader, text
+from tests.sheets.by_hand import GRADE_4, GRADE_7, TABLE, problem, sheet, sheet_of, words
 
+ANYWHERE = "\u200b"  # the sign without width at which a line may break
 KINDS: tuple[Kind, ...] = ("worksheet", "key")
 EVERY = [
     pytest.param(kind, grade, wish, id=f"{kind}, grade {grade}, {wish}")
@@ -96,10 +101,13 @@ def test_a_graphs_alt_text_tells_its_data_and_a_fractions_says_it() -> None:
 
 
 @pytest.mark.parametrize(
-    ("grade", "wish", "pages"), [(2, (), 2), (4, (), 2), (7, (), 2), (4, (("forms", 2), ("paper", "a4")), 4), (4, (("pages", 4),), 4)]
+    ("grade", "wish", "pages"),
+    [(7, (), 2), (4, (), 3), (4, (("layout", "save-paper"),), 2), (4, (("forms", 2), ("paper", "a4")), 6), (4, (("pages", 4),), 4)],
 )
-def test_a_sheet_has_the_pages_of_its_plan_and_counts_them_by_form(grade: int, wish: tuple[tuple[str, object], ...], pages: int) -> None:
-    """A leaf of two sides by default."""
+def test_a_sheet_takes_the_pages_that_its_problems_need_and_counts_them_by_form(
+    grade: int, wish: tuple[tuple[str, object], ...], pages: int
+) -> None:
+    """Eight problems with room to work; fewer sides where paper is saved, more where they were asked for."""
     document = reader(made("worksheet", grade, wish))
     assert len(document.pages) == pages
     forms = dict(wish).get("forms", 1)
@@ -110,9 +118,70 @@ def test_a_sheet_has_the_pages_of_its_plan_and_counts_them_by_form(grade: int, w
         assert "4Q7K2M0X9R5T" in page.extract_text()
 
 
-def test_a_number_of_pages_that_is_asked_for_is_met_where_the_words_fit_at_all() -> None:
-    """Four problems of grade 7 with their table take one side, if one is asked for."""
-    assert page_count(pdf_bytes("worksheet", worksheet_data(sheet_of(GRADE_7[:4], 7, pages=1), TABLE, words(7)))) == 1
+def test_one_problem_alone_takes_one_side_where_one_was_asked_for() -> None:
+    """It cannot be left out for want of room."""
+    assert page_count(pdf_bytes("worksheet", worksheet_data(sheet_of(GRADE_7[:1], 7, pages=1), TABLE, words(7)))) == 1
+
+
+@pytest.mark.parametrize("grade", [2, 4, 7])
+def test_large_print_is_eighteen_points_everywhere(grade: int) -> None:
+    """Table, graph and foot as well (American Printing House guidelines: 18 points at least)."""
+    sizes = {height for page in reader(made("worksheet", grade, (("large_print", True),))).pages for *_, height, _ in lines(page)}
+    assert min(sizes) >= 18
+
+
+def test_a_first_page_without_problems_is_filled_by_its_graph() -> None:
+    """In large print the head leaves no room for a problem; then the lowest word on the page stands in its last sixth."""
+    first = reader(made("worksheet", 4, (("large_print", True),))).pages[0]
+    assert "Look at" not in first.extract_text()
+    body = [height for height, *_ in lines(first) if height > 70]
+    assert min(body) < 792 / 6
+
+
+@pytest.mark.parametrize(("highest", "numbered"), [(14, False), (20, False), (37, True), (39, True), (480, True)])
+def test_numbers_of_a_graph_touch_neither_one_another_nor_its_title(highest: int, numbered: bool) -> None:
+    """Capital height of the face is 0.7 of its size: the scale's numbers stand at least that far apart, and so do a bar's number and
+    the title."""
+    data = worksheet_data(sheet(2), TABLE, words(2))
+    graph = Graph(Scope(), ("red", "blue", "gold"), (highest, highest // 2, 1))
+    data["forms"][0]["graph"] = graph_data(graph, TABLE, words(2), 2)
+    page = reader(pdf_bytes("worksheet", data)).pages[0]
+    found = [(y, x, size, word) for y, x, size, word in lines(page) if abs(size - 16 * 0.85) < 0.01]
+    scale = sorted(y for y, x, _, word in found if word.isdigit() and x < min(x for _, x, _, word in found if word == "red") - 10)
+    assert len(scale) > 3
+    assert all(above - below > 0.8 * 13.6 for below, above in itertools.pairwise(scale))
+    title = min(y for y, _, _, word in found if "all groups" in word or "2 trials" in word)
+    label = [y for y, _, _, word in found if word == str(highest) and y not in scale]
+    assert len(label) == numbered
+    assert all(title - y > 13.6 for y in label)
+
+
+def test_the_answer_strip_of_twenty_problems_and_four_forms_stands_on_one_page() -> None:
+    """A row alone on the next page would be missed in marking."""
+    problems = tuple(itertools.islice(itertools.cycle(GRADE_4), 20))
+    forms = tuple(ChosenForm(mark, problems, None) for mark in "ABCD")
+    chosen = replace(sheet_of(problems, 4, forms=4), forms=forms)
+    page, *_ = reader(pdf_bytes("key", key_data(chosen, TABLE, words(4)))).pages
+    numbers = [word for _, x, _, word in lines(page) if x < 90 and word.isdigit()]
+    assert numbers[:20] == [str(number) for number in range(1, 21)]
+
+
+def test_worked_answers_start_under_a_short_strip() -> None:
+    """Half a page left white helps nobody."""
+    assert "Worked answers" in reader(made("key", 2)).pages[0].extract_text()
+
+
+@pytest.mark.parametrize("name", ["Supercalifragilisticexpialidocious" * 3, "W" * 60])
+def test_a_long_unbroken_name_stays_on_the_page(name: str) -> None:
+    """Every line starts within the margins and its letters, at the narrowest, end there; nothing is lost."""
+    table = TrialTable(tuple(Row(group, trial, "red", 4, 3) for group in (name, "Owls") for trial in (1, 2)))
+    read = problem(f"Use the table. {name} set up 4 pins. How many fell?", "3", unit="pins", reads=Scope())
+    chosen = sheet_of((read, problem("Which group?", name, labels=(name, "Owls"))), 4)
+    for kind, data in (("worksheet", worksheet_data), ("key", key_data)):
+        pages = reader(pdf_bytes(kind, data(chosen, table, words(4, table)))).pages  # type: ignore[arg-type]
+        # The narrowest letter of the face is a fifth of its size.
+        assert all(x + 0.2 * size * len(word) < 612 - 40 for page in pages for _, x, size, word in lines(page))
+        assert "".join(word for page in pages for *_, word in lines(page)).replace(" ", "").replace(ANYWHERE, "").count(name) >= 1
 
 
 @pytest.mark.parametrize("wish", [(), (("paper", "a4"),), (("large_print", True),), (("pages", 8),), (("layout", "save-paper"),)])

@@ -16,7 +16,8 @@ from mathgen.grades.curriculum import load
 from mathgen.problems.draft import leaves_of
 from mathgen.problems.record import Problem, Slip, Step
 from mathgen.proof.raw import RawRows
-from mathgen.proof.record import AGREES, prove, proved
+from mathgen.proof.record import prove, proved
+from mathgen.proof.verdict import AGREES
 from mathgen.scenario.words import scenario
 from mathgen.trials.options import ReadOptions
 from mathgen.trials.reading import read_table

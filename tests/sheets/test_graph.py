@@ -7,6 +7,7 @@ import pytest
 from mathgen.bank.plan import Graph
 from mathgen.sheets.graph import graph_data, scale_step
 from mathgen.trials.scope import Scope
+from mathgen.trials.table import Row, TrialTable
 from tests.sheets.by_hand import GRAPHS, TABLE, words
 
 
@@ -46,4 +47,22 @@ def test_scales_have_few_lines(highest: int) -> None:
 def test_the_title_says_over_which_trials_it_counts() -> None:
     """A graph of all trials must not look like one of a single trial."""
     graph = Graph(Scope(("Owls",), None, None), ("red",), (4,))
-    assert graph_data(graph, TABLE, words(4), 4)["title"] == "Pins knocked down, Owls, all 2 trials"
+    assert graph_data(graph, TABLE, words(4), 4)["title"] == "Pins knocked down, Owls, the 2 trials"
+    three = TrialTable(tuple(Row("Owls", trial, "red", 4, 1) for trial in (1, 2, 3)))
+    assert graph_data(graph, three, words(4, three), 4)["title"] == "Pins knocked down, Owls, all 3 trials"
+
+
+@pytest.mark.parametrize("highest", [31, 35, 37, 39, 40, 99, 480])
+def test_a_number_on_the_highest_bar_has_a_step_of_room_above_it(highest: int) -> None:
+    """It must not reach the title."""
+    data = graph_data(Graph(Scope(), ("red", "blue"), (highest, 2)), TABLE, words(4), 4)
+    assert data["numbers_on_bars"]
+    assert data["top"] - highest > data["step"]
+    assert data["top"] % data["step"] == 0
+
+
+def test_a_title_can_be_set_on_two_lines_with_the_same_words() -> None:
+    """Where a narrow column would break it in the middle of "Trials 1 and 2"."""
+    data = graph_data(Graph(Scope(("Owls",), (1, 2), None), ("red",), (4,)), TABLE, words(4), 4)
+    assert data["title_lines"] == ["Pins knocked down,", "Owls, Trials 1 and 2"]
+    assert " ".join(data["title_lines"]) == data["title"]

@@ -3,12 +3,19 @@
 from __future__ import annotations
 
 import json
+from dataclasses import replace
+from pathlib import Path
 
 from sympy import Rational
 
+import mathgen.scenario
 from mathgen.exact.demand import Demand
+from mathgen.grades.curriculum import load
+from mathgen.scenario.words import scenario
 from mathgen.sheets.key import OWN_RULES, cautions, key_data, worked_answer
-from tests.sheets.by_hand import TABLE, problem, sheet, words
+from mathgen.sheets.page_words import page_words
+from mathgen.trials.table import Row, TrialTable
+from tests.sheets.by_hand import TABLE, problem, sheet, sheet_of, words
 
 
 def plain(parts: list[dict[str, str]]) -> str:
@@ -83,8 +90,41 @@ def test_forms_that_come_in_later_grades_are_not_listed() -> None:
     assert listed == {3: ["2/8"], 5: ["2/8", "0.25"], 6: ["2/8", "0.25", "25%"]}
 
 
-def test_a_rounded_answer_comes_with_its_exact_value() -> None:
-    """11 of 18 pins to the nearest tenth of a percent."""
+def test_an_exact_value_that_was_rounded_is_no_other_right_answer() -> None:
+    """11 of 18 pins to the nearest tenth of a percent: the exact value stands in the reason alone."""
     made = problem("What percent?", "61.1%", form="percent")
-    rounded = made._replace(answer=made.answer._replace(exact=Rational(11, 18), demand=Demand("percent", 1)))
-    assert plain(worked_answer(rounded, 1, 7)["demand"]) == "Rounded as asked; the exact value is 11/18."
+    answer = made.answer._replace(exact=Rational(11, 18), demand=Demand("percent", 1), because="61 1/9% rounds to 61.1%")
+    worked = worked_answer(made._replace(answer=answer), 1, 7)
+    assert worked["accepted"] == worked["demand"] == []
+    assert plain(worked["because"]) == "1/9% rounds to 61.1%"  # the whole of 61 stands beside its fraction
+
+
+def test_forms_of_different_length_are_counted_one_by_one() -> None:
+    """Form B lacks the last problem."""
+    whole = sheet(4, forms=2)
+    first, second = whole.forms
+    shorter = replace(whole, forms=(first, replace(second, problems=second.problems[:-1])))
+    about = {part["head"]: part["lines"] for part in key_data(shorter, TABLE, words(4))["teacher"]["about"]}
+    assert about["Problems"] == ["Form A 8, Form B 7"]
+
+
+def test_a_group_named_like_a_fraction_is_printed_as_typed_and_the_answer_is_not() -> None:
+    """Data is data: group "1/2" knocked down 3/4 of its pins."""
+    table = TrialTable((Row("1/2", 1, "red", 4, 3), Row("Owls", 1, "red", 4, 1)))
+    made = (problem("1/2 knocked down 3/4 of the pins. What fraction?", "1/2"), problem("Which group?", "1/2", labels=("1/2", "Owls")))
+    data = key_data(sheet_of(made, 4), table, words(4, table))
+    fraction, name = data["forms"][0]["problems"]
+    assert [part.get("top", part.get("text")) for part in fraction["text"]][:2] == ["1/2", " knocked down "]
+    assert [part["top"] for part in fraction["text"] if "top" in part] == ["3"]
+    assert fraction["answer"][0]["alt"] == "one half"
+    assert name["answer"] == data["strip"][1]["answers"][0] == [{"text": "1/2"}]
+
+
+def test_the_head_above_the_cautions_is_the_scenarios(tmp_path: Path) -> None:
+    """A file of a teacher's own may leave it out."""
+    assert key_data(sheet(4), TABLE, words(4))["teacher"]["cautions_head"] == "Before anything rolls"
+    ramp = (Path(mathgen.scenario.__file__).parent / "ramp.toml").read_text(encoding="utf-8")
+    own = tmp_path / "own.toml"
+    own.write_text(ramp.replace('head = "Before anything rolls"\n', ""), encoding="utf-8")
+    heads = [page_words(scenario(name), load("ccss"), TABLE, 4)["cautions_head"] for name in ("seeds", str(own))]
+    assert heads == ["Before you plant", "Before you start"]

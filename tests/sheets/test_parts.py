@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import pytest
 
-from mathgen.sheets.parts import Part, parts, running_parts, working
+from mathgen.sheets.parts import Part, names_like_fractions, parts, running_parts, working
 
 
 def joined(cut: list[Part]) -> str:
@@ -61,6 +61,14 @@ def test_a_count_stays_with_its_noun_and_not_is_stressed_on_demand_only() -> Non
         {"bold": "not"},
     ]
     assert {"bold": "not"} not in running_parts(text)
+
+
+def test_names_of_the_table_are_left_as_typed() -> None:
+    """The longer name first, and only where it stands alone."""
+    names = names_like_fractions(["Owls", "1/2", "Room 1/2"])
+    cut = running_parts("Room 1/2 beat 1/2 by 1/2 of 3 pins, not 11/2.", names=names)
+    assert [part["top"] for part in cut if "top" in part] == ["11"]
+    assert joined(cut) == "Room 1/2 beat 1/2 by 1/2 of 3 pins, not 11/2."
 
 
 def test_steps_are_set_in_school_signs() -> None:

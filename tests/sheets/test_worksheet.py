@@ -3,10 +3,12 @@
 from __future__ import annotations
 
 import json
+from typing import Any
 
 import pytest
 
-from mathgen.sheets.worksheet import page_change, worksheet_data
+from mathgen.bank.plan import SheetPlan
+from mathgen.sheets.worksheet import few_on_pages, page_change, worksheet_data
 from tests.sheets.by_hand import GRADE_4, TABLE, sheet, sheet_of, words
 
 
@@ -80,6 +82,31 @@ def test_a_leaf_is_the_default_and_a_demand_overrides_it() -> None:
         ({"layout": "save-paper"}, 1, None),
     ],
 )
-def test_pages_that_differ_from_the_plan_are_said(wish: dict[str, object], printed: int, said: str | None) -> None:
+def test_pages_that_differ_from_the_plan_are_said(wish: dict[str, Any], printed: int, said: str | None) -> None:
     """A default leaf may take less; a number that was asked for is met or said."""
     assert page_change(worksheet_data(sheet(4, **wish), TABLE, words(4)), printed) == said
+
+
+@pytest.mark.parametrize(
+    ("pages", "here", "usual", "said"),
+    [
+        (1, 1, 3, "1 page holds 1 problem of these with room to work; 3 are usual."),
+        (2, 2, 6, "2 pages hold 2 problems of these with room to work; 6 are usual."),
+        (1, 2, 4, None),
+        (None, 1, 6, None),
+    ],
+)
+def test_pages_that_hold_few_problems_are_said(pages: int | None, here: int, usual: int, said: str | None) -> None:
+    """Where the teacher named the pages, and not even half of the usual number fits."""
+    assert few_on_pages(SheetPlan(2, pages=pages), here, usual) == said
+
+
+def test_two_columns_are_for_saving_paper_with_small_type() -> None:
+    """Younger pupils and large print keep the width of the page."""
+    wishes: list[tuple[int, dict[str, Any]]] = [
+        (2, {"layout": "save-paper"}),
+        (4, {}),
+        (4, {"layout": "save-paper"}),
+        (7, {"layout": "save-paper", "large_print": True}),
+    ]
+    assert [worksheet_data(sheet(grade, **wish), TABLE, words(grade))["columns"] for grade, wish in wishes] == [1, 1, 2, 1]

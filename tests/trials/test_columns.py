@@ -4,7 +4,8 @@ from __future__ import annotations
 
 import pytest
 
-from mathgen.trials.columns import Columns, sort_columns
+from mathgen.trials.column_uses import Columns
+from mathgen.trials.columns import sort_columns
 from mathgen.trials.header import find_header
 from tests.trials.as_grid import grid
 

@@ -49,5 +49,9 @@ def test_other_bytes_are_no_text(content: bytes) -> None:
     assert decoded(content) is None
 
 
+def test_a_stray_control_character_is_left_to_be_told_by_its_cell() -> None:
+    assert decoded(b"Ow\x07ls,3") == "Ow\x07ls,3"
+
+
 def test_an_end_of_file_sign_is_left_out() -> None:
     assert decoded(b"Owls,3\r\n\x1a") == "Owls,3\r\n"

@@ -4,7 +4,8 @@ from __future__ import annotations
 
 import pytest
 
-from mathgen.trials.header import find_header, read_spelled
+from mathgen.trials.headed_columns import read_spelled
+from mathgen.trials.header import find_header
 from tests.trials.as_grid import grid
 
 

@@ -135,3 +135,18 @@ def test_a_title_speaks_of_its_measures(text: str, measures: set[str]) -> None:
 
 def test_a_mixed_number_keeps_its_parts_apart() -> None:
     assert tidy(" 1½  in ") == "1 1⁄2 in"
+
+
+def test_raised_and_lowered_figures_are_no_figures() -> None:
+    assert [tidy(text) for text in ("X²", "3²", "H₂", "４")] == ["X²", "3²", "H₂", "4"]
+
+
+@pytest.mark.parametrize(
+    ("text", "group"), [("Group ①", "Group ①"), ("Team A", "Team A"), ("TEAM A (4)", "TEAM A"), ("Group 1 knocked down", "Group 1")]
+)
+def test_a_numbered_group_across_keeps_its_spelling(text: str, group: str) -> None:
+    assert read_heading(text).group == group
+
+
+def test_a_heading_keeps_its_text_as_typed() -> None:
+    assert read_heading("  Zoë’s  x² ").text == "Zoë’s x²"

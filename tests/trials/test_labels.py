@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import pytest
 
-from mathgen.trials.labels import is_trial_label, read_color, read_trial, spelling_key, total_label, total_of
+from mathgen.trials.labels import is_trial_label, read_color, read_trial, respelled, spelling_key, total_label, total_of
 
 
 @pytest.mark.parametrize(
@@ -23,6 +23,7 @@ from mathgen.trials.labels import is_trial_label, read_color, read_trial, spelli
         ("A", "A"),
         ("1b", "1b"),
         ("II", "II"),
+        ("x²", "x²"),
     ],
 )
 def test_a_trial_is_a_number_where_it_was_typed_as_one(text: str, label: int | str) -> None:
@@ -37,6 +38,11 @@ def test_a_trial_is_a_number_where_it_was_typed_as_one(text: str, label: int | s
         ("Red pins", ("red", None)),
         ("gold (5)", ("gold", 5)),
         ("Cone", ("cone", None)),
+        ("Glow-in-the-dark", ("glow-in-the-dark", None)),
+        ("Glow-in-the-dark (3)", ("glow-in-the-dark", 3)),
+        ("Blue/green pins knocked down", ("blue/green", None)),
+        ("Red & White", ("red & white", None)),
+        ("X²", ("x²", None)),
     ],
 )
 def test_a_color_is_in_lower_case_with_its_set(text: str, color: tuple[str, int | None]) -> None:
@@ -76,3 +82,7 @@ def test_a_total_names_its_group() -> None:
 
 def test_a_trial_label_says_nothing_else() -> None:
     assert [is_trial_label(text) for text in ("Trial 1", "T2", "1", "Trial 1 red", "Owls")] == [True, True, False, False, False]
+
+
+def test_a_color_that_is_more_than_the_text_in_lower_case_is_respelled() -> None:
+    assert [respelled(color, typed) for color, typed in (("dark blue", "Dark Blue (4)"), ("sky blue", "Sky_Blue"))] == [False, True]

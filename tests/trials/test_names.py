@@ -5,7 +5,7 @@ from __future__ import annotations
 import pytest
 
 from mathgen.errors import Place
-from mathgen.trials.names import misspelled_colors, near_groups, one_spelling
+from mathgen.trials.names import misspelled_colors, near_groups, one_spelling, unclear_groups
 from mathgen.trials.readings import Reading
 
 
@@ -43,3 +43,11 @@ def test_a_color_cell_a_slip_away_from_a_usual_color_is_a_fault_and_a_kind_of_it
 
 def test_colors_in_a_list_of_colors_are_never_misspelled() -> None:
     assert misspelled_colors([reading("Owls", "gray", 2), reading("Owls", "gray", 3), reading("Owls", "grey", 4)]) == []
+
+
+def test_a_group_called_like_a_color_or_a_trial_is_said_and_others_are_not() -> None:
+    assert unclear_groups([reading("Cone", "cone"), reading("GOLD"), reading("Trial 1"), reading("The Reds"), reading("7")]) == [
+        'A group is called "Cone", like a color: questions may be hard to understand.',
+        'A group is called "GOLD", like a color: questions may be hard to understand.',
+        'A group is called "Trial 1", like a trial: questions may be hard to understand.',
+    ]

@@ -615,6 +615,158 @@ Owl,1,1,0""",
         '"Owls" and "Owl" are read as two groups',
     ),
     Messy(
+        "a bare heading over the colors says what was counted",
+        """Group,Trial,Down,
+,,Red (4),Blue (3)
+Owls,1,3,2
+Owls,2,1,0""",
+        OWLS,
+    ),
+    Messy(
+        "a group called Means that is no average",
+        """Pins down
+Group,Trial,Red (4),Blue (3)
+Owls,1,3,2
+Owls,2,1,0
+Means,1,1,2
+Means,2,3,0""",
+        OWLS + "; Means 1: red 1/4, blue 2/3; Means 2: red 3/4, blue 0/3",
+        '"Means" (row 5) is read as a group: its counts do not sum up the rows above it.',
+    ),
+    Messy(
+        "a group called Totals whose name is typed once",
+        """Pins down
+Group,Trial,Red (4),Blue (3)
+Totals,1,3,2
+,2,1,0
+Owls,1,3,2""",
+        "Totals 1: red 3/4, blue 2/3; Totals 2: red 1/4, blue 0/3; Owls 1: red 3/4, blue 2/3",
+        '"Totals" (row 3) is read as a group',
+    ),
+    Messy(
+        "a group called Totals whose name stands on a row of its own",
+        """Pins down
+Group,Trial,Red (4),Blue (3)
+Owls,,,
+,1,3,2
+Totals,,,
+,1,1,0
+,2,1,0""",
+        "Owls 1: red 3/4, blue 2/3; Totals 1: red 1/4, blue 0/3; Totals 2: red 1/4, blue 0/3",
+        '"Totals" (row 5) is read as a group',
+    ),
+    Messy(
+        "totals whose name stands on a row of its own",
+        """Pins down
+Group,Trial,Red (4),Blue (3)
+Owls,1,3,2
+Hawks,1,1,0
+Totals,,,
+,1,4,2""",
+        OWLS_AND_HAWKS,
+        'Row 6 ("Totals") is a totals row',
+    ),
+    Messy(
+        "a group called Sum in each block of a table sorted by trial, once equal to what a sum would be",
+        """Pins down
+Group,Trial,Red (4),Blue (3)
+Owls,1,3,2
+Sum,1,1,1
+Owls,2,1,0
+Sum,2,1,0""",
+        OWLS + "; Sum 1: red 1/4, blue 1/3; Sum 2: red 1/4, blue 0/3",
+        '"Sum" (row 4) is read as a group',
+    ),
+    Messy(
+        "a group called Average in a long table",
+        """Group,Trial,Color,Set up,Down
+Owls,1,red,4,3
+,,blue,3,2
+Average,1,red,4,1
+,,blue,3,2""",
+        "Owls 1: red 3/4, blue 2/3; Average 1: red 1/4, blue 2/3",
+        '"Average" (row 4) is read as a group',
+    ),
+    Messy(
+        "a group called Average that was absent",
+        """Pins down
+Group,Trial,Red (4),Blue (3)
+Owls,1,3,2
+Average,1,absent,absent""",
+        "Owls 1: red 3/4, blue 2/3; Average 1: red absent, blue absent",
+    ),
+    Messy(
+        "totals and averages for each trial stay what they are",
+        """Pins down
+Group,Trial,Red (4),Blue (3)
+Owls,1,3,2
+Hawks,1,1,0
+Total,1,4,2
+Average,1,2,1
+Owls,2,2,2
+Hawks,2,0,1
+Total,2,2,3
+Average,2,1,1.5""",
+        "Owls 1: red 3/4, blue 2/3; Owls 2: red 2/4, blue 2/3; Hawks 1: red 1/4, blue 0/3; Hawks 2: red 0/4, blue 1/3",
+        'Row 10 ("Average") is not used.',
+    ),
+    Messy(
+        "totals by trial whose name is typed once",
+        """Pins down
+Group,Trial,Red (4),Blue (3)
+Owls,1,3,2
+Owls,2,1,0
+Hawks,1,1,0
+Hawks,2,0,1
+Total,1,4,2
+,2,1,1""",
+        "Owls 1: red 3/4, blue 2/3; Owls 2: red 1/4, blue 0/3; Hawks 1: red 1/4, blue 0/3; Hawks 2: red 0/4, blue 1/3",
+        'Row 8 ("Total") is a totals row',
+    ),
+    Messy(
+        "groups across called Totals and Average",
+        """Pins down
+Trial,Color,Owls,Totals,Average
+1,Red (4),3,1,4
+1,Blue (3),2,0,3""",
+        "Owls 1: red 3/4, blue 2/3; Totals 1: red 1/4, blue 0/3; Average 1: red 4/4, blue 3/3",
+        'The heading "Totals" is read as a group: its counts do not sum up the other groups.',
+    ),
+    Messy(
+        "totals and averages of groups across stay what they are",
+        """Pins down
+Trial,Color,Owls,Hawks,Total,Average
+1,Red (4),3,1,4,2
+1,Blue (3),2,0,2,1""",
+        OWLS_AND_HAWKS,
+        'The column "Average" is not used.',
+    ),
+    Messy(
+        "names keep their signs",
+        """Pins down
+Group,Trial,Red (4),Glow-in-the-dark (3)
+X²,1,3,2
+😀 Cats,1,1,0""",
+        "X² 1: red 3/4, glow-in-the-dark 2/3; 😀 Cats 1: red 1/4, glow-in-the-dark 0/3",
+    ),
+    Messy(
+        "a color that is written otherwise is said",
+        """Pins down
+Group,Trial,Sky_Blue (4)
+Owls,1,3""",
+        "Owls 1: sky blue 3/4",
+        '"Sky_Blue (4)" is read as the color "sky blue".',
+    ),
+    Messy(
+        "a group called like a color",
+        """Pins down
+Group,Trial,Red (4),Blue (3)
+Red,1,3,2
+Trial 1,1,1,0""",
+        "Red 1: red 3/4, blue 2/3; Trial 1 1: red 1/4, blue 0/3",
+        'A group is called "Red", like a color: questions may be hard to understand.',
+    ),
+    Messy(
         "a missing row is said",
         """Pins down
 Group,Trial,Red (4),Blue (3)
@@ -667,3 +819,21 @@ def test_the_messy_sample_is_read_as_a_person_reads_it() -> None:
     said = "\n".join(result.notes)
     for guess in ('"Gruop"', "Blank group cells", '"||||" is read as 4 tally marks', 'The column "Total" is checked', 'Row 19 ("Totals")'):
         assert guess in said
+
+
+def test_a_table_of_seeds_is_told_in_its_own_words() -> None:
+    assert interpret([grid("Seeds sprouted\nPlot,Trial,Bean (8)\nNorth,1,6")]).notes == (
+        'The counts are taken as "sprouted", as "Seeds sprouted" says.',
+        "The table speaks of seeds; --scenario seeds gives words about seeds.",
+    )
+
+
+def test_headings_alone_may_speak_of_seeds() -> None:
+    notes = interpret([grid("Group,Trial,Bean planted,Bean sprouted\nNorth,1,8,6")]).notes
+    assert notes == ("The table speaks of seeds; --scenario seeds gives words about seeds.",)
+
+
+def test_a_table_of_pins_is_told_of_pins() -> None:
+    assert interpret([grid("Pins knocked down\nGroup,Trial,Red (4)\nOwls,1,3")]).notes == (
+        'The counts are of pins knocked down, as "Pins knocked down" says.',
+    )

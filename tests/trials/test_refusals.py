@@ -86,6 +86,53 @@ REFUSED = (
     Refused(
         "a wrong grand total", "Pins down\nGroup,Trial,Red (4),Total\nOwls,1,3,3\nOwls,2,1,1\nTotal,,4,5", ((5, 4, "5", "4, the sum"),)
     ),
+    Refused(
+        "a wrong total of one trial, with what to do if it is a group",
+        TITLE + "Owls,1,3,2\nHawks,1,1,1\nTotal,1,4,2",
+        (
+            (
+                5,
+                4,
+                "2",
+                "expected 3, the sum of the counts. Correct the count or the total that is wrong, or use --ignore-totals to go on with"
+                ' the counts as they are. If "Total" is a group, call it "The Total".',
+            ),
+        ),
+    ),
+    Refused(
+        "counts of Sum where no column names the trial",
+        "Pins down\nGroup,Red (4)\nOwls,3\nHawks,1\nSum,2",
+        ((5, 2, "2", 'If "Sum" is a group, call it "The Sum".'),),
+    ),
+    Refused(
+        "averages that are none, without a trial",
+        TITLE + "Owls,1,3,2\nHawks,1,1,1\nMeans,,4,0",
+        (
+            (
+                5,
+                1,
+                "Means",
+                'expected averages or the like of the rows above, or the name of a group. If "Means" is a group, call it "The Means"; '
+                "if the row holds averages or the like, correct it or take it out.",
+            ),
+        ),
+    ),
+    Refused(
+        "averages that are nearly right beside a trial",
+        "Pins down\nGroup,Trial,Red (4),Blue (3),Gold (5)\nOwls,1,3,2,5\nHawks,1,1,2,3\nMeans,1,2,2,1",
+        ((5, 1, "Means", "averages or the like of the rows above, or the name of a group"),),
+    ),
+    Refused(
+        "a total of one trial and counts that are no total in the next",
+        TITLE + "Owls,1,3,2\nHawks,1,1,1\nTotal,1,4,3\nOwls,2,1,1\nHawks,2,1,0\nTotal,2,0,3",
+        ((8, 1, "Total", "sums of the rows above, or the name of a group"),),
+    ),
+    Refused(
+        "averages across that are nearly right",
+        "Pins down\nTrial,Color,Owls,Hawks,Average\n1,Red (4),3,1,2\n1,Blue (3),2,0,1\n2,Red (4),0,0,4",
+        ((2, 5, "Average", 'If it is a group, call it "The Average"'),),
+    ),
+    Refused("a control character in a name", TITLE + "Ow\x07ls,1,3,2", ((3, 1, "Ow[U+0007]ls", "text without control characters"),)),
     Refused("a total that is no number", TITLE + "Owls,1,3,2\nTotal,,three or so,2", ((4, 3, "three or so", "3, the sum"),)),
     Refused("no headings", "Owls,1,3,2\nHawks,1,2,2", ((1, None, "Owls, 1, 3, 2", "a row of headings such as Group, Trial, Red (4)"),)),
     Refused(
@@ -185,6 +232,27 @@ ASKED = (
         "Group,Trial,Red (4),Blue (3)\nOwls,1,3,2",
         ("counts",),
         'under "Red (4)", "Blue (3)"',
+        ("--counts down", "--counts standing"),
+    ),
+    Asked(
+        "a title in which something goes down the ramp",
+        "Sock ball down the cardboard ramp\nGroup,Trial,Red (4),Blue (3)\nOwls,1,3,2",
+        ("counts",),
+        'Do the numbers under "Red (4)", "Blue (3)" count the pins knocked down or the pins left standing?',
+        ("--counts down", "--counts standing"),
+    ),
+    Asked(
+        "a title in which somebody is standing around",
+        "Ball rolls standing around\nGroup,Trial,Red (4)\nOwls,1,3",
+        ("counts",),
+        "does not make it clear",
+        ("--counts down", "--counts standing"),
+    ),
+    Asked(
+        "such a title over the middle of the table",
+        ",Sock ball down the ramp,,\nGroup,Trial,Red (4),Blue (3)\nOwls,1,3,2",
+        ("counts",),
+        "does not make it clear",
         ("--counts down", "--counts standing"),
     ),
     Asked(

@@ -1,0 +1,52 @@
+"""A question worked out."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+from typing import Literal
+
+from sympy import Rational
+
+from mathgen.asks.expression import Choice, Expr, Goal, Op, Quantity, Stated
+from mathgen.exact.demand import Demand
+from mathgen.reading.tokens import Number
+from mathgen.reading.told import Told
+from mathgen.trials.scope import Scope
+
+Kind = Literal["count", "difference", "times", "part", "which", "most", "ratio", "color part", "next", "needed", "share", "mean", "change"]
+
+
+@dataclass(frozen=True)
+class Asked:
+    """A question worked out: what to work out, in what form, and the quantities that it speaks of."""
+
+    kind: Kind
+    goal: Goal
+    demand: Demand
+    subjects: tuple[Quantity, ...]  # what a sentence about the question names
+    uses: tuple[str, ...] = ()  # of the open things, those that play a part
+    direct: Expr | None = None  # where the table holds the answer itself: what must come to the same there
+    sign: int = 1
+
+    def stated(self) -> list[Stated]:
+        """The numbers in the goal that only the words give."""
+        return [] if isinstance(self.goal, Choice) else _stated(self.goal.expr)
+
+
+def _stated(expr: Expr) -> list[Stated]:
+    if isinstance(expr, Stated):
+        return [expr]
+    return [stated for part in expr.args for stated in _stated(part)] if isinstance(expr, Op) else []
+
+
+WHOLE, ANY, PERCENT, NAME = Demand("whole"), Demand("any"), Demand("percent"), Demand("name")
+
+
+def check_whole(told: Told, scope: Scope, whole: Number | None) -> None:
+    if whole is not None:
+        told.referred(Quantity("set_up", scope), whole)
+
+
+def whole_number(value: Rational | str) -> bool:
+    """Whether an answer can be given as a whole number."""
+    return not isinstance(value, str) and bool(value.is_integer)

@@ -1,0 +1,109 @@
+"""The reading room's own arithmetic: what an expression comes to on the raw rows of a table."""
+
+from __future__ import annotations
+
+from itertools import product
+
+from sympy import Integer, Rational
+
+from mathgen.asks.expression import Choice, Expr, Goal, Op, Quantity, Stat, Stated, Unknown
+from mathgen.reading.tokens import NotRead
+from mathgen.trials.scope import Label, Measure, Scope
+from mathgen.trials.table import TrialTable
+
+Cell = tuple[str, Label, str]
+
+
+class Tie(NotRead):
+    """No one label beats every other."""
+
+    def __init__(self, labels: tuple[str, ...]) -> None:
+        self.labels = labels
+        super().__init__(f"{' and '.join(labels)} are equal")
+
+
+class Counts:
+    """The rows of one table by group, trial and color, and what has been added up from them."""
+
+    def __init__(self, table: TrialTable) -> None:
+        self.table = table
+        self._cells: dict[Cell, tuple[int, int]] = {}
+        for row in table.rows:
+            set_up, down = self._cells.get((row.group, row.trial, row.color), (0, 0))
+            self._cells[row.group, row.trial, row.color] = (set_up + row.set_up, down + row.down)
+        self._totals: dict[tuple[Measure, Scope], int] = {}
+
+    def cells(self, scope: Scope) -> list[Cell]:
+        """The cells of a scope that the table has."""
+        table = self.table
+        return [
+            cell
+            for cell in product(scope.groups or table.groups, scope.trials or table.trials, scope.colors or table.colors)
+            if cell in self._cells
+        ]
+
+    def total(self, measure: Measure, scope: Scope) -> int:
+        """The count over a scope.
+
+        Raises:
+            NotRead: the table has no result there.
+        """
+        key = (measure, scope)
+        found = self._totals.get(key)
+        if found is None:
+            rows = [self._cells[cell] for cell in self.cells(scope)]
+            if not rows:
+                raise NotRead("the table has no result there")
+            set_up, down = sum(row[0] for row in rows), sum(row[1] for row in rows)
+            found = self._totals[key] = set_up if measure == "set_up" else down if measure == "down" else set_up - down
+        return found
+
+
+def quantities(expr: Expr) -> list[Quantity]:
+    """Every quantity of the table in an expression."""
+    if isinstance(expr, Quantity):
+        return [expr]
+    if isinstance(expr, Stat):
+        return list(expr.series)
+    return [quantity for part in expr.args for quantity in quantities(part)] if isinstance(expr, Op) else []
+
+
+def evaluate(expr: Expr, counts: Counts) -> Rational:
+    """What an expression comes to.
+
+    Raises:
+        NotRead: it divides by zero, or speaks of results that the table has not.
+    """
+    if isinstance(expr, Quantity):
+        return Integer(counts.total(expr.measure, expr.scope))
+    if isinstance(expr, Stated):
+        return Integer(expr.number)
+    if isinstance(expr, Stat):
+        return Rational(sum(counts.total(part.measure, part.scope) for part in expr.series), len(expr.series))
+    if isinstance(expr, Unknown):
+        raise NotRead("the question leaves a number unknown")
+    value, *others = (evaluate(part, counts) for part in expr.args)
+    for other in others:
+        if expr.symbol == "/":
+            if other == 0:
+                raise NotRead("there is no part of none")
+            value = value / other
+        else:
+            value = value + other if expr.symbol == "+" else value - other if expr.symbol == "-" else value * other
+    return value
+
+
+def answer(goal: Goal, counts: Counts) -> Rational | str:
+    """A number, or the label whose value beats every other.
+
+    Raises:
+        NotRead: as ``evaluate``, or two labels tie.
+    """
+    if not isinstance(goal, Choice):
+        return evaluate(goal.expr, counts)
+    values = [evaluate(expr, counts) for expr in goal.exprs]
+    best = max(values) if goal.most else min(values)
+    labels = [label for label, value in zip(goal.labels, values, strict=True) if value == best]
+    if len(labels) != 1:
+        raise Tie(tuple(labels))
+    return labels[0]

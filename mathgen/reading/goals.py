@@ -1,0 +1,65 @@
+"""From a question and all that was told to what has to be worked out."""
+
+from __future__ import annotations
+
+from mathgen.asks.expression import Quantity
+from mathgen.reading import comparing, going_on, parting
+from mathgen.reading.asked import Asked
+from mathgen.reading.evaluate import evaluate
+from mathgen.reading.meaning import (
+    Change,
+    ColorPart,
+    Difference,
+    HowMany,
+    MeanOf,
+    Most,
+    Multiple,
+    Needed,
+    NextCount,
+    Np,
+    OneShare,
+    Part,
+    Question,
+    RatioOf,
+    Which,
+)
+from mathgen.reading.told import Told, settled
+from mathgen.scenario.words import Scenario
+
+
+def asked(question: Question, told: Told, scenario: Scenario) -> list[Asked]:
+    """Every way to understand the question after what was told; "pins" may mean all pins, or those of the colors spoken of.
+
+    Raises:
+        NotRead: something that the question needs was not told.
+    """
+    np = getattr(question, "np", None)
+    choices: list[Np | None] = [None] if np is None else [*settled(told, np)]
+    if isinstance(question, HowMany) and isinstance(np, Np) and len(choices) > 1 and question.whole is not None:
+        choices = [
+            one
+            for one in choices
+            if one is not None and evaluate(Quantity("set_up", told.scope(one, True)), told.counts) == question.whole.value
+        ]
+    found = []
+    for choice in choices:
+        one = question if choice is None else question._replace(np=choice)  # type: ignore[call-arg]
+        found.append(_ASKED[type(question)](one, told, scenario))  # type: ignore[operator]
+    return found
+
+
+_ASKED = {
+    HowMany: comparing.how_many,
+    Difference: comparing.difference,
+    Multiple: comparing.multiple,
+    Part: parting.part,
+    Which: parting.which,
+    Most: comparing.most,
+    RatioOf: parting.ratio,
+    ColorPart: parting.color_part,
+    NextCount: going_on.next_count,
+    Needed: going_on.needed,
+    OneShare: going_on.one_share,
+    MeanOf: going_on.mean,
+    Change: comparing.change,
+}

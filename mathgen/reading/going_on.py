@@ -1,0 +1,111 @@
+"""From questions about a next time, equal shares and means to what has to be worked out."""
+
+from __future__ import annotations
+
+from mathgen.asks.expression import Op, Quantity, Stat, Stated, Value
+from mathgen.reading.asked import WHOLE, Asked
+from mathgen.reading.meaning import (
+    Mark,
+    MeanOf,
+    Needed,
+    NextCount,
+    Np,
+    OneShare,
+)
+from mathgen.reading.tokens import NotRead
+from mathgen.reading.told import Told
+from mathgen.scenario.words import Scenario
+from mathgen.trials.scope import Scope
+
+
+def next_count(question: NextCount, told: Told, _: Scenario) -> Asked:
+    if told.next_set is None:
+        raise NotRead("it is not said how many are set up next time")
+    if not (told.same_rate or question.same):
+        raise NotRead("nothing says that the fraction stays the same")
+    size = told.next_set.number
+    if question.whole is not None and question.whole.value != size.value:
+        raise NotRead(f"no set of {question.whole.text} is told of")
+    scope = told.scope(question.np)
+    for np in (told.next_set.np, *(rate.np for rate in told.same_rate)):
+        _agrees(told, np, scope)
+    if any(rate.measure not in (None, question.measure) for rate in told.same_rate):
+        raise NotRead("it is another fraction that stays the same")
+    part, whole = Quantity(question.measure, scope), Quantity("set_up", scope)
+    stated = Stated(int(size.value), "set up next time")
+    goal = Op("/", (Op("*", (stated, part)), whole))
+    return Asked("next", Value(goal), WHOLE, (part, whole), ("next set", "same rate"))
+
+
+def _agrees(told: Told, np: Np, scope: Scope) -> None:
+    """A next set must be of the same group and colors as the results that tell its rate."""
+    for part in ("groups", "colors"):
+        labels = getattr(np, part)
+        if labels is None:
+            continue
+        if isinstance(labels, Mark):
+            labels = told.mentions.every(part)
+        if set(labels) != set(getattr(scope, part) or told.mentions.every(part)):
+            raise NotRead(f"the next set is of other {part}")
+
+
+def needed(question: Needed, told: Told, _: Scenario) -> Asked:
+    goal = told.goal_mean
+    if goal is None or told.one_more is None:
+        raise NotRead("nothing says what the goal is")
+    scope = told.scope(question.np)
+    _agrees(told, goal.np, scope)
+    trials = scope.trials or told.mentions.every("trials")
+    size = len(trials) + 1
+    for number in (goal.trials, told.one_more.trials):
+        if number is not None:
+            if number.value != size:
+                raise NotRead(f"with one more trial there are {size}, not {number.text}")
+            told.said(Stated(size, "trials"), number)
+    if goal.trials is None and told.one_more.trials is None:
+        raise NotRead("it is not said for how many trials the goal is")
+    total = Op("*", (Stated(size, "trials"), Stated(int(goal.number.value), "goal mean")))
+    parts = tuple(
+        Quantity(question.measure, scope._replace(trials=None if len(told.mentions.every("trials")) == 1 else (t,))) for t in trials
+    )
+    return Asked("needed", Value(Op("-", (total, *parts))), WHOLE, (Quantity(question.measure, scope),), ("goal", "one more trial"))
+
+
+def one_share(question: OneShare, told: Told, _: Scenario) -> Asked:
+    claim, share = told.points_claim, told.share_out
+    if claim is None or share is None or (question.among and question.among != share.among):
+        raise NotRead("it is not said what is shared")
+    scope = told.scope(claim.np, True)
+    quantity = Quantity(claim.measure, scope)
+    for number in told.points_said:
+        told.referred(quantity, number)
+    every = told.mentions.every(share.among)
+    size = len(getattr(scope, share.among) or every)
+    if share.number is not None:
+        if share.number.value != size:
+            raise NotRead(f"there are {size} {share.among}, not {share.number.text}")
+        if not any(fact.text == share.number.text and fact.expr == Stated(size, "trials") for fact in told.facts):
+            told.said(Stated(size, share.among), share.number)
+    goal = Op("/", (quantity, Stated(size, share.among)))
+    return Asked("share", Value(goal), question.demand, (quantity,), ("points", "share"))
+
+
+def mean(question: MeanOf, told: Told, _: Scenario) -> Asked:
+    by = question.by
+    if not by:
+        if not told.series:
+            raise NotRead('it is not said which numbers "these" are')
+        first = told.series[0]
+        if isinstance(question.np.colors, tuple) and question.np.colors != (first.scope.colors or told.mentions.every("colors")):
+            raise NotRead("the numbers are of other colors")
+        series = told.series
+    else:
+        measure = question.measure
+        assert measure is not None  # the grammar leaves it out for "these numbers" only
+        labels = told.mentions.named(by) or told.mentions.every(by)
+        if by == "trials" and not told.mentions.named(by):
+            told.mentions.resolve(by, None)
+        series = tuple(told.quantity(measure, question.np._replace(**{by: (label,)})) for label in labels)
+    if len(series) < 2:
+        raise NotRead("a mean needs more than one number")
+    return Asked("mean", Value(Stat("mean", series)), question.demand, series)

@@ -1,0 +1,196 @@
+"""Printed words and a results table, worked out as a pupil would who sees nothing else."""
+
+from __future__ import annotations
+
+from collections.abc import Iterable
+from dataclasses import dataclass
+from itertools import product
+from random import Random
+
+from sympy import Rational
+
+from mathgen.asks.expression import Choice, Goal, Quantity
+from mathgen.exact.demand import Demand
+from mathgen.exact.rounding import rounded
+from mathgen.reading.asked import Asked, whole_number
+from mathgen.reading.claims import take_in
+from mathgen.reading.evaluate import Cell, Counts, answer, evaluate, quantities
+from mathgen.reading.goals import asked
+from mathgen.reading.grammar import GRAMMAR, parse
+from mathgen.reading.lexicon import lexicon
+from mathgen.reading.meaning import Look, Meaning
+from mathgen.reading.mentions import DIMENSIONS, Mentions
+from mathgen.reading.tokens import NotRead, Tokenizer
+from mathgen.reading.told import Fact, Told
+from mathgen.scenario.words import Scenario
+from mathgen.trials.table import TrialTable
+
+_MOST_READINGS = 16
+
+
+@dataclass(frozen=True)
+class Reading:
+    """How a problem was understood.
+
+    ``facts`` are the numbers that the words give, each once, with what they are the number of: numbers of table quantities are
+    true of the table; of numbers that only the words give the expression is ``Stated``.
+    """
+
+    goal: Goal
+    demand: Demand
+    facts: tuple[Fact, ...]
+    value: Rational | str  # exact, not rounded; a label for "which"
+    asked: Asked
+    looks: tuple[Look, ...]  # where the words say to look: table or graph, and for what
+    assumed: tuple[str, ...] = ()  # "all trials": gaps that nothing in the text fills, read as all there are; none where not allowed
+
+    @property
+    def shown(self) -> Rational | str:
+        """The value, rounded where the words ask for it."""
+        places = self.demand.places
+        if places is None or isinstance(self.value, str):
+            return self.value
+        return rounded(self.value, places + (2 if self.demand.form == "percent" else 0))
+
+    def value_on(self, table: TrialTable) -> Rational | str:
+        """The answer to the same question on another table with the same labels; numbers that only the words give stay.
+
+        Raises:
+            NotRead: the question has no answer there.
+        """
+        return answer(self.goal, Counts(table))
+
+
+class Reader:
+    """Reads problems about one table; keep it to read many."""
+
+    def __init__(self, table: TrialTable, scenario: Scenario) -> None:
+        self.table, self.scenario = table, scenario
+        self._tokens = Tokenizer(lexicon(table, scenario), GRAMMAR.words)
+        self._counts = Counts(table)
+        self._shadow: Counts | None = None
+
+    def read(self, text: str, assume: bool = False) -> Reading:
+        """The one way to understand a problem.
+
+        Args:
+            text: sentences, the question last.
+            assume: whether a gap that nothing in the text fills may be read as all groups or all trials; what was assumed is said.
+        Raises:
+            NotRead: there is none, or more than one; the message says why.
+        """
+        ways = [parse(sentence) for sentence in self._tokens.sentences(text)]
+        if not ways:
+            raise NotRead("there are no words")
+        found: list[Reading] = []
+        refused: NotRead | None = None
+        for number, meanings in enumerate(product(*ways)):
+            if number == _MOST_READINGS:
+                raise NotRead("there are too many ways to understand this")
+            try:
+                found.extend(self._understood(meanings, assume))
+            except NotRead as err:
+                refused = refused or err
+        if not found:
+            assert refused is not None  # each way was read or refused
+            raise refused
+        for other in found[1:]:
+            if not self._same(found[0], other):
+                raise NotRead("this can be understood in two ways")
+        return found[0]
+
+    def _same(self, one: Reading, other: Reading) -> bool:
+        if one.goal == other.goal and one.demand == other.demand:
+            return True
+        if one.demand != other.demand or one.value != other.value:
+            return False
+        if self._shadow is None:
+            from mathgen.trials.shadow import shadow
+
+            self._shadow = Counts(shadow(self.table, Random("two ways to understand")))
+        return answer(one.goal, self._shadow) == answer(other.goal, self._shadow)
+
+    def _understood(self, meanings: tuple[Meaning, ...], assume: bool) -> list[Reading]:
+        claims = [meaning.claims for meaning in meanings if meaning.question is None]
+        if any(one in claims[number + 1 :] for number, one in enumerate(claims)):
+            raise NotRead("the same is said twice")
+        questions = [meaning for meaning in meanings if meaning.question is not None]
+        if len(questions) != 1:
+            raise NotRead("there is no question" if not questions else "there are two questions")
+        if meanings[-1].question is None:
+            raise NotRead("the question does not come last")
+        told = Told(self._counts, Mentions(self.table))
+        take_in((claim for meaning in meanings for claim in meaning.claims), told)
+        question = questions[0].question
+        assert question is not None  # chosen so above
+        return [self._checked(one, told, questions[0].demand, assume) for one in asked(question, told, self.scenario)]
+
+    def _checked(self, one: Asked, told: Told, form: Demand | None, assume: bool) -> Reading:
+        told.flush_counted()
+        if told.mentions.assumed and not assume:
+            raise NotRead(f"it is not said that {told.mentions.assumed[0]} are meant")
+        for name, what in told.open.items():
+            if name not in one.uses:
+                raise NotRead(f"{what} plays no part in the question")
+        self._check_places(one, told)
+        value = answer(one.goal, self._counts)
+        if one.direct is not None and value != evaluate(one.direct, self._counts):
+            raise NotRead("what is told and the table say different things")
+        demand = self._demand(one, told.rounding, form)
+        if demand.form == "whole" and not whole_number(value):
+            raise NotRead("the answer is no whole number")
+        return Reading(one.goal, demand, tuple(told.facts), value, one, tuple(told.seen), tuple(dict.fromkeys(told.mentions.assumed)))
+
+    def _demand(self, one: Asked, rounding: Demand | None, form: Demand | None) -> Demand:
+        demand = one.demand
+        if form is not None:
+            if demand.form in ("whole", "name"):
+                raise NotRead("the answer cannot have that form")
+            demand = form
+        if rounding is not None:
+            if demand.form != rounding.form or demand.places is not None:
+                raise NotRead("the answer is not to be rounded so")
+            demand = rounding
+        return demand
+
+    def _check_places(self, one: Asked, told: Told) -> None:
+        """Everything told must be about what is asked: the same groups, trials and colors, no more and no fewer."""
+        exprs = one.goal.exprs if isinstance(one.goal, Choice) else (one.goal.expr,)
+        worked_with = self._cells([quantity for expr in exprs for quantity in quantities(expr)])
+        cells = worked_with | self._cells(one.subjects)
+        for fact in told.facts:
+            for quantity in quantities(fact.expr):
+                if not cells.issuperset(self._counts.cells(quantity.scope)):
+                    raise NotRead(f"{fact.text} plays no part in the question")
+        measures = {quantity.measure for quantity in one.subjects}
+        if any(look.measure == "standing" for look in told.seen) and "standing" not in measures:
+            raise NotRead("what is to be counted is not what is asked")
+        for part, labels in told.looks:
+            place = DIMENSIONS.index(part)
+            # "Look at the bar graph for the Owls. The Wrens knocked down 2 fewer": only the Owls are looked at.
+            if set(labels) not in ({cell[place] for cell in cells}, {cell[place] for cell in worked_with}):
+                raise NotRead(f"the question is about other {part} than those to look at")
+
+    def _cells(self, found: Iterable[Quantity]) -> set[Cell]:
+        return {cell for quantity in found for cell in self._counts.cells(quantity.scope)}
+
+
+_LAST: list[Reader] = []
+
+
+def read_problem(text: str, table: TrialTable, scenario: Scenario) -> Reading:
+    """How a printed problem is to be understood, and what it comes to.
+
+    Args:
+        text: the printed words, nothing else.
+        table: the printed table.
+        scenario: nouns and verbs of the activity.
+    Raises:
+        NotRead: a word is not known, no rules span a sentence, a number is false or has no use, something is not said, there is
+            no question or more than one, or there are two ways to understand the text; the message says which.
+    """
+    reader = _LAST[0] if _LAST else None
+    if reader is None or reader.table is not table or reader.scenario is not scenario:
+        reader = Reader(table, scenario)
+        _LAST[:] = [reader]
+    return reader.read(text)

@@ -1,0 +1,87 @@
+"""How a problem was understood, in a sentence that its reader can say yes or no to."""
+
+from __future__ import annotations
+
+from mathgen.asks.expression import Quantity
+from mathgen.exact.demand import Demand
+from mathgen.exact.demand import in_words as form_in_words
+from mathgen.reading.read_problem import Reading
+from mathgen.scenario.naming import group_name, listed, trial_name
+from mathgen.scenario.words import Scenario
+from mathgen.trials.scope import Scope
+from mathgen.trials.table import TrialTable
+
+
+def in_words(reading: Reading, table: TrialTable, scenario: Scenario) -> str:
+    """The question as it was understood, with everything that was left out filled in.
+
+    Args:
+        reading: of a problem about the table.
+        table: for the names of groups and trials.
+        scenario: nouns and verbs of the activity.
+    """
+    asked = reading.asked
+    number = [number_of(quantity, table, scenario) for quantity in asked.subjects]
+    first = asked.subjects[0]
+    who, when, things = _who(first.scope, scenario), _when(first.scope, table, scenario), _things(first.scope, scenario)
+    stated = {stated.meaning: stated.number for stated in asked.stated()}
+    base = scenario.base[first.measure]
+    match asked.kind:
+        case "count":
+            sentence = f"Find {number[0]}."
+        case "difference":
+            sentence = f"Find how much {'greater' if asked.sign > 0 else 'smaller'} {number[0]} is than {number[1]}."
+        case "times":
+            sentence = f"Find how many times as great {number[0]} is as {number[1]}."
+        case "part":
+            sentence = f"Find {_name_of_form(reading.demand)}: {number[0]}, out of {number[1]}."
+        case "which":
+            sentence = f"Find which is the greatest part of what was {scenario.past['set_up']}: {'; '.join(number)}."
+        case "most":
+            sentence = f"Find which is the {'greatest' if asked.sign > 0 else 'smallest'}: {'; '.join(number)}."
+        case "ratio":
+            sentence = f"Find the ratio: {number[0]}, to {number[1]}."
+        case "color part":
+            sentence = f"Find {_name_of_form(reading.demand)}: {number[0]}, out of {number[1]}."
+        case "next":
+            sentence = f"Find how many of {stated['set up next time']} {things} {who} would {base} at the same rate as {when}."
+        case "needed":
+            goal, trials = stated["goal mean"], stated["trials"]
+            sentence = f"Find how many {things} {who} must {base} in one more trial, so that the mean of {trials} trials is {goal}."
+        case "share":
+            among = next(name for name in ("groups", "trials") if name in stated)
+            sentence = f"Each counts as a point. Share {number[0]} equally among {stated[among]} {among}, and find one share."
+        case "mean":
+            sentence = f"Find the mean of {'; '.join(number)}."
+        case "change":
+            sentence = f"Find the percent {'increase' if asked.sign > 0 else 'decrease'} from {number[0]} to {number[1]}."
+    form = form_in_words(reading.demand) if reading.demand.form not in ("whole", "any", "name") else ""
+    return f"{sentence} Give the answer {form}." if form else sentence
+
+
+def number_of(quantity: Quantity, table: TrialTable, scenario: Scenario) -> str:
+    """A quantity by its full name: ``the number of red pins that the Owls knocked down in Trial 1``."""
+    scope = quantity.scope
+    verb = scenario.past[quantity.measure]
+    return f"the number of {_things(scope, scenario)} that {_who(scope, scenario)} {verb} {_when(scope, table, scenario)}"
+
+
+def _name_of_form(demand: Demand) -> str:
+    return {"percent": "the percent", "decimal": "the decimal"}.get(demand.form, "the fraction")
+
+
+def _who(scope: Scope, scenario: Scenario) -> str:
+    return scenario.the_class if scope.groups is None else listed([group_name(group, scenario) for group in scope.groups])
+
+
+def _things(scope: Scope, scenario: Scenario) -> str:
+    return scenario.items if scope.colors is None else f"{listed(list(scope.colors))} {scenario.items}"
+
+
+def _when(scope: Scope, table: TrialTable, scenario: Scenario) -> str:
+    if scope.trials is None and len(table.trials) > 1:
+        return f"in all {len(table.trials)} {scenario.trials}"
+    trials = scope.trials or table.trials
+    if len(trials) > 1 and all(isinstance(trial, int) for trial in trials):
+        return f"in {scenario.trials.capitalize()} {listed([str(trial) for trial in trials])}"
+    return f"in {listed([trial_name(trial, scenario) for trial in trials])}"

@@ -1,0 +1,125 @@
+"""What a problem has told so far: facts, where to look, and what has still to play a part."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass, field
+from itertools import product
+from typing import Literal, NamedTuple
+
+from mathgen.asks.expression import Expr, Quantity, Stated
+from mathgen.exact.demand import Demand
+from mathgen.reading.evaluate import Counts, evaluate
+from mathgen.reading.meaning import (
+    Against,
+    GoalMean,
+    Labels,
+    Look,
+    Mark,
+    NextSet,
+    Np,
+    OneMoreTrial,
+    Points,
+    SameRate,
+    ShareOut,
+)
+from mathgen.reading.mentions import DIMENSIONS, Dimension, Mentions
+from mathgen.reading.tokens import NotRead, Number
+from mathgen.trials.scope import Label, Measure, Scope
+
+
+class Fact(NamedTuple):
+    """A number that the words give and what it is the number of."""
+
+    expr: Expr
+    text: str
+
+
+class Comparison(NamedTuple):
+    """ "2 more than" or "3 times as many as" between two quantities."""
+
+    first: Quantity
+    other: Quantity
+    stated: Stated
+    symbol: Literal["+", "-", "*"]  # first = other symbol stated
+
+
+@dataclass
+class Told:
+    """All that the told sentences say, claim by claim.
+
+    ``open`` names what has to play a part in the answer: a number that only the words give must not be left over.
+    """
+
+    counts: Counts
+    mentions: Mentions
+    facts: list[Fact] = field(default_factory=list)
+    seen: list[Look] = field(default_factory=list)
+    looks: list[tuple[Dimension, tuple[Label, ...]]] = field(default_factory=list)
+    comparisons: list[Comparison] = field(default_factory=list)
+    pair: Against | None = None
+    series: tuple[Quantity, ...] = ()
+    next_set: NextSet | None = None
+    same_rate: list[SameRate] = field(default_factory=list)
+    points: Quantity | None = None
+    points_claim: Points | None = None
+    points_said: list[Number] = field(default_factory=list)
+    share_out: ShareOut | None = None
+    goal_mean: GoalMean | None = None
+    one_more: OneMoreTrial | None = None
+    rounding: Demand | None = None
+    last_portion: tuple[Measure, Scope] | None = None
+    open: dict[str, str] = field(default_factory=dict)
+
+    def scopes(self, np: Np, together: bool = False) -> list[Scope]:
+        """The scopes that a phrase stands for: one, or several where it says "each"."""
+        choices: list[list[tuple[Label, ...]]] = []
+        for part in DIMENSIONS:
+            labels: Labels = getattr(np, part)
+            found = self.mentions.resolve(part, labels, together)
+            each = isinstance(labels, Mark) and labels.kind == "each"
+            choices.append([(label,) for label in found] if each else [found])
+        return [self.mentions.scope(*chosen) for chosen in product(*choices)]
+
+    def scope(self, np: Np, together: bool = False) -> Scope:
+        """The one scope that a phrase stands for."""
+        found = self.scopes(np, together)
+        if len(found) != 1:
+            raise NotRead('"each" does not fit here')
+        return found[0]
+
+    def quantity(self, measure: Measure, np: Np) -> Quantity:
+        """The one quantity that a phrase stands for."""
+        return Quantity(measure, self.scope(np))
+
+    def said(self, expr: Expr, number: Number) -> None:
+        """Keep a fact, once it is seen to be true.
+
+        Raises:
+            NotRead: the table says otherwise, or the same has been said before.
+        """
+        value = evaluate(expr, self.counts)
+        if value != number.value:
+            raise NotRead(f"the table does not say {number.text}")
+        self.facts.append(Fact(expr, number.text))
+
+    def referred(self, expr: Expr, number: Number) -> None:
+        """As ``said``, for a number that only points to a set told of before ("of the 8 red pins")."""
+        if Fact(expr, number.text) not in self.facts:
+            self.said(expr, number)
+
+    def flush_counted(self) -> None:
+        """Turn numbers such as that of "the 2 trials" into facts; they were checked when the labels were found."""
+        for part, size, number in self.mentions.counted:
+            fact = Fact(Stated(size, part), number.text)
+            if number.text != "both" and fact not in self.facts:
+                self.facts.append(fact)
+        self.mentions.counted.clear()
+
+
+def settled(told: Told, np: Np) -> list[Np]:
+    """The phrase with bare "pins" taken for all pins, and for those of the colors named before, if no others were spoken of."""
+    named = told.mentions.named("colors")
+    if isinstance(np.colors, Mark) and np.colors.kind == "bare" and named and not told.mentions.all_colors:
+        # The shorter reading first, so that looking at "all pins" does not count as having spoken of them.
+        return [np._replace(colors=named), np._replace(colors=told.mentions.every("colors"))]
+    return [np]

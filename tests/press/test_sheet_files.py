@@ -1,0 +1,81 @@
+"""Sheets made from a sample: pages, and room to work on them."""
+
+from __future__ import annotations
+
+import io
+import itertools
+from functools import cache
+from pathlib import Path
+
+import pytest
+from pypdf import PdfReader
+
+from mathgen.bank.plan import SheetPlan
+from mathgen.press.sheet_files import SheetFiles, sheet_files
+from mathgen.trials.options import ReadOptions
+from mathgen.trials.reading import read_table
+from tests.press.pdf_structure import lines
+
+MAIN = Path(__file__).parents[2] / "samples" / "main.csv"
+MM = 72 / 25.4
+
+
+@cache
+def made(grade: int, **wishes: object) -> SheetFiles:
+    """A sheet of the main sample."""
+    return sheet_files(read_table(str(MAIN), ReadOptions()).table, SheetPlan(grade, **wishes), "ramp")  # type: ignore[arg-type]
+
+
+def worksheet(grade: int, **wishes: object) -> PdfReader:
+    """Its pupils' pages."""
+    return PdfReader(io.BytesIO(made(grade, **wishes).contents[f"grade{grade}-worksheet.pdf"]))
+
+
+def rooms(document: PdfReader) -> list[float]:
+    """Millimeters from the last base line of each problem's words to the top of the words at its answer place."""
+    found = []
+    for page in document.pages:
+        for (above, *_), (below, _, size, word) in itertools.pairwise(lines(page)):
+            if word.startswith(("Answer:", "Number sentence:")):
+                found.append((above - below - 0.7 * size) / MM)
+    return found
+
+
+@pytest.mark.parametrize("grade", [2, 3, 4, 5, 6, 7])
+@pytest.mark.parametrize("paper", ["letter", "a4"])
+def test_a_default_sheet_is_one_leaf_with_room_to_work_at_every_problem(grade: int, paper: str) -> None:
+    """15 mm from grade 3 on; in grade 2 the number sentence has its own line of 13 mm, and 12 mm are free above it."""
+    document = worksheet(grade, paper=paper)
+    assert len(document.pages) <= 2
+    assert len(rooms(document)) >= 4
+    assert min(rooms(document)) >= (12 if grade == 2 else 15)
+
+
+@pytest.mark.parametrize(("grade", "wish"), [(4, {"count": 3}), (5, {"minutes": 15})])
+def test_few_problems_stay_on_one_side(grade: int, wish: dict[str, int]) -> None:
+    """One side holds three of them with room to work."""
+    document = worksheet(grade, **wish)
+    assert len(document.pages) == 1
+    assert len(rooms(document)) == 3
+
+
+@pytest.mark.parametrize("grade", [3, 4, 7])
+def test_room_is_never_more_than_is_of_use(grade: int) -> None:
+    """Eight problems: at most some 60 mm each; the one to show how has 30 of a hundred more."""
+    assert max(rooms(worksheet(grade, count=8))) < 60 * 1.3
+
+
+@pytest.mark.parametrize(("grade", "fewer"), [(2, 0), (4, 1), (7, 1)])
+def test_saving_paper_is_denser(grade: int, fewer: int) -> None:
+    """The same problems on fewer sides from grade 4 on, and nowhere on more; with less room in all."""
+    usual, dense = worksheet(grade, count=8), worksheet(grade, count=8, layout="save-paper")
+    assert len(dense.pages) <= len(usual.pages) - fewer
+    assert sum(rooms(dense)) < sum(rooms(usual))
+    assert len(rooms(dense)) == len(rooms(usual)) == 8
+
+
+def test_pages_that_hold_one_problem_are_said() -> None:
+    """Grade 2 in large print on one side."""
+    changes = made(2, large_print=True, pages=1).changes
+    assert any("1 page holds" in change for change in changes)
+    assert len(rooms(worksheet(2, large_print=True, pages=1))) == 1
