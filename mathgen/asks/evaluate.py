@@ -32,8 +32,16 @@ def value(expr: Expr, totals: Totals) -> Rational:
     if kind is Op:
         return _op(expr, totals)  # type: ignore[arg-type]
     if kind is Stat:
-        return sum((value(one, totals) for one in expr.series), Integer(0)) / len(expr.series)  # type: ignore[union-attr]
+        numbers = [value(one, totals) for one in expr.series]  # type: ignore[union-attr]
+        return _median(numbers) if expr.name == "median" else sum(numbers, Integer(0)) / len(numbers)  # type: ignore[union-attr]
     raise NoAnswer("an unknown has no value of its own")
+
+
+def _median(numbers: list[Rational]) -> Rational:
+    """The number in the middle of the list in order; halfway between the two in the middle where there are two."""
+    ordered = sorted(numbers)
+    half = len(ordered) // 2
+    return ordered[half] if len(ordered) % 2 else (ordered[half - 1] + ordered[half]) / 2
 
 
 def _op(expr: Op, totals: Totals) -> Rational:
@@ -55,7 +63,7 @@ def _op(expr: Op, totals: Totals) -> Rational:
 
 
 def answer(ask: Ask, totals: Totals) -> Rational | str:
-    """The number, or the name of the one label that strictly beats every other.
+    """The number, the value of the ratio, or the name of the one label that strictly beats every other.
 
     Raises:
         NoAnswer: division by zero, or a tie.

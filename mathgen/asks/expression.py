@@ -1,9 +1,9 @@
 """The expression language of asks.
 
     leaf   = Quantity(measure, scope) | Stated(number) | Unknown
-    expr   = leaf | Op(symbol, exprs) | Stat(name, series)
+    expr   = leaf | Op(symbol, exprs) | Stat(name, series) | Ordered(series, place)
     Fact   = Equation(left, right)
-    Goal   = Value(expr) | Choice(labels, exprs, most)
+    Goal   = Value(expr) | Ratio(first, second) | Choice(labels, exprs, most)
     Ask(goal, given, demand)
 
 Named tuples: a bank builds thousands, and equal expressions must be equal, hashable and cheap.
@@ -45,14 +45,21 @@ class Op(NamedTuple):
 
 
 class Stat(NamedTuple):
-    """A statistic of a list of quantities: ``mean``."""
+    """A statistic of a list of quantities."""
 
-    name: Literal["mean"]
+    name: Literal["mean", "median"]
     series: tuple[Quantity, ...]
 
 
+class Ordered(NamedTuple):
+    """The number at one place of a list in order: what the relation of a median is about."""
+
+    series: tuple[Quantity, ...]
+    place: int  # from 0, the least first
+
+
 Leaf = Quantity | Stated | Unknown
-Expr = Leaf | Op | Stat
+Expr = Leaf | Op | Stat | Ordered
 
 
 class Equation(NamedTuple):
@@ -68,6 +75,18 @@ class Value(NamedTuple):
     expr: Expr
 
 
+class Ratio(NamedTuple):
+    """How does one compare with the other, as a ratio in this order?"""
+
+    first: Expr
+    second: Expr
+
+    @property
+    def expr(self) -> Op:
+        """Its value: how many of the first there are for each one of the second."""
+        return Op("/", (self.first, self.second))
+
+
 class Choice(NamedTuple):
     """Which label has the greatest (or least) value?"""
 
@@ -76,7 +95,7 @@ class Choice(NamedTuple):
     most: bool = True
 
 
-Goal = Value | Choice
+Goal = Value | Ratio | Choice
 
 
 class Ask(NamedTuple):

@@ -1,14 +1,14 @@
 """An ask as an equation in one unknown, the way the story tells it.
 
-Stated backwards where a school would: a difference as a missing addend, a quotient as a missing factor. Nothing is worked
-out here; numbers come in only where the equation is printed or solved.
+Stated backwards where a school would: a difference as a missing addend, a quotient as a missing factor, a median as halfway
+between the two numbers in the middle. Nothing is worked out here; numbers come in only where the equation is printed or solved.
 """
 
 from __future__ import annotations
 
 from collections.abc import Callable
 
-from mathgen.asks.expression import Ask, Choice, Equation, Expr, Op, Quantity, Stat, Stated, Unknown
+from mathgen.asks.expression import Ask, Choice, Equation, Expr, Op, Ordered, Quantity, Stat, Stated, Unknown
 
 X = Unknown()
 
@@ -32,6 +32,12 @@ def relation(ask: Ask) -> Equation:
 
 
 def _turned_round(goal: Expr) -> Equation:
+    if isinstance(goal, Stat) and goal.name == "median":
+        middle, odd = divmod(len(goal.series), 2)
+        if odd:
+            return Equation(X, Ordered(goal.series, middle))
+        two = Ordered(goal.series, middle - 1), Ordered(goal.series, middle)
+        return Equation(Op("*", (Stated(2, "how many"), X)), Op("+", two))
     if isinstance(goal, Stat):
         return Equation(Op("*", (Stated(len(goal.series), "how many"), X)), Op("+", goal.series))
     if isinstance(goal, Op):
@@ -78,6 +84,8 @@ def _text(expr: Expr, count: Callable[[Quantity], int], outer: int) -> str:
         return expr.name
     if isinstance(expr, Stat):
         raise TypeError("a statistic is turned round before it is written")
+    if isinstance(expr, Ordered):
+        return str(sorted(map(count, expr.series))[expr.place])
     binds = _BINDS[expr.symbol]
     first = _text(expr.args[0], count, binds)
     # What follows a minus or a division sign is bracketed even where it binds alike: 12 - (3 + 4).

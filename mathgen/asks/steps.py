@@ -9,7 +9,7 @@ from __future__ import annotations
 from math import gcd, lcm
 from typing import NamedTuple
 
-from mathgen.asks.expression import Ask, Choice, Equation, Expr, Op, Quantity, Stat, Stated
+from mathgen.asks.expression import Ask, Choice, Equation, Expr, Op, Quantity, Ratio, Stat, Stated
 from mathgen.asks.relation import relation
 from mathgen.exact.demand import Demand
 from mathgen.trials.scope import Measure
@@ -79,7 +79,7 @@ class Working:
         if kind is Stated:
             return _whole(expr.number)  # type: ignore[union-attr]
         if kind is Stat:
-            return self._mean(expr)  # type: ignore[arg-type]
+            return self._median(expr) if expr.name == "median" else self._mean(expr)  # type: ignore[union-attr,arg-type]
         if kind is not Op:
             raise TypeError(f"no working for {expr}")
         return self._op(expr)  # type: ignore[arg-type]
@@ -102,6 +102,29 @@ class Working:
         # By the grade that asks for a mean, pupils divide on into tenths: 13 / 4 = 3.25, not 13/4 first.
         self.line(f"{total} / {count}", decimal)
         return Number(total, count, decimal)
+
+    def _median(self, stat: Stat) -> Number:
+        """Crosses off the least and the greatest, pair by pair, as a pupil does, until one or two numbers stay."""
+        numbers = [self.number(one) for one in stat.series]
+        while len(numbers) > 2:
+            numbers.remove(min(numbers))
+            numbers.remove(max(numbers))
+        if len(numbers) == 1:
+            # Nothing is worked out: the one number in the middle is the median.
+            self.lines.append(f"{numbers[0].text} = {numbers[0].text}")
+            return numbers[0]
+        numbers.sort()
+        total = sum(one.top for one in numbers)
+        self.line(" + ".join(one.text for one in numbers), str(total))
+        halfway = terminating(total, 2)
+        assert halfway is not None
+        self.line(f"{total} / 2", halfway)
+        return Number(total, 2, halfway)
+
+    def ratio(self, first: Expr, second: Expr) -> None:
+        """Puts down two numbers as a ratio. Nothing is divided: 18 to 6 stays 18/6."""
+        a, b = self.number(first), self.number(second)
+        self.line(f"{a.text} / {b.text}", f"{a.text}/{b.text}")
 
     def _op(self, expr: Op) -> Number:
         symbol = expr.symbol
@@ -254,6 +277,8 @@ def school_steps(ask: Ask, reader: CellReader, printed: dict[Expr, str]) -> tupl
     working = Working(reader, printed)
     if isinstance(ask.goal, Choice):
         _same_bottoms(working, [working.number(expr) for expr in ask.goal.exprs])
+    elif isinstance(ask.goal, Ratio):
+        working.ratio(ask.goal.first, ask.goal.second)
     elif isinstance(ask.goal.expr, Quantity) or ask.given:
         _isolate(working, relation(ask))
     else:

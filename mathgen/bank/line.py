@@ -33,7 +33,7 @@ def as_line(problem: Problem) -> dict[str, Any]:
             "display": key.display,
             "accepted": list(key.accepted),
             "demands": str(key.demand),
-            "exact": fraction(key.exact) if number else key.exact,
+            "exact": fraction(key.exact) if number else key.shown,
         },
         "steps": [step.text for step in problem.steps],
         "relation": problem.relation,

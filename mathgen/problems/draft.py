@@ -5,6 +5,7 @@ from __future__ import annotations
 from typing import NamedTuple
 
 from mathgen.asks.expression import Ask, Choice, Expr, Op, Quantity, Stat, Stated
+from mathgen.exact.demand import Demand
 from mathgen.trials.scope import Scope
 
 Role = Quantity | Stated | Op | str | tuple[Quantity, ...]
@@ -21,6 +22,7 @@ class Draft(NamedTuple):
     rates: tuple[tuple[Op, str], ...] = ()  # how the words print a rate: (down / set up, "9/12")
     sets: tuple[int, ...] = ()  # sizes of the sets that fractions name
     over: int | None = None  # bottom number of the answer as counted
+    shown_as: Demand | None = None  # the form in which the key prints a number that any form is right for: 8.5, not 17/2
     unit: bool = True  # whether the answer counts items ("9 pins")
     wanted: frozenset[str] = frozenset()  # marks that a wording frame must carry: "more", "fewer", "increase" ...
     clash: bool = False  # a word points to the wrong operation

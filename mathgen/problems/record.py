@@ -42,11 +42,11 @@ class Slip(NamedTuple):
 
 
 class Answer(NamedTuple):
-    """The key. ``exact`` is the unrounded number (or the name); ``shown`` is what a pupil should write."""
+    """The key. ``exact`` is the unrounded number (of a ratio its value, or the name); ``shown`` is what a pupil should write."""
 
-    kind: Literal["number", "name"]
+    kind: Literal["number", "name", "ratio"]
     exact: Rational | str
-    shown: str  # "3/12", "12", "62.5%", "Owls"
+    shown: str  # "3/12", "12", "62.5%", "Owls", "17:7"
     display: str  # with its unit: "9 pins"
     accepted: tuple[str, ...]  # other right ways to write it, ``shown`` first
     demand: Demand

@@ -72,7 +72,8 @@ def solve(ask: Ask, rows: RawRows) -> Rational | str:
     left, right = _symbolic(equation.left, rows), _symbolic(equation.right, rows)
     row = {0: QQ.convert(left.slope - right.slope), 1: QQ.convert(right.constant - left.constant)}
     # sympy's row reduction of the one-row system [slope | constant]; a row holds what is not zero.
-    reduced, pivots, _ = sdm_irref({0: {column: entry for column, entry in row.items() if entry}})
+    held = {column: entry for column, entry in row.items() if entry}
+    reduced, pivots, _ = sdm_irref({0: held} if held else {})
     if pivots != [0]:
         raise NoSolution("no single solution")
     return _rational(reduced[0].get(1, QQ.zero))

@@ -19,6 +19,7 @@ from itertools import product
 from typing import NamedTuple
 
 Kinds = tuple[str, ...]
+_MOST_KEPT = 16384  # skeletons; printed problems have some two thousand
 
 
 class Rule(NamedTuple):
@@ -103,6 +104,8 @@ class Grammar:
         if found is None:
             chart: dict[tuple[str, int], list[tuple[int, Node]]] = {}
             found = tuple(node for end, node in self._spans(f"<{name}>", 0, skeleton, chart) if end == len(skeleton))
+            if len(self._parsed) >= _MOST_KEPT:
+                self._parsed.clear()
             self._parsed[key] = found
         return found
 

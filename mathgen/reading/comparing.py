@@ -29,7 +29,7 @@ def how_many(question: HowMany, told: Told, _: Scenario) -> Asked:
     check_whole(told, scope, question.whole)
     quantity = Quantity(question.measure, scope)
     if told.mentions.merged:
-        _covered(told, quantity)
+        covered(told, quantity)
     fitting = [c for c in enumerate(told.comparisons, 1) if quantity in (c[1].first, c[1].other)]
     if not told.comparisons:
         return Asked("count", Value(quantity), WHOLE, (quantity,))
@@ -39,7 +39,7 @@ def how_many(question: HowMany, told: Told, _: Scenario) -> Asked:
     return Asked("count", Value(_solved(comparison, quantity)), WHOLE, (quantity,), (f"comparison {number}",), quantity)
 
 
-def _covered(told: Told, quantity: Quantity) -> None:
+def covered(told: Told, quantity: Quantity) -> None:
     """What was told piece by piece and is asked for together must be all that is asked for.
 
     "The Owls knocked down 8 pins in Trial 1. The Wrens knocked down 7 pins in Trial 2." Together these are two counts, and not

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from mathgen.asks.expression import Op, Quantity, Stat, Stated, Value
 from mathgen.reading.asked import WHOLE, Asked
+from mathgen.reading.comparing import covered
 from mathgen.reading.meaning import (
     Mark,
     MeanOf,
@@ -77,6 +78,7 @@ def one_share(question: OneShare, told: Told, _: Scenario) -> Asked:
         raise NotRead("it is not said what is shared")
     scope = told.scope(claim.np, True)
     quantity = Quantity(claim.measure, scope)
+    covered(told, quantity)
     for number in told.points_said:
         told.referred(quantity, number)
     every = told.mentions.every(share.among)

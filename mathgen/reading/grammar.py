@@ -1,4 +1,11 @@
-"""The grammar made ready, and sentences read by it."""
+"""The grammar made ready, and sentences read by it.
+
+To add a frame: one ``rule`` in ``facts`` (tells something), ``instructions`` (where to look) or ``questions`` (asks), made of the
+shared parts of ``noun_phrases``: ``<who>``, ``<when>``, ``<tail>``, ``<things>``, ``<counted>``, ``<whole>``. It makes one of the
+records of ``meaning``. A new record needs one function more: a claim in ``claims``, a question in ``comparing``, ``parting`` or
+``going_on``, listed at the end of ``claims`` or ``goals``. Words that a rule names are known from then on; add to a part rather than
+write a second frame, and add the sentences to ``tests/reading/sentences.toml``, those that must not be read, too.
+"""
 
 from __future__ import annotations
 

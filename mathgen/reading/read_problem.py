@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Iterable
 from dataclasses import dataclass
+from functools import lru_cache
 from itertools import product
 from random import Random
 
@@ -58,7 +59,7 @@ class Reading:
         Raises:
             NotRead: the question has no answer there.
         """
-        return answer(self.goal, Counts(table))
+        return answer(self.goal, _counts(_ById(table)))
 
 
 class Reader:
@@ -175,7 +176,34 @@ class Reader:
         return {cell for quantity in found for cell in self._counts.cells(quantity.scope)}
 
 
-_LAST: list[Reader] = []
+class _ById:
+    """A key for things that are costly to compare: the same object, not an equal one."""
+
+    __slots__ = ("things",)
+
+    def __init__(self, *things: object) -> None:
+        self.things = things
+
+    def __eq__(self, other: object) -> bool:
+        return isinstance(other, _ById) and all(one is two for one, two in zip(self.things, other.things, strict=True))
+
+    def __hash__(self) -> int:
+        return hash(tuple(map(id, self.things)))
+
+
+@lru_cache(maxsize=4)
+def _reader(key: _ById) -> Reader:
+    table, scenario = key.things
+    assert isinstance(table, TrialTable)
+    assert isinstance(scenario, Scenario)
+    return Reader(table, scenario)
+
+
+@lru_cache(maxsize=4)
+def _counts(key: _ById) -> Counts:
+    [table] = key.things
+    assert isinstance(table, TrialTable)
+    return Counts(table)
 
 
 def read_problem(text: str, table: TrialTable, scenario: Scenario) -> Reading:
@@ -189,8 +217,4 @@ def read_problem(text: str, table: TrialTable, scenario: Scenario) -> Reading:
         NotRead: a word is not known, no rules span a sentence, a number is false or has no use, something is not said, there is
             no question or more than one, or there are two ways to understand the text; the message says which.
     """
-    reader = _LAST[0] if _LAST else None
-    if reader is None or reader.table is not table or reader.scenario is not scenario:
-        reader = Reader(table, scenario)
-        _LAST[:] = [reader]
-    return reader.read(text)
+    return _reader(_ById(table, scenario)).read(text)

@@ -10,10 +10,12 @@ from itertools import pairwise
 import pytest
 
 from mathgen.asks.expression import Quantity
+from mathgen.bank.builder import Builder, Candidate
 from mathgen.bank.leaf import leaf, wanted_count
 from mathgen.bank.plan import ChosenSheet, SheetPlan
 from mathgen.bank.sheet import make_sheet
 from mathgen.errors import RequestFault
+from mathgen.problems.record import Problem
 from mathgen.proof.record import proved
 from mathgen.trials.options import ReadOptions
 from mathgen.trials.reading import read_table
@@ -141,6 +143,23 @@ def test_capitals_do_not_matter_and_a_standard_stands_for_its_parts() -> None:
 def test_a_grade_without_the_topic_names_those_that_have_it() -> None:
     with pytest.raises(RequestFault, match="These grades have it: 6, 7"):
         make_sheet(table_of("main"), SheetPlan(5, topics=("percents",)))
+
+
+def test_what_fails_its_proof_is_left_out_and_named(monkeypatch: pytest.MonkeyPatch) -> None:
+    """One kind of problem made to fail: a full sheet of others, and the teacher is told."""
+    honest = Builder.finish
+
+    def failing(self: Builder, candidate: Candidate) -> Problem:
+        made = honest(self, candidate)
+        return made._replace(proof=(("steps", "made to fail"), *made.proof[1:])) if made.model == "times_as_many" else made
+
+    before = make_sheet(table_of("main"), SheetPlan(4))
+    assert any(problem.model == "times_as_many" for problem in before.forms[0].problems)
+    monkeypatch.setattr(Builder, "finish", failing)
+    after = make_sheet(table_of("main"), SheetPlan(4))
+    assert all(proved(problem) and problem.model != "times_as_many" for problem in after.forms[0].problems)
+    assert len(after.forms[0].problems) == len(before.forms[0].problems)
+    assert any("did not agree: times_as_many (" in change for change in after.changes)
 
 
 def test_a_level_may_be_asked_for() -> None:
