@@ -16,6 +16,8 @@ from mathgen.problems.record import Problem
 from mathgen.proof.record import proved
 from mathgen.proof.verdict import AGREES
 
+_NOT_THE_GATE = ("words", "no wording for this grade", "graph", "twice")
+
 
 @dataclass
 class Report:
@@ -28,13 +30,14 @@ class Report:
     kept_by_grade: Counter[int] = field(default_factory=Counter)
 
     def __str__(self) -> str:
-        stops = ", ".join(f"{name} {number}" for name, number in self.stopped.most_common())
+        other = sum(self.stopped[reason] for reason in _NOT_THE_GATE)
+        gate = self.proposed - self.kept - sum(self.failed.values()) - other
         lines = [
-            f"proposed {self.proposed}, stopped by the gate {self.proposed - self.kept - sum(self.failed.values())}, "
+            f"proposed {self.proposed}, stopped by the gate {gate}, without fitting words or met twice {other}, "
             f"failed proof {sum(self.failed.values())}, kept {self.kept}",
         ]
-        if stops:
-            lines.append(f"stopped by: {stops}")
+        if self.stopped:
+            lines.append(f"stopped by: {', '.join(f'{name} {number}' for name, number in self.stopped.most_common())}")
         if self.failed:
             lines.append(f"failed: {', '.join(f'{name} {number}' for name, number in sorted(self.failed.items()))}")
         return "\n".join(lines)

@@ -95,7 +95,7 @@ class Builder:
         except NoAnswer as err:
             return Stopped((str(err),))
         # A name is no number, even where a group is called 7.
-        text = "" if isinstance(exact, str) else shown(exact, demand, draft.over)
+        text = "" if isinstance(exact, str) else shown(exact, draft.shown_as or demand, draft.over)
         core = self._core(model, draft, text)
         if core.stops:
             return Stopped(core.stops)

@@ -8,7 +8,7 @@ from math import lcm
 from sympy import Rational
 
 from mathgen.asks.evaluate import value
-from mathgen.asks.expression import Choice, Equation, Stated
+from mathgen.asks.expression import Ask, Choice, Equation, Ratio, Stat, Stated
 from mathgen.asks.relation import relation, written
 from mathgen.bank.desk import Desk
 from mathgen.exact.accepted import LONGEST_DECIMAL, accepted, shown
@@ -36,7 +36,18 @@ def answer_of(desk: Desk, draft: Draft, exact: Rational | str, text: str) -> Ans
         name = name_of(desk, draft, exact)
         return Answer("name", exact, name, name, tuple(dict.fromkeys((name, exact))), demand, _comparison(desk, draft))
     display = f"{text} {said.item if exact == 1 else said.items}" if draft.unit else text
-    return Answer("number", exact, text, display, accepted(exact, demand, draft.over), demand, _because(exact, text, demand))
+    forms = tuple(dict.fromkeys((text, *accepted(exact, demand, draft.over))))
+    if isinstance(draft.ask.goal, Ratio):
+        return Answer("ratio", exact, text, display, forms, demand)
+    return Answer("number", exact, text, display, forms, demand, _in_order(desk, draft.ask) or _because(exact, text, demand))
+
+
+def _in_order(desk: Desk, ask: Ask) -> str:
+    """The list of a median, put in order: "4, 8, 9". No equality can say it."""
+    expr = None if isinstance(ask.goal, Choice) else ask.goal.expr
+    if not isinstance(expr, Stat) or expr.name != "median":
+        return ""
+    return f"in order: {', '.join(str(one) for one in sorted(value(one, desk.totals) for one in expr.series))}"
 
 
 def name_of(desk: Desk, draft: Draft, label: str) -> str:
@@ -84,7 +95,7 @@ def slips_of(desk: Desk, draft: Draft, key: Answer) -> tuple[Slip, ...]:
         if isinstance(wrong, str):
             text = name_of(desk, draft, wrong) if wrong not in key.accepted else None
         else:
-            text = _wrong_text(wrong[0], wrong[1], key.demand, key.exact, key.shown)
+            text = _wrong_text(wrong[0], wrong[1], draft.shown_as or key.demand, key.exact, key.shown)
         if text is not None and text not in found:
             found[text] = Slip(slip_id, text, desk.slip_line(rule))
     return tuple(found.values())
@@ -100,6 +111,8 @@ def _wrong_text(top: int, bottom: int, demand: Demand, exact: Rational, key: str
         return None
     if demand.form == "any":
         return f"{top}/{bottom}" if bottom != 1 else str(top)
+    if demand.form == "ratio:any":
+        return f"{top}:{bottom}"  # as it is counted, never in lowest terms
     text = shown(wrong, demand)
     if demand.places is not None:
         text = min(text, shown(wrong, Demand(demand.form)), key=len)  # a pupil writes 2%, not 2.0%

@@ -32,8 +32,6 @@ def reprint(code: str, table: str | None, reading: ReadOptions, out: Path, force
     all the same, it must be the sheet's own. Exit status 4: printed, but the key file was changed after it was checked.
     """
     if Path(code).suffix == ".json":
-        if not Path(code).is_file():
-            raise RequestFault(f"{code} is not there.")
         contents, changed = files_from_key(Path(code), None if table is None else read_table(table, reading).table)
     else:
         if table is None:

@@ -38,7 +38,9 @@ def hardness(steps: tuple[str, ...], answer: str) -> Hardness:
     return Hardness(
         carry_or_borrow=any(map(_carries_or_borrows, operations)),
         beyond_facts=any(map(_beyond_facts, operations)),
-        not_whole_ratio=any(_not_whole(operation) for step in read for operation in step.operations if not _names_part(step, operation)),
+        not_whole_ratio=any(
+            _not_whole(operation) for step in read for operation in step.operations if not _names_part(step, operation, ":" in answer)
+        ),
         unequal_places=any(map(_unequal_places, operations)),
         result_repeats=decimal and exact is not None and repeat_length(exact.top, exact.bottom) > 0,
         percents=tuple(dict.fromkeys((number.top * 100, number.bottom) for number in numbers if number.percent)),
@@ -102,11 +104,11 @@ def _beyond_facts(operation: Operation) -> bool:
     return False
 
 
-def _names_part(step: PrintedStep, operation: Operation) -> bool:
-    """Whether a division only says a part of a set, as in ``3 / 8 = 3/8``: nothing has to be worked out."""
+def _names_part(step: PrintedStep, operation: Operation, ratio: bool) -> bool:
+    """Whether a division only says a part of a set, as in ``3 / 8 = 3/8``, or a ratio: nothing has to be worked out."""
     end = step.end
     named = end.kind == "fraction" and (end.written_top, end.written_bottom) == (operation.left.top, operation.right.top)
-    return operation.symbol == "/" and named and operation.left.top <= operation.right.top
+    return operation.symbol == "/" and named and (ratio or operation.left.top <= operation.right.top)
 
 
 def _not_whole(operation: Operation) -> bool:

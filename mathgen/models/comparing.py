@@ -112,6 +112,41 @@ def compare_smaller_unknown(view: TableView) -> AskSpace:
     return _every_comparison(view, build, _MORE_OR_FEWER)
 
 
+@problem_model(skill="compare, bigger unknown")
+def compare_bigger_unknown(view: TableView) -> AskSpace:
+    """The bigger count, from the smaller one and how many more or fewer. "Fewer" points to the wrong operation."""
+
+    def build(compared: Compared, word: str) -> Draft | None:
+        both, bigger, smaller, most, least = compared
+        # A double: the difference is the number that the words give, and taking away would leave nothing.
+        if view.is_cell(bigger) or most == 2 * least or _at_a_glance(compared):
+            return None
+        difference = Stated(most - least, "more than")
+        return Draft(
+            ask=Ask(Value(bigger), (Equation(bigger, Op("+", (smaller, difference))),), _WHOLE),
+            roles={
+                "bigger": bigger,
+                "smaller": smaller,
+                "both": both,
+                "pair": (bigger, smaller) if word == "more" else (smaller, bigger),
+                "difference": difference,
+                "word": word,
+            },
+            structure="compared unknown",
+            slips=(
+                # "How many more" has meant taking away so often that it is done here, too.
+                ("H03", (max(least, most - least), -min(least, most - least))),
+                ("H11", (least, most - least)),
+                *_off_by_one(min(least, most - least), most - 1),
+            ),
+            clash=word == "fewer",
+            fewer=word == "fewer",
+            must_not_show=(bigger.scope,),
+        )
+
+    return _every_comparison(view, build, _MORE_OR_FEWER)
+
+
 @problem_model(skill="times as many")
 def times_as_many(view: TableView) -> AskSpace:
     """The bigger count, from the smaller one and how many times as many; or the pins of all colors, from those of one."""

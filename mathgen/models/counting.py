@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from mathgen.asks.expression import Ask, Op, Quantity, Stated, Value
+from mathgen.asks.expression import Ask, Equation, Op, Quantity, Stated, Value
 from mathgen.exact.demand import Demand
 from mathgen.models.registry import problem_model
 from mathgen.models.space import AskSpace, joined
@@ -13,6 +13,7 @@ from mathgen.trials.scope import Label
 _WHOLE = Demand("whole")
 _BY_HEART = 5  # sums within 5 are known before school word problems have sums of their own
 _WORTH_MULTIPLYING = 8  # 2 racks of 3 are seen without a product
+_ONE_DIGIT = 10  # two-step stories add one-digit numbers first: the progressions keep both steps small
 _COUNTED_ON = 10  # further than this nobody counts on one by one
 
 
@@ -60,6 +61,60 @@ def put_together_total(view: TableView) -> AskSpace:
         AskSpace((view.spots, [colors for colors in view.color_sets if len(colors) > 1]), of_colors),
         AskSpace((whose, list(dict.fromkeys(times)), view.colors_or_all), of_trials),
         AskSpace((neighbors, view.trial_spans, view.colors_or_all), of_groups),
+    )
+
+
+@problem_model(skill="missing part of a total")
+def take_apart(view: TableView) -> AskSpace:
+    """The part that is not told, from the total and every other part: colors, trials of one group, or two or three groups."""
+    table = view.table
+    neighbors = [table.groups[start : start + size] for size in (2, 3) for start in range(len(table.groups) - size + 1)]
+    whose: list[tuple[str, ...] | None] = [(group,) for group in table.groups]
+    if len(table.groups) > 1:
+        whose.append(None)
+    times = [span for span in (table.trials, *view.trial_spans) if span is not None and 2 <= len(span) <= 3]
+    places = (0, 1, 2, 3)  # of the missing part among the parts
+
+    def build(parts: tuple[Quantity, ...], whole: Quantity, place: int) -> Draft | None:
+        if place >= len(parts) or view.is_cell(parts[place]) or not view.totals.complete(whole.scope):
+            return None
+        asked, known = parts[place], parts[:place] + parts[place + 1 :]
+        numbers = tuple(map(view.number, known))
+        total, missing, told = view.number(whole), view.number(asked), sum(numbers)
+        # As many as all the others: stopping half way would be right. As many as one of them: the answer would stand in the words.
+        if min(numbers) < 2 or missing == 0 or missing == told or missing in numbers or total <= _BY_HEART:
+            return None
+        if len(known) > 1 and max(numbers) >= _ONE_DIGIT:
+            return None
+        return Draft(
+            ask=Ask(Value(asked), (Equation(Op("+", (*known, asked)), whole),), _WHOLE),
+            roles={"parts": parts, "known": known, "asked": asked, "whole": whole},
+            structure="part unknown",
+            slips=(
+                *((("H07", (told,)), ("H16", (total, *numbers))) if len(known) > 1 else ()),
+                ("H19", (total, *numbers)),
+                ("H10", (total, told)),
+                *((("H13", (missing + 1,)),) if min(missing, told) <= _COUNTED_ON else ()),
+            ),
+            features=frozenset({"two_step"}) if len(known) > 1 else frozenset(),
+            must_not_show=(asked.scope,),
+        )
+
+    def of_colors(spot: Spot, colors: tuple[str, ...], place: int) -> Draft | None:
+        return build(tuple(view.quantity("down", spot, color) for color in colors), view.quantity("down", spot, colors), place)
+
+    def of_trials(groups: tuple[str, ...] | None, trials: tuple[Label, ...], color: str | None, place: int) -> Draft | None:
+        parts = tuple(view.quantity("down", Spot(groups, (trial,)), color) for trial in trials)
+        return build(parts, view.quantity("down", Spot(groups, trials), color), place)
+
+    def of_groups(groups: tuple[str, ...], trials: tuple[Label, ...] | None, color: str | None, place: int) -> Draft | None:
+        parts = tuple(view.quantity("down", Spot((group,), trials), color) for group in groups)
+        return build(parts, view.quantity("down", Spot(groups, trials), color), place)
+
+    return joined(
+        AskSpace((view.spots, [colors for colors in view.color_sets if len(colors) > 1], places), of_colors),
+        AskSpace((whose, list(dict.fromkeys(times)), view.colors_or_all, places[:3]), of_trials),
+        AskSpace((neighbors, view.trial_spans, view.colors_or_all, places[:3]), of_groups),
     )
 
 

@@ -9,7 +9,7 @@ Source: the project's catalogue of pupil errors (sections A to K); the research 
 from __future__ import annotations
 
 from collections.abc import Callable
-from math import gcd
+from math import gcd, lcm
 from typing import NamedTuple
 
 Pair = tuple[int, int]
@@ -103,6 +103,55 @@ def left_over_share(number: int, part: int) -> Wrong:
     return _whole(number - part)
 
 
+@_slip("A16", "The number in the question is the part. The whole is bigger.")
+def part_as_whole(part: int, a: int, b: int) -> Wrong:
+    return _whole(part * a // b) if part * a % b == 0 else None
+
+
+@_slip("A17", "That counts every color. Read the question again.")
+def every_color(all_down: int, n: int) -> Wrong:
+    """Not in the research catalogue: A09 over the whole set."""
+    return _over(all_down, n)
+
+
+@_slip("A18", "The whole is all the {items}, not only the {items} of one color.")
+def own_set_bottom(k: int, own: int) -> Wrong:
+    """Not in the research catalogue: A08 the other way round."""
+    return _over(k, own)
+
+
+@_slip("A19", "The whole is the {items} {down}, not the {items} {set_up}.")
+def set_up_bottom(k: int, n: int) -> Wrong:
+    """Not in the research catalogue: the other whole."""
+    return _over(k, n)
+
+
+@_slip("A20", "You found one part. The bottom number tells how many parts make the whole.")
+def one_part_of_whole(part: int, a: int) -> Wrong:
+    """Not in the research catalogue: A12 where the whole is asked for."""
+    return _whole(part // a) if a > 1 and part % a == 0 else None
+
+
+# B. Equal fractions.
+
+
+@_slip("B01", "Multiply or divide the top and the bottom by the same number. Do not add.")
+def adds_the_same(top: int, bottom: int, new_bottom: int) -> Wrong:
+    found = top + new_bottom - bottom
+    return _whole(found) if found > 0 else None
+
+
+@_slip("B02", "The bottom number changed. The top number must change in the same way.")
+def keeps_the_top(top: int) -> Wrong:
+    return _whole(top)
+
+
+@_slip("B13", "That number leads from one bottom number to the other. Use that number on the top.")
+def stops_at_the_factor(factor: int) -> Wrong:
+    """Not in the research catalogue: the step for the bottom number is the answer."""
+    return _whole(factor)
+
+
 # B. Comparing fractions: the wrong one is chosen.
 
 
@@ -139,12 +188,70 @@ def smaller_is_chosen(smaller: str) -> Wrong:
     return smaller
 
 
-# C. Taking a fraction away from one whole.
+# C. Adding fractions of one whole, and taking them away.
 
 
 @_slip("C06", "Write 1 as a fraction with the same bottom number first.")
 def one_minus_top(top: int, bottom: int) -> Wrong:
     return _over(abs(1 - top), bottom)
+
+
+@_slip("C01", "The bottom number says how big the parts are. Do not add the bottom numbers.")
+def adds_across(a: int, b: int, c: int, d: int) -> Wrong:
+    return _over(a + c, b + d)
+
+
+@_slip("C02", "When you change the bottom number, change the top number to match.")
+def keeps_bigger_bottom(a: int, b: int, c: int, d: int) -> Wrong:
+    return _over(a + c, max(b, d))
+
+
+@_slip("C03", "The top numbers must grow with the bottom numbers.")
+def multiplies_bottoms_only(a: int, b: int, c: int, d: int) -> Wrong:
+    return _over(a + c, b * d)
+
+
+@_slip("C04", "The parts have a new size. Change each top number as well.")
+def tops_untouched(a: int, b: int, c: int, d: int) -> Wrong:
+    return _over(a + c, lcm(b, d))
+
+
+@_slip("C05", "Make the parts the same size first. Then take away the top numbers only.")
+def takes_across(a: int, b: int, c: int, d: int) -> Wrong:
+    return _over(abs(a - c), abs(b - d)) if a != c and abs(b - d) > 1 else None
+
+
+@_slip("C07", "Put the two sets together first. Then count again.")
+def sum_of_two_sets(k: int, n: int, k2: int, n2: int) -> Wrong:
+    bottom = lcm(n, n2)
+    return _over(k * (bottom // n) + k2 * (bottom // n2), bottom)
+
+
+@_slip("C11", "One part is inside the other. Take away; do not add.")
+def adds_for_rest(a: int, b: int, c: int, d: int) -> Wrong:
+    """Not in the research catalogue: the other operation."""
+    bottom = lcm(b, d)
+    return _over(a * (bottom // b) + c * (bottom // d), bottom)
+
+
+@_slip("C12", "The question asks for both parts together. Add.")
+def takes_away_for_sum(a: int, b: int, c: int, d: int) -> Wrong:
+    """Not in the research catalogue: the other operation."""
+    bottom = lcm(b, d)
+    top = abs(a * (bottom // b) - c * (bottom // d))
+    return _over(top, bottom) if top else None
+
+
+@_slip("C13", "That is only one of the parts. The question asks for both together.")
+def one_part_only(top: int, bottom: int) -> Wrong:
+    """Not in the research catalogue: stops before the second part."""
+    return _over(top, bottom)
+
+
+@_slip("C14", "When you change the bottom number, change the top number to match.")
+def takes_tops_only(a: int, b: int, c: int, d: int) -> Wrong:
+    """Not in the research catalogue: C04 of a difference."""
+    return _over(a - c, lcm(b, d)) if a > c else None
 
 
 # D. Between fractions, decimals and percents.
@@ -207,6 +314,71 @@ def shares_backwards(a: int, b: int) -> Wrong:
     return _over(b, a) if gcd(a, b) == 1 else None
 
 
+@_slip("D08", "A percent tells how many out of 100. The bottom number is no percent.")
+def bottom_as_percent(b: int) -> Wrong:
+    return _over(b, 100)
+
+
+@_slip("D10", "A percent counts hundredths. Is the part really less than 1%?")
+def sign_stuck_on(k: int, n: int) -> Wrong:
+    return _over(k, 100 * n)
+
+
+@_slip("D11", "A percent counts hundredths, not tenths or thousandths. Look at the places again.")
+def one_place_off(k: int, n: int) -> Wrong:
+    return _over(k, 10 * n)
+
+
+@_slip("D12", "Look at the places: the first two places after the point are the percent.")
+def digits_as_percent(digits: int) -> Wrong:
+    return _over(digits, 100)
+
+
+@_slip("D13", "Percent means hundredths. The first place after the point is tenths.")
+def percent_behind_point(p: int) -> Wrong:
+    return _over(p, 10) if p < 10 else None
+
+
+@_slip("D15", "Look at the next digit before you stop.")
+def chopped(k: int, n: int) -> Wrong:
+    return _over(10 * k // n, 10)
+
+
+@_slip("D21", "The part is less than the whole, so the decimal is less than 1.")
+def sign_left_off(k: int, n: int) -> Wrong:
+    """Not in the research catalogue: 75% written as 75."""
+    return _over(100 * k, n)
+
+
+# E. Decimals: comparing and rounding.
+
+
+def _digits(text: str) -> int:
+    return int(text.partition(".")[2])
+
+
+@_slip("E01", "More digits do not make a decimal greater. Compare the tenths first.")
+def longer_is_larger(first: str, second: str, one: str, other: str) -> Wrong:
+    return more_pins_wins(first, second, _digits(one), _digits(other))
+
+
+@_slip("E02", "More digits do not make a decimal smaller. Compare the tenths first.")
+def shorter_is_larger(first: str, second: str, one: str, other: str) -> Wrong:
+    return fewer_left_wins(first, second, len(one), len(other))
+
+
+@_slip("E11", "Which place did the question ask for?")
+def wrong_place(k: int, n: int) -> Wrong:
+    """The neighboring place of tenths: ones. To hundredths a pupil would be right, but for the place."""
+    return _whole((2 * k + n) // (2 * n))
+
+
+@_slip("E12", "Round up only where the next digit is 5 or more.")
+def always_up(k: int, n: int) -> Wrong:
+    """Not in the research catalogue: D15 the other way round."""
+    return _over(10 * k // n + 1, 10)
+
+
 # F. Percent of a number, and percent change. Percents are rates: 25% is (25, 100).
 
 
@@ -265,7 +437,27 @@ def adds_the_percents(k: int, n: int, k2: int, n2: int) -> Wrong:
     return _over(k * n2 + k2 * n, n * n2)
 
 
-# G. Ratio and rate.
+@_slip("F14", "The number in the question is only the part. The whole is bigger.")
+def percent_of_the_part(p: int, part: int) -> Wrong:
+    return _whole(p * part // 100) if p * part % 100 == 0 else None
+
+
+# G. Ratio and rate. A ratio is (first, second), as it is counted.
+
+
+@_slip("G01", "The question compares two parts. Do not count all the {items}.")
+def whole_slipped_in(part: int, whole: int) -> Wrong:
+    return _over(part, whole)
+
+
+@_slip("G02", "\"All\" means every part together, not only the rest.")
+def part_slipped_in(part: int, whole: int) -> Wrong:
+    return _over(part, whole - part)
+
+
+@_slip("G03", "Say the ratio in the order of the words.")
+def order_swapped(first: int, second: int) -> Wrong:
+    return _over(second, first)
 
 
 @_slip("G05", "Multiply the part as many times as the whole has grown. Do not add.")
@@ -300,6 +492,12 @@ def takes_away_for_times(big: int, small: int) -> Wrong:
 def first_set_not_counted(big: int, small: int) -> Wrong:
     """Not in the research catalogue: only the sets that are more."""
     return _whole(big // small - 1) if small and big % small == 0 else None
+
+
+@_slip("G13", "Multiply the whole as many times as the part has grown. Do not add.")
+def adds_to_the_whole(k: int, n: int, part: int) -> Wrong:
+    """Not in the research catalogue: G05 where the whole is asked for."""
+    return _whole(n + part - k)
 
 
 # H. How many more or fewer, and other questions of counting.
@@ -338,6 +536,12 @@ def adds_everything(*numbers: int) -> Wrong:
 @_slip("H07", "Read the question again. Is there one more step?")
 def stops_half_way(first_result: int) -> Wrong:
     return _whole(first_result)
+
+
+@_slip("H19", "The total has the parts in it already. Take the parts away from the total.")
+def adds_the_total(total: int, *parts: int) -> Wrong:
+    """Not in the research catalogue: H12 of a story, where a total and its known parts are all added."""
+    return _whole(total + sum(parts))
 
 
 @_slip("H10", "You cannot switch the digits. Trade 1 ten for 10 ones.")
@@ -415,11 +619,31 @@ def halve_it(*numbers: int) -> Wrong:
     return _shared(sum(numbers), 2)
 
 
-@_slip("I13", "That is the median, the middle of the list. The mean shares the total equally.")
-def median_for_mean(*numbers: int) -> Wrong:
-    ordered = sorted(numbers)
-    half = len(ordered) // 2
-    return (ordered[half], 1) if len(ordered) % 2 else _shared(ordered[half - 1] + ordered[half], 2)
+def _middle(numbers: tuple[int, ...]) -> Wrong:
+    """What stands in the middle of a list as it is: one number, or halfway between two."""
+    half = len(numbers) // 2
+    return (numbers[half], 1) if len(numbers) % 2 else _shared(numbers[half - 1] + numbers[half], 2)
+
+
+@_slip("I06", "Put the numbers in order first.")
+def middle_of_the_row(*numbers: int) -> Wrong:
+    return _middle(numbers)
+
+
+@_slip("I07", "Two numbers are in the middle. Go halfway between the two.")
+def picks_one_middle(*numbers: int) -> Wrong:
+    return (sorted(numbers)[len(numbers) // 2 - 1], 1) if len(numbers) % 2 == 0 else None
+
+
+@_slip("I08", "The median is the middle number of the list, not the middle between its ends.")
+def half_way_ends(*numbers: int) -> Wrong:
+    return _shared(min(numbers) + max(numbers), 2)
+
+
+@_slip("I13", "The mean shares the total equally. The median is the middle of the list in order.")
+def swaps_mean_and_median(asked: str, *numbers: int) -> Wrong:
+    """The median where the mean is asked for, or the other way round."""
+    return _middle(tuple(sorted(numbers))) if asked == "mean" else _shared(sum(numbers), len(numbers))
 
 
 @_slip("I14", "Find the total that all the {trials} together must have.")

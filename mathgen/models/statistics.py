@@ -1,4 +1,4 @@
-"""Statistics and chance: the mean, a goal for the mean, and a count to expect."""
+"""Statistics and chance: the mean, the median, a goal for the mean, and a count to expect."""
 
 from __future__ import annotations
 
@@ -23,12 +23,9 @@ _TIMES = (2, 3, 5)
 _MOST_NEXT = 240
 
 
-@problem_model(skill="mean")
-def mean_down(view: TableView) -> AskSpace:
-    """The mean count, over all trials of a group or over groups in one trial: whole, or a decimal of at most two places."""
-    table = view.table
-    groups = table.groups
-    ways: list[tuple[str, ...] | None] = [None]  # None: over the trials
+def _ways(groups: tuple[str, ...]) -> list[tuple[str, ...] | None]:
+    """Which numbers a list may hold: those of the trials (None), of all groups, or of some."""
+    ways: list[tuple[str, ...] | None] = [None]
     if 3 <= len(groups) <= _MOST_NUMBERS:
         ways.append(groups)
     for size in (3, 4):
@@ -36,19 +33,33 @@ def mean_down(view: TableView) -> AskSpace:
             ways += combinations(groups, size)
         elif size < len(groups):
             ways += [groups[start : start + size] for start in range(len(groups) - size + 1)]  # neighbors are plenty
+    return ways
+
+
+def _listed(view: TableView, spot: Spot, way: tuple[str, ...] | None, color: str | None) -> tuple[tuple[Quantity, ...], Quantity] | None:
+    """The list at a spot, and the total that it makes; None where the spot has no such list, or has it already elsewhere."""
+    table = view.table
+    if way is None:
+        if (spot.trials is not None and len(spot.trials) != len(table.trials)) or not 3 <= len(table.trials) <= _MOST_NUMBERS:
+            return None
+        series = tuple(view.quantity("down", Spot(spot.groups, (trial,)), color) for trial in table.trials)
+        return series, view.quantity("down", spot, color)
+    # Each combination is met once: at the class's spots of one trial.
+    if (spot.groups is not None and len(table.groups) > 1) or spot.trials is None or len(spot.trials) != 1:
+        return None
+    series = tuple(view.quantity("down", Spot((group,), spot.trials), color) for group in way)
+    return series, view.quantity("down", Spot(way, spot.trials), color)
+
+
+@problem_model(skill="mean")
+def mean_down(view: TableView) -> AskSpace:
+    """The mean count, over all trials of a group or over groups in one trial: whole, or a decimal of at most two places."""
 
     def build(spot: Spot, way: tuple[str, ...] | None, color: str | None) -> Draft | None:
-        if way is None:
-            if (spot.trials is not None and len(spot.trials) != len(table.trials)) or not 3 <= len(table.trials) <= _MOST_NUMBERS:
-                return None
-            series = tuple(view.quantity("down", Spot(spot.groups, (trial,)), color) for trial in table.trials)
-            whole = view.quantity("down", spot, color)
-        else:
-            # Each combination is met once: at the class's spots of one trial.
-            if (spot.groups is not None and len(groups) > 1) or spot.trials is None or len(spot.trials) != 1:
-                return None
-            series = tuple(view.quantity("down", Spot((group,), spot.trials), color) for group in way)
-            whole = view.quantity("down", Spot(way, spot.trials), color)
+        listed = _listed(view, spot, way, color)
+        if listed is None:
+            return None
+        series, whole = listed
         numbers = tuple(map(view.number, series))
         total, count = sum(numbers), len(numbers)
         ordered = sorted(numbers)
@@ -57,12 +68,12 @@ def mean_down(view: TableView) -> AskSpace:
         if total <= count or 100 * total % count or middles * count == 2 * total or total in [count * number for number in numbers]:
             return None
         even = total % count == 0
-        slips: list[tuple[str, tuple[int, ...]]] = [("I02", numbers)]
+        slips: list[tuple[str, tuple[int | str, ...]]] = [("I02", numbers)]
         if way is None:
             slips.insert(0, ("I01", numbers))
         # Where the mean is whole, a half stands out: these slips count only where they are whole, too.
         if not even or middles % 2 == 0:
-            slips.append(("I13", numbers))
+            slips.append(("I13", ("mean", *numbers)))
         if not even or total % 2 == 0:
             slips.append(("I04", numbers))
         return Draft(
@@ -73,7 +84,40 @@ def mean_down(view: TableView) -> AskSpace:
             features=frozenset({"mean_median_iqr_mad"}),
         )
 
-    return AskSpace((view.spots, ways, view.colors_or_all), build)
+    return AskSpace((view.spots, _ways(view.table.groups), view.colors_or_all), build)
+
+
+@problem_model(skill="median")
+def median_down(view: TableView) -> AskSpace:
+    """The median count, over all trials of a group or over groups in one trial: a number of the list, or halfway between two."""
+
+    def build(spot: Spot, way: tuple[str, ...] | None, color: str | None) -> Draft | None:
+        listed = _listed(view, spot, way, color)
+        if listed is None:
+            return None
+        series, whole = listed
+        numbers = tuple(map(view.number, series))
+        ordered, middle = sorted(numbers), len(numbers) // 2
+        low, high = ordered[-middle - 1], ordered[middle]
+        # In order already, or with the same middle as it stands: nobody would see whether the list was put in order. Two equal
+        # numbers in the middle would hide that there are two.
+        if high == 0 or numbers[middle] + numbers[-middle - 1] == low + high or (low == high and len(numbers) % 2 == 0):
+            return None
+        return Draft(
+            ask=Ask(Value(Stat("median", series)), (), _ANY),
+            roles={"series": series, "whole": whole, "over": "trials" if way is None else "groups"},
+            structure="statistic",
+            slips=(
+                ("I06", numbers),
+                *((("I07", numbers),) if len(numbers) % 2 == 0 else ()),
+                ("I08", numbers),
+                ("I13", ("median", *numbers)),
+            ),
+            features=frozenset({"mean_median_iqr_mad"}),
+            shown_as=_DECIMAL,
+        )
+
+    return AskSpace((view.spots, _ways(view.table.groups), view.colors_or_all), build)
 
 
 @problem_model(skill="goal mean")

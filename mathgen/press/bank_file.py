@@ -25,9 +25,9 @@ def bank_file(path: Path, force: bool) -> Iterator[Callable[[Problem], None]]:
     """
     if path.suffix not in (".jsonl", ".csv"):
         raise RequestFault(f"{path.name}: expected a name that ends in .jsonl or .csv.")
-    if path.exists() and not force:
-        raise RequestFault(f"already there: {path} (use --force to replace, or another --out)")
     try:
+        if path.exists() and not force:
+            raise RequestFault(f"already there: {path} (use --force to replace, or another --out)")
         path.parent.mkdir(parents=True, exist_ok=True)
         handle, name = tempfile.mkstemp(dir=path.parent, prefix=f".{path.name}.")
     except OSError as err:

@@ -20,9 +20,12 @@ def write_files(contents: Mapping[Path, bytes], force: bool = False) -> None:
     Raises:
         RequestFault: files exist already (all are named), or a place cannot be written to.
     """
-    taken = [path for path in contents if path.exists() and (not force or path.is_dir())]
-    if taken:
+    try:
+        taken = [path for path in contents if path.exists() and (not force or path.is_dir())]
         folders = any(path.is_dir() for path in taken)
+    except OSError as error:
+        raise RequestFault(f"cannot write {error.filename}: {error.strerror}") from error
+    if taken:
         advice = "a folder stands where a file should go; choose another --out" if folders else "use --force to replace, or another --out"
         raise RequestFault(f"already there: {', '.join(str(path) for path in taken)} ({advice})")
     waiting: list[tuple[Path, Path]] = []
@@ -35,7 +38,8 @@ def write_files(contents: Mapping[Path, bytes], force: bool = False) -> None:
         for temporary, path in waiting:
             temporary.replace(path)
     except OSError as error:
-        raise RequestFault(f"cannot write {error.filename or ''}: {error.strerror or error}") from error
+        place = error.filename or ", ".join(str(path) for path in contents)
+        raise RequestFault(f"cannot write {place}: {error.strerror or error}") from error
     finally:
         for temporary, _ in waiting:
             temporary.unlink(missing_ok=True)

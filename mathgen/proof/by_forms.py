@@ -12,6 +12,8 @@ from mathgen.exact.parse import NotANumber, written
 from mathgen.problems.record import Answer, Problem, Slip
 from mathgen.proof.verdict import AGREES
 
+_IN_ORDER = "in order: "  # what stands before the list of a median
+
 
 class FormFails(ValueError):
     """A form that does not say the answer, or a slip that does."""
@@ -51,6 +53,8 @@ def check(answer: Answer, slips: tuple[Slip, ...]) -> None:
             raise FormFails(f"{answer.because} does not show which is greatest")
         return
     _check_number(answer)
+    if answer.kind == "ratio" and written(answer.shown).form != "ratio":
+        raise FormFails(f"{answer.shown} is no ratio")
     taken = {_value(text) for text in answer.accepted}
     taken.add(answer.exact)
     for slip in slips:
@@ -62,6 +66,14 @@ def _falls(because: str) -> bool:
     """Whether a comparison is true: "8/10 > 6/10"."""
     values = [_value(text) for text in because.split(" > ")]
     return len(values) > 1 and all(one > other for one, other in pairwise(values))
+
+
+def _check_order(answer: Answer) -> None:
+    """Whether a list rises to its end, and its middle is the answer."""
+    values = [_value(text) for text in answer.because.removeprefix(_IN_ORDER).split(", ")]
+    half = len(values) // 2
+    if any(one > other for one, other in pairwise(values)) or values[half] + values[-half - 1] != 2 * answer.exact:
+        raise FormFails(f"{answer.because} does not show {answer.shown}")
 
 
 def _check_number(answer: Answer) -> None:
@@ -76,7 +88,9 @@ def _check_number(answer: Answer) -> None:
     number, _, unit = answer.display.partition(answer.shown)
     if number or unit.strip(" abcdefghijklmnopqrstuvwxyz"):
         raise FormFails(f"{answer.display} is displayed for {answer.shown}")
-    if answer.because:
+    if answer.because.startswith(_IN_ORDER):
+        _check_order(answer)
+    elif answer.because:
         exact_text, _, end = answer.because.replace(" rounds to ", " = ").partition(" = ")
         if _value(exact_text) != exact or end != answer.shown:
             raise FormFails(f"{answer.because} does not show {answer.shown}")

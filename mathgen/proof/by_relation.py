@@ -12,7 +12,7 @@ from typing import Any, NamedTuple
 from sympy import QQ, Rational
 from sympy.polys.matrices.sdm import sdm_irref
 
-from mathgen.asks.expression import Ask, Choice, Equation, Expr, Quantity, Stat, Stated, Unknown
+from mathgen.asks.expression import Ask, Choice, Equation, Expr, Ordered, Quantity, Stat, Stated, Unknown
 from mathgen.asks.relation import relation
 from mathgen.asks.relation import written as written_relation
 from mathgen.exact.parse import written
@@ -92,7 +92,11 @@ def _symbolic(expr: Expr, rows: RawRows) -> Linear:
         return Linear(0, expr.number)  # type: ignore[union-attr]
     if kind is Unknown:
         return Linear(1, 0)
+    if kind is Ordered:
+        return Linear(0, _at_place(expr, rows))  # type: ignore[arg-type]
     if kind is Stat:
+        if expr.name != "mean":  # type: ignore[union-attr]
+            raise NoSolution(f"a {expr.name} stands where its relation should")  # type: ignore[union-attr]
         series: tuple[Quantity, ...] = expr.series  # type: ignore[union-attr]
         return Linear(0, QQ(sum(map(rows.count, series)), len(series)))
     symbol, args = expr.symbol, expr.args  # type: ignore[union-attr]
@@ -112,6 +116,15 @@ def _symbolic(expr: Expr, rows: RawRows) -> Linear:
         else:
             slope, constant = (slope and QQ.convert(slope) / b), QQ.convert(constant) / b
     return Linear(slope, constant)
+
+
+def _at_place(expr: Ordered, rows: RawRows) -> int:
+    """The number that has at most ``place`` others below it, and more than ``place`` at or below it. Nothing is sorted."""
+    counts = [rows.count(one) for one in expr.series]
+    for one in counts:
+        if sum(other < one for other in counts) <= expr.place < sum(other <= one for other in counts):
+            return one
+    raise NoSolution("no such place in the list")
 
 
 def _constant(expr: Expr, rows: RawRows) -> Rational:

@@ -157,6 +157,8 @@ def _in_form(answer: Answer, last: str) -> bool:
     """Whether the last step ends in the form that the words demand: in a percent, a decimal, a mixed number."""
     form, places = answer.demand
     end = last.rpartition(" = ")[2]
+    if answer.kind == "ratio":
+        return end == answer.shown.replace(":", "/")  # the two numbers as they were counted, in their order
     if form == "percent":
         return end.endswith("%")
     if form in ("decimal", "mixed", "simplest") and places is None and "..." not in answer.shown:
@@ -205,17 +207,21 @@ def _within(cell: Quantity, total: Quantity) -> bool:
 
 
 def _counts_of_series(ask: Ask) -> tuple[str, ...]:
-    """How many numbers each statistic is of: structural constants that no word has to print."""
+    """How many numbers a mean is of, or the two in the middle of a list: structural constants that no word has to print."""
     goal = ask.goal
     if isinstance(goal, Choice):
         return ()
-    return tuple(str(len(expr.series)) for expr in (goal.expr,) if isinstance(expr, Stat))
+    if not isinstance(goal.expr, Stat):
+        return ()
+    return ("2",) if goal.expr.name == "median" else (str(len(goal.expr.series)),)
 
 
 def _operations(expr: Expr, printed: set[Expr]) -> int:
     """The operations of an ask that the words leave to the pupil."""
     if expr in printed:
         return 0
+    if isinstance(expr, Stat) and expr.name == "median":
+        return 0 if len(expr.series) % 2 else 2  # one number in the middle is found; two are added and halved
     if isinstance(expr, Stat):
         return len(expr.series)
     if isinstance(expr, Op):

@@ -34,11 +34,11 @@ def trial_name(label: Label, scenario: Scenario) -> str:
     return f"{text} {scenario.trial}"
 
 
-def listed(words: list[str]) -> str:
-    """A list with the serial comma: ``red, blue, and gold``; ``red and blue``."""
+def listed(words: list[str], joint: str = "and") -> str:
+    """A list with the serial comma: ``red, blue, and gold``; ``red and blue``; ``red or blue``."""
     if len(words) <= 2:
-        return " and ".join(words)
-    return f"{', '.join(words[:-1])}, and {words[-1]}"
+        return f" {joint} ".join(words)
+    return f"{', '.join(words[:-1])}, {joint} {words[-1]}"
 
 
 def upper_first(text: str) -> str:

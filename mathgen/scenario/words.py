@@ -7,6 +7,7 @@ from dataclasses import dataclass
 from functools import lru_cache
 from importlib.resources import files
 from pathlib import Path
+from typing import Any
 
 from mathgen.errors import RequestFault
 
@@ -43,26 +44,65 @@ def scenario(name: str = "ramp") -> Scenario:
     try:
         text = own.read_text(encoding="utf-8") if own.is_file() else Path(name).read_text(encoding="utf-8")
         data = tomllib.loads(text)
-    except (OSError, UnicodeDecodeError, tomllib.TOMLDecodeError) as err:
-        raise RequestFault(f'scenario "{name}" cannot be read: {err}. Our own are "ramp" and "seeds".') from err
-    try:
-        verbs = data["verbs"]
-        return Scenario(
-            name=data["name"],
-            title=data["title"],
-            item=data["item"][0],
-            items=data["item"][1],
-            group=data["group"],
-            trial=data["trial"][0],
-            trials=data["trial"][1],
-            the_class=data["class"],
-            next_time=data["next_time"],
-            past={measure: forms[0] for measure, forms in verbs.items()},
-            base={measure: forms[1] for measure, forms in verbs.items()},
-            after_noun={measure: forms[2] for measure, forms in verbs.items()},
-            synonyms={key: tuple(words) for key, words in data.get("synonyms", {}).items()},
-            cautions=tuple(data["cautions"]["lines"]),
-            cautions_head=str(data["cautions"].get("head", "Before you start")),
-        )
-    except (KeyError, IndexError, TypeError, AttributeError) as err:
-        raise RequestFault(f'scenario "{name}" lacks an entry or has it in another shape: {err}. Copy mathgen/scenario/ramp.toml.') from err
+    except FileNotFoundError as err:
+        raise RequestFault(f'There is no scenario "{name}", nor a file of that name. Our own are "ramp" and "seeds".') from err
+    except (OSError, ValueError) as err:
+        raise RequestFault(f'scenario "{name}" cannot be read: {err}. Copy mathgen/scenario/ramp.toml and change its words.') from err
+    return _scenario(_Words(data, name))
+
+
+class _Words:
+    """A scenario file's entries, each checked for its shape."""
+
+    def __init__(self, data: dict[str, Any], name: str) -> None:
+        self._data, self._name = data, name
+
+    def one(self, *keys: str, default: str | None = None) -> str:
+        """The text of an entry."""
+        found = self._at(keys, default)
+        if not isinstance(found, str) or not found.strip():
+            raise self._fault(keys, "a text in quotation marks")
+        return found
+
+    def several(self, *keys: str, count: int | None = None) -> tuple[str, ...]:
+        """The texts of a list, ``count`` of them where that is given."""
+        found = self._at(keys, None)
+        if not isinstance(found, list) or not all(isinstance(one, str) and one.strip() for one in found) or count not in (None, len(found)):
+            raise self._fault(keys, f"a list of {count or 'some'} texts")
+        return tuple(found)
+
+    def keys(self, name: str) -> tuple[str, ...]:
+        """The names of a section's entries; none where there is no such section."""
+        section = self._data.get(name, {})
+        return tuple(section) if isinstance(section, dict) else ()
+
+    def _at(self, keys: tuple[str, ...], default: str | None) -> object:
+        found: object = self._data
+        for key in keys:
+            found = found.get(key) if isinstance(found, dict) else None
+        return default if found is None else found
+
+    def _fault(self, keys: tuple[str, ...], expected: str) -> RequestFault:
+        return RequestFault(f'scenario "{self._name}", entry {".".join(keys)}: expected {expected}, as in mathgen/scenario/ramp.toml.')
+
+
+def _scenario(words: _Words) -> Scenario:
+    item, trial = words.several("item", count=2), words.several("trial", count=2)
+    verbs = {measure: words.several("verbs", measure, count=3) for measure in ("down", "set_up", "standing")}
+    return Scenario(
+        name=words.one("name"),
+        title=words.one("title"),
+        item=item[0],
+        items=item[1],
+        group=words.one("group"),
+        trial=trial[0],
+        trials=trial[1],
+        the_class=words.one("class"),
+        next_time=words.one("next_time"),
+        past={measure: forms[0] for measure, forms in verbs.items()},
+        base={measure: forms[1] for measure, forms in verbs.items()},
+        after_noun={measure: forms[2] for measure, forms in verbs.items()},
+        synonyms={key: words.several("synonyms", key) for key in words.keys("synonyms")},
+        cautions=words.several("cautions", "lines"),
+        cautions_head=words.one("cautions", "head", default="Before you start"),
+    )

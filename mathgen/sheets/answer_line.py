@@ -23,7 +23,7 @@ def answer_line(answer: Answer, words: dict[str, Any]) -> dict[str, Any]:
     """The kind of answer place and its unit."""
     if answer.kind == "name":
         return {"kind": "name", "unit": ""}
-    if answer.demand.form == "ratio":
+    if answer.kind == "ratio":
         return {"kind": "ratio", "unit": ""}
     unit = unit_of(answer, words)
     # Where the words demand a form, the place to write must not give the form away.

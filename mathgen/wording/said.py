@@ -164,6 +164,20 @@ class SaidCount:
         return f"{speaker.kind(self._quantity.scope)}{speaker.items(1)}"
 
     @property
+    def kind_counted(self) -> str:
+        """Noun without number, one or several as the number has it: "red pin", "red pins"."""
+        return self.kind_of_one if self.one else self.kind
+
+    @property
+    def Kind(self) -> str:  # noqa: N802 - as below
+        return upper_first(self.kind)
+
+    @property
+    def either(self) -> str:
+        """As ``kind``: what a single color is beside ``SaidMany.either``."""
+        return self.kind
+
+    @property
     def color(self) -> str:
         return self._speaker.kind(self._quantity.scope).strip()
 
@@ -387,6 +401,11 @@ class SaidMany:
             return listed([one.who for one in self._each])
         trials = tuple(trial for one in self._quantities for trial in one.scope.trials or ())
         return self._speaker.when(Scope(None, trials)).removeprefix("in ")
+
+    @property
+    def either(self) -> str:
+        """Colors of which each will do: "red or gold pins", "red, blue, or gold pins"."""
+        return f"{listed([one.color for one in self._each], 'or')} {self._speaker.scenario.items}"
 
     @property
     def told(self) -> str:

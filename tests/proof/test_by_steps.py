@@ -9,7 +9,16 @@ from mathgen.proof.by_steps import NotTrue, follow, number
 
 @pytest.mark.parametrize(
     ("text", "pair"),
-    [("12", (12, 1)), ("9/12", (3, 4)), ("2 1/4", (9, 4)), ("0.75", (3, 4)), ("75%", (3, 4)), ("62.5%", (5, 8)), ("41 2/3%", (5, 12)), ("0", (0, 1))],
+    [
+        ("12", (12, 1)),
+        ("9/12", (3, 4)),
+        ("2 1/4", (9, 4)),
+        ("0.75", (3, 4)),
+        ("75%", (3, 4)),
+        ("62.5%", (5, 8)),
+        ("41 2/3%", (5, 12)),
+        ("0", (0, 1)),
+    ],
 )
 def test_numbers_are_read_as_pairs_in_lowest_terms(text: str, pair: tuple[int, int]) -> None:
     """62.5% = 5/8 and 41 2/3% = 5/12: table of equivalents (public-domain handbooks; computed)."""
@@ -39,7 +48,9 @@ def test_steps_lead_from_the_givens_to_the_end() -> None:
         (("4 + 4",), ("4",), 1, ((8, 1),), "no equality"),
     ],
 )
-def test_a_step_is_refused(steps: tuple[str, ...], givens: tuple[str, ...], operations: int, ends: tuple[tuple[int, int], ...], why: str) -> None:
+def test_a_step_is_refused(
+    steps: tuple[str, ...], givens: tuple[str, ...], operations: int, ends: tuple[tuple[int, int], ...], why: str
+) -> None:
     with pytest.raises(NotTrue, match=why):
         follow(steps, givens, operations, ends)
 

@@ -60,3 +60,19 @@ def test_a_scenario_that_cannot_be_used_is_refused(tmp_path: Path, text: str | N
         path.write_text(text, encoding="utf-8")
     with pytest.raises(RequestFault, match="scenario"):
         scenario(str(path))
+
+
+@pytest.mark.parametrize(
+    ("entry", "spoilt"),
+    [
+        ('title = "Knocking down pins"', "title = 3"),
+        ('item = ["pin", "pins"]', 'item = ["pin"]'),
+        ('trial = ["trial", "trials"]', 'trial = "trial"'),
+    ],
+)
+def test_an_entry_of_another_shape_is_named(tmp_path: Path, entry: str, spoilt: str) -> None:
+    text = Path("mathgen/scenario/ramp.toml").read_text(encoding="utf-8")
+    assert entry in text
+    (tmp_path / "own.toml").write_text(text.replace(entry, spoilt, 1), encoding="utf-8")
+    with pytest.raises(RequestFault, match=f"entry {entry.partition(' ')[0]}: expected"):
+        scenario(str(tmp_path / "own.toml"))

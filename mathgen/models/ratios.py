@@ -1,0 +1,97 @@
+"""Ratios: one part to another, and a part to the whole. The order is that of the words; any equal ratio is right."""
+
+from __future__ import annotations
+
+from mathgen.asks.expression import Ask, Expr, Op, Quantity, Ratio
+from mathgen.exact.demand import Demand
+from mathgen.models.registry import problem_model
+from mathgen.models.space import AskSpace, joined
+from mathgen.models.view import Spot, TableView
+from mathgen.problems.draft import Draft, Role
+
+_ANY = Demand("ratio:any")
+_RATIO = frozenset({"ratio"})
+_FATE = frozenset({"fate"})  # knocked down and left standing
+_COLORS = frozenset({"colors"})
+_DOWN_FIRST = (True, False)
+
+
+def _draft(first: Expr, second: Expr, counts: tuple[int, int], slip: tuple[str, tuple[int, int]], roles: dict[str, Role], mark: frozenset[str]) -> Draft:
+    """A ratio as it is counted: 6 to 4 stays 6:4."""
+    return Draft(
+        ask=Ask(Ratio(first, second), (), _ANY),
+        roles=roles,
+        structure="what fraction",
+        slips=(slip, ("G03", counts)),
+        features=_RATIO,
+        over=counts[1],
+        unit=False,
+        wanted=mark,
+    )
+
+
+def _told(view: TableView, spot: Spot, colors: tuple[str, ...]) -> tuple[tuple[Quantity, ...], tuple[int, ...]]:
+    parts = tuple(view.quantity("down", spot, color) for color in colors)
+    return parts, tuple(map(view.number, parts))
+
+
+@problem_model(skill="ratio of two parts")
+def ratio_part_to_part(view: TableView) -> AskSpace:
+    """Knocked down to left standing (or the other way round) of one set; or one color to another among those knocked down."""
+    sets = [colors for colors in view.color_sets if len(colors) > 1]
+    places = tuple((one, other) for one in range(4) for other in range(4) if one != other)
+
+    def of_fate(spot: Spot, color: str | None, down_first: bool) -> Draft | None:
+        whole, down = view.quantity("set_up", spot, color), view.quantity("down", spot, color)
+        n, k = view.number(whole), view.number(down)
+        rest = n - k
+        # As many down as standing: the order would not matter.
+        if k in (0, n) or k == rest:
+            return None
+        standing = Quantity("standing", whole.scope)
+        left = Op("-", (whole, down))
+        roles: dict[str, Role] = {"down": down, "whole": whole, "first": down, "second": standing}
+        if down_first:
+            return _draft(down, left, (k, rest), ("G01", (k, n)), roles, _FATE)
+        return _draft(left, down, (rest, k), ("G01", (rest, n)), roles | {"first": standing, "second": down}, _FATE)
+
+    def of_colors(spot: Spot, colors: tuple[str, ...], place: tuple[int, int]) -> Draft | None:
+        if max(place) >= len(colors):
+            return None
+        parts, numbers = _told(view, spot, colors)
+        a, b = numbers[place[0]], numbers[place[1]]
+        if min(numbers) == 0 or a == b:
+            return None
+        first, second = parts[place[0]], parts[place[1]]
+        roles: dict[str, Role] = {"parts": parts, "whole": view.quantity("down", spot, colors), "first": first, "second": second}
+        return _draft(first, second, (a, b), ("G01", (a, sum(numbers))), roles, _COLORS)
+
+    return joined(AskSpace((view.spots, view.colors_or_all, _DOWN_FIRST), of_fate), AskSpace((view.spots, sets, places), of_colors))
+
+
+@problem_model(skill="ratio of a part to the whole")
+def ratio_part_to_whole(view: TableView) -> AskSpace:
+    """Knocked down (or left standing) to set up, from the two parts; or one color to all the colors knocked down."""
+    sets = [colors for colors in view.color_sets if len(colors) > 1]
+
+    def of_fate(spot: Spot, color: str | None, down_first: bool) -> Draft | None:
+        whole, down = view.quantity("set_up", spot, color), view.quantity("down", spot, color)
+        standing = Quantity("standing", whole.scope)
+        n, k = view.number(whole), view.number(down)
+        if k in (0, n) or 2 * k == n:
+            return None
+        first, part = (down, k) if down_first else (standing, n - k)
+        roles: dict[str, Role] = {"down": down, "standing": standing, "whole": whole, "first": first}
+        return _draft(first, Op("+", (down, standing)), (part, n), ("G02", (part, n)), roles, _FATE)
+
+    def of_colors(spot: Spot, colors: tuple[str, ...], place: int) -> Draft | None:
+        if place >= len(colors):
+            return None
+        parts, numbers = _told(view, spot, colors)
+        part, total = numbers[place], sum(numbers)
+        if min(numbers) == 0 or 2 * part == total:
+            return None
+        roles: dict[str, Role] = {"parts": parts, "whole": view.quantity("down", spot, colors), "first": parts[place]}
+        return _draft(parts[place], Op("+", parts), (part, total), ("G02", (part, total)), roles, _COLORS)
+
+    return joined(AskSpace((view.spots, view.colors_or_all, _DOWN_FIRST), of_fate), AskSpace((view.spots, sets, (0, 1, 2, 3)), of_colors))
