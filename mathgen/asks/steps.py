@@ -124,7 +124,8 @@ class Working:
     def ratio(self, first: Expr, second: Expr) -> None:
         """Puts down two numbers as a ratio. Nothing is divided: 18 to 6 stays 18/6."""
         a, b = self.number(first), self.number(second)
-        self.line(f"{a.text} / {b.text}", f"{a.text}/{b.text}")
+        if b.top:  # a ratio to nothing has no line: the proof finds that the working does not end
+            self.line(f"{a.text} / {b.text}", f"{a.text}/{b.text}")
 
     def _op(self, expr: Op) -> Number:
         symbol = expr.symbol
@@ -187,7 +188,7 @@ class Working:
             result = mixed(top // shared, bottom // shared)
             self.line(f"{part.text} / {whole.text}", result.text)
             return result
-        whole_result = part.top > whole.top and part.top % whole.top == 0
+        whole_result = part.top >= whole.top > 0 and part.top % whole.top == 0
         result = _whole(part.top // whole.top) if whole_result else _over(part.top, whole.top)
         self.line(f"{part.text} / {whole.text}", result.text)
         return result

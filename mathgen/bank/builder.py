@@ -30,7 +30,6 @@ from mathgen.grades.curriculum import Curriculum
 from mathgen.models.registry import ProblemModel
 from mathgen.problems.draft import Draft
 from mathgen.problems.record import Cell, Given, Problem, Step
-from mathgen.proof.record import prove
 from mathgen.wording.frames import Frame
 from mathgen.wording.say import Words, fitting_frames, in_turn, say
 
@@ -167,7 +166,8 @@ class Builder:
             return Stopped(("graph",))
         givens, cells = givens_of(desk, words, left_out)
         steps = core.steps
-        if len(cells) > len(left_out) or any(rate not in words.printed for rate, _ in draft.rates):
+        # A total that is read cell by cell has to be added up first.
+        if (cells and not all(map(desk.view.is_cell, left_out))) or any(rate not in words.printed for rate, _ in draft.rates):
             steps = school_steps(draft.ask, desk.reader, words.printed)
         numbers = {given.number for given in givens}
         features = draft.features | self._graph_features(givens) if graph else draft.features
@@ -248,13 +248,13 @@ class Builder:
             cells=candidate.cells,
             answer=key,
             steps=tuple(map(Step, candidate.steps)),
-            relation=relation_of(draft, self.desk.rows),
+            relation=relation_of(draft, self.desk.judge.rows),
             givens=candidate.givens,
             slips=slips_of(self.desk, draft, key),
             must_not_show=draft.must_not_show,
             proof=(),
         )
-        return prove(problem, self.desk.rows)
+        return self.desk.judge.prove(problem)
 
 
 def outline(ask: Ask) -> tuple[object, ...]:

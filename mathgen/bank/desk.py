@@ -7,7 +7,7 @@ from functools import cached_property
 from mathgen.asks.steps import CellReader
 from mathgen.models.slips import SlipRule
 from mathgen.models.view import TableView
-from mathgen.proof.raw import RawRows
+from mathgen.proof.record import Judge
 from mathgen.scenario.words import Scenario
 from mathgen.trials.table import TrialTable
 from mathgen.trials.totals import Totals
@@ -15,14 +15,14 @@ from mathgen.wording.said import Speaker
 
 
 class Desk:
-    """Totals for the key, a cell reader for the steps, raw rows for the proof, and a speaker for the words."""
+    """Totals for the key, a cell reader for the steps, a judge for the proof, and a speaker for the words."""
 
     def __init__(self, table: TrialTable, scenario: Scenario) -> None:
         self.table = table
         self.totals = Totals(table)
         self.view = TableView(self.totals)
         self.reader = CellReader(table)
-        self.rows = RawRows(table)
+        self.judge = Judge(table, scenario)
         self.speaker = Speaker(table, scenario)
         self.scenario = scenario
         self._lines: dict[str, str] = {}

@@ -28,6 +28,15 @@ class Pool:
     stopped: dict[str, Counter[str]]  # by model: what stopped its drafts
     proposed: int = 0
 
+    def drop(self, bad: list[Candidate]) -> None:
+        """Takes candidates out, and models that have none left."""
+        gone = set(map(id, bad))
+        for kept in (self.own, self.review):
+            for name, candidates in list(kept.items()):
+                kept[name] = [one for one in candidates if id(one) not in gone]
+                if not kept[name]:
+                    del kept[name]
+
 
 def wanted_models(plan: SheetPlan, curriculum: Curriculum, grade: int) -> tuple[ProblemModel, ...]:
     """The models that a plan's topics, skills and standards leave for a grade."""

@@ -25,80 +25,93 @@ from mathgen.trials.table import TrialTable
 _MARKS = "ABCDEFGH"
 
 
-def make_sheet(table: TrialTable, plan: SheetPlan, scenario_name: str = "ramp", fewer: int = 0) -> ChosenSheet:
+def make_sheet(table: TrialTable, plan: SheetPlan, scenario_name: str = "ramp") -> ChosenSheet:
     """The sheet of a plan.
 
-    Args:
-        table: the class's results.
-        plan: what the teacher wishes.
-        scenario_name: what things are called.
-        fewer: how many problems to leave out, so that the pages asked for hold the rest.
     Raises:
         RequestFault: the plan cannot be met at all; the message says why and what to try.
     """
-    curriculum = load(plan.curriculum)
-    if plan.grade not in curriculum.grades:
-        raise RequestFault(f"{curriculum.title} has no grade {plan.grade} here; it has {', '.join(map(str, curriculum.grades))}.")
-    plan = settled(plan, curriculum)
-    count = max(wanted_count(plan) - fewer, 1)
-    desk = Desk(table, scenario(scenario_name))
-    pool = fill_pool(desk, curriculum, plan)
-    if not pool.own and not pool.review:
-        raise RequestFault(_nothing(plan, pool))
-    top, bottom = leaf(plan.grade).own_share
-    changes: list[str] = []
-    failed: Counter[str] = Counter()
-    forms = _forms(pool, plan, count, -(-count * top // bottom), failed, changes)
-    if failed:
-        named = ", ".join(f"{name} ({number})" for name, number in sorted(failed.items()))
-        changes.append(f"Left out, for a route of the proof did not agree: {named}.")
-    chosen = ChosenSheet(plan, "", tuple(forms), tuple(changes))
-    return replace(chosen, code=sheet_code(plan, table, scenario_name))
+    return SheetMaker(table, plan, scenario_name).make()
 
 
-def _forms(pool: Pool, plan: SheetPlan, count: int, own: int, failed: Counter[str], changes: list[str]) -> list[ChosenForm]:
-    """Forms of proved problems only: what fails is taken out of the pool, and the choice is made again."""
-    while True:
-        first = in_order(choose(pool, count, own))
-        if not first:
-            raise RequestFault(_nothing(plan, pool))
-        rounds = [first]
-        gaps: list[tuple[str, list[int]]] = []
-        for mark in _MARKS[1 : plan.forms]:
-            form, missing = parallel(first, pool, [one for other in rounds for one in other])
-            rounds.append(form)
-            if missing:
-                gaps.append((mark, missing))
-        problems = [[_finished(one, pool) for one in form] for form in rounds]
-        tried = [pair for form, made in zip(rounds, problems, strict=True) for pair in zip(form, made, strict=True)]
-        bad = [(one, problem) for one, problem in tried if not proved(problem)]
-        if not bad:
-            break
-        for one, problem in bad:
-            failed[problem.model] += 1
-            for candidates in (*pool.own.values(), *pool.review.values()):
-                if one in candidates:
-                    candidates.remove(one)
-        for kept in (pool.own, pool.review):
-            for name in [name for name, candidates in kept.items() if not candidates]:
-                del kept[name]
-    if len(first) < count:
-        changes.append(
-            f"{count} problems were wanted, {len(first)} are here: "
-            f"this table has no more for {_demand(plan)} that do not give one another away."
-        )
-    if not any(one.grade == plan.grade for one in first):
-        changes.append(f"No problem of grade {plan.grade} itself fits this table and plan; all of them review grade {plan.grade - 1}.")
-    for mark, missing in gaps:
-        slots = ", ".join(str(slot + 1) for slot in missing)
-        changes.append(f"Form {mark} has no problem like form A's number {slots}: the table has no second one of that kind.")
-    return [
-        ChosenForm(mark, tuple(made), _graph(form, pool)) for mark, form, made in zip(_MARKS, rounds, problems, strict=False)
-    ]
+class SheetMaker:
+    """Makes the sheet of a plan, again with fewer problems where a page does not hold them all: draws once, proves each once."""
 
+    def __init__(self, table: TrialTable, plan: SheetPlan, scenario_name: str = "ramp") -> None:
+        """Draws the candidates.
 
-def _finished(candidate: Candidate, pool: Pool) -> Problem:
-    return pool.builders[candidate.grade].finish(candidate)
+        Args:
+            table: the class's results.
+            plan: what the teacher wishes.
+            scenario_name: what things are called.
+        Raises:
+            RequestFault: no problem fits the plan; the message says why and what to try.
+        """
+        curriculum = load(plan.curriculum)
+        if plan.grade not in curriculum.grades:
+            raise RequestFault(f"{curriculum.title} has no grade {plan.grade} here; it has {', '.join(map(str, curriculum.grades))}.")
+        self._plan = settled(plan, curriculum)
+        self._count = wanted_count(self._plan)
+        self._pool = fill_pool(Desk(table, scenario(scenario_name)), curriculum, self._plan)
+        self._code = sheet_code(self._plan, table, scenario_name)
+        self._made: dict[int, tuple[Candidate, Problem]] = {}  # by the candidate's id; holding it keeps the id its own
+        self._failed: Counter[str] = Counter()
+
+    def make(self, fewer: int = 0) -> ChosenSheet:
+        """The sheet, with ``fewer`` problems than the plan has.
+
+        Raises:
+            RequestFault: no problem passes its proof.
+        """
+        count = max(self._count - fewer, 1)
+        forms, gaps = self._proved_forms(count)
+        changes = [*self._left_out(), *self._missing(forms[0], count), *gaps]
+        marked = [
+            ChosenForm(mark, tuple(map(self._problem, form)), _graph(form, self._pool)) for mark, form in zip(_MARKS, forms, strict=False)
+        ]
+        return ChosenSheet(self._plan, self._code, tuple(marked), tuple(changes))
+
+    def _proved_forms(self, count: int) -> tuple[list[list[Candidate]], list[str]]:
+        """Forms of proved problems only: what fails is taken out of the pool, and the choice is made again."""
+        top, bottom = leaf(self._plan.grade).own_share
+        while True:
+            first = in_order(choose(self._pool, count, -(-count * top // bottom)))
+            if not first:
+                raise RequestFault(_nothing(self._plan, self._pool))
+            forms, gaps = [first], []
+            for mark in _MARKS[1 : self._plan.forms]:
+                form, missing = parallel(first, self._pool, [one for other in forms for one in other])
+                forms.append(form)
+                if missing:
+                    slots = ", ".join(str(slot + 1) for slot in missing)
+                    gaps.append(f"Form {mark} has no problem like form A's number {slots}: the table has no second one of that kind.")
+            bad = [one for form in forms for one in form if not proved(self._problem(one))]
+            if not bad:
+                return forms, gaps
+            self._failed.update(one.model.name for one in bad)
+            self._pool.drop(bad)
+
+    def _problem(self, candidate: Candidate) -> Problem:
+        if id(candidate) not in self._made:
+            self._made[id(candidate)] = candidate, self._pool.builders[candidate.grade].finish(candidate)
+        return self._made[id(candidate)][1]
+
+    def _left_out(self) -> list[str]:
+        if not self._failed:
+            return []
+        named = ", ".join(f"{name} ({number})" for name, number in sorted(self._failed.items()))
+        return [f"Left out, for a route of the proof did not agree: {named}."]
+
+    def _missing(self, first: list[Candidate], count: int) -> list[str]:
+        plan, changes = self._plan, []
+        if len(first) < count:
+            changes.append(
+                f"{count} problems were wanted, {len(first)} are here: "
+                f"this table has no more for {_demand(plan)} that do not give one another away."
+            )
+        if not any(one.grade == plan.grade for one in first):
+            changes.append(f"No problem of grade {plan.grade} itself fits this table and plan; all of them review grade {plan.grade - 1}.")
+        return changes
 
 
 def _graph(form: list[Candidate], pool: Pool) -> Graph | None:

@@ -9,7 +9,7 @@ from mathgen.asks.steps import terminating
 from mathgen.exact.demand import Demand
 from mathgen.exact.forms import period
 from mathgen.models.registry import problem_model
-from mathgen.models.side_by_side import Pair, label_of, side_by_side
+from mathgen.models.side_by_side import Pair, side_by_side
 from mathgen.models.space import AskSpace
 from mathgen.models.view import Spot, TableView
 from mathgen.problems.draft import Draft
@@ -73,7 +73,7 @@ def compare_decimals(view: TableView) -> AskSpace:
         longest = max(len(text), len(text2)) - 2  # "0." stands before the places
         if longest > _MOST_DIGITS:
             return None
-        first, second = label_of(pair, pair.first), label_of(pair, pair.second)
+        first, second = str(pair.first), str(pair.second)
         rates = Op("/", (pair.one, wholes[0])), Op("/", (pair.other, wholes[1]))
         return Draft(
             ask=Ask(Choice((first, second), rates), (), _NAME),

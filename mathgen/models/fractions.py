@@ -219,7 +219,7 @@ def whole_from_part(view: TableView) -> AskSpace:
             ask=Ask(Value(Op("/", (wanted, rate))), (), _WHOLE),
             roles={"part": part, "whole": whole, "rate": rate, "goal": wanted},
             structure="whole from part",
-            slips=(("A16", (goal, a, b)), ("A20", (goal, a)), ("G13", (k, n, goal)), ("A15", (number, goal))),
+            slips=(("A16", (goal, a, b)), ("A20", (goal, a)), ("G13", (k, n, goal)), ("A21", (number, goal))),
             rates=((rate, f"{a}/{b}"),),
             sets=(n,),
         )
@@ -234,7 +234,7 @@ def equivalent_fraction(view: TableView) -> AskSpace:
     def build(spot: Spot, color: str | None, new: int) -> Draft | None:
         part, whole = view.quantity("down", spot, color), view.quantity("set_up", spot, color)
         k, n = view.number(part), view.number(whole)
-        if k in (0, n) or n == new or k * new % n or (n == 2 and new == 100):
+        if k in (0, n) or n < 3 or n == new or k * new % n:
             return None
         bottom = Stated(new, "bottom number")
         # As a pupil does it: the factor between the bottom numbers, then the top number. 9/12 to fourths: 12 / 4 = 3, 9 / 3 = 3.

@@ -41,7 +41,8 @@ def fraction_of_all(view: TableView) -> AskSpace:
         counts, sizes = list(map(view.number, parts)), list(map(view.number, owns))
         k, n = sum(counts), view.number(whole)
         down = view.count("down", spot)
-        if 0 in counts or 2 * k == n or n < 4:
+        # "3 of 3 blue pins" is not said aloud.
+        if 0 in counts or 2 * k == n or n < 4 or any(one == own for one, own in zip(counts, sizes, strict=True)):
             return None
         roles: dict[str, Role] = {"part": parts[0], "own": owns[0], "whole": whole}
         if len(way) == 1:
@@ -87,7 +88,7 @@ def share_of_down(view: TableView) -> AskSpace:
         counts, n = list(map(view.number, parts)), view.number(whole)
         k, own = sum(counts), view.count("set_up", spot, way)
         set_up = view.count("set_up", spot)
-        if 0 in counts or k == n or 2 * k == n or n < 3 or own == n or set_up == n:
+        if 0 in counts or k in (n, own) or 2 * k == n or n < 3 or own == n or set_up == n:
             return None
         percent = demand is _PERCENT
         if percent and (len(way) > 1 or 1000 * k % n or n == 100):
@@ -109,7 +110,7 @@ def share_of_down(view: TableView) -> AskSpace:
                 *((("A19", (k, own)),) if not percent or 1000 * k % own == 0 else ()),
                 ("A03", (k, n)),
                 *((("C13", (counts[0], n)),) if len(way) > 1 else ()),
-                *((("D07", (k,)),) if percent else (("A19", (k, set_up)), ("A05", (k,)))),
+                *((("D07", (k,)),) if percent else (("A22", (k, set_up)), ("A05", (k,)))),
             ),
             features=frozenset({"percent"}) if percent else _PLAIN if len(way) == 1 else _JOINED,
             sets=(n,),

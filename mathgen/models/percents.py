@@ -159,7 +159,7 @@ def whole_from_percent(view: TableView) -> AskSpace:
             ask=Ask(Value(Op("/", (goal, rate))), (), _WHOLE),
             roles={"part": part, "whole": whole, "rate": rate, "goal": goal},
             structure="whole from part",
-            slips=(("F14", (points, share)), ("G13", (k, n, share)), ("F03", (points,)), ("F05", (number, share))),
+            slips=(("F14", (points, share)), ("G13", (k, n, share)), ("F03", (points,)), ("A21", (number, share))),
             features=frozenset({"percent"}),
             rates=((rate, f"{points}%"),),
             sets=(n,),
@@ -196,7 +196,7 @@ def three_forms(view: TableView) -> AskSpace:
         first, second = (view.quantity("down", spot, color) for color in colors)
         whole = view.quantity("set_up", spot)
         k, k2, n = view.number(first), view.number(second), view.number(whole)
-        if not k or not k2 or k + k2 >= n or n == 100 or 1000 * k % n or 1000 * k2 % n:
+        if not k or not k2 or k + k2 >= n or n == 100 or 100 * k % n or 100 * k2 % n:
             return None
         rates = Op("/", (first, whole)), Op("/", (second, whole))
         texts = tuple(_in_form(one // gcd(one, n), n // gcd(one, n), form) for one, form in zip((k, k2), given, strict=True))

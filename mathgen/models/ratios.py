@@ -16,7 +16,9 @@ _COLORS = frozenset({"colors"})
 _DOWN_FIRST = (True, False)
 
 
-def _draft(first: Expr, second: Expr, counts: tuple[int, int], slip: tuple[str, tuple[int, int]], roles: dict[str, Role], mark: frozenset[str]) -> Draft:
+def _draft(
+    first: Expr, second: Expr, counts: tuple[int, int], slip: tuple[str, tuple[int, int]], roles: dict[str, Role], mark: frozenset[str]
+) -> Draft:
     """A ratio as it is counted: 6 to 4 stays 6:4."""
     return Draft(
         ask=Ask(Ratio(first, second), (), _ANY),
@@ -46,7 +48,7 @@ def ratio_part_to_part(view: TableView) -> AskSpace:
         n, k = view.number(whole), view.number(down)
         rest = n - k
         # As many down as standing: the order would not matter.
-        if k in (0, n) or k == rest:
+        if not 0 < k < n or k == rest:
             return None
         standing = Quantity("standing", whole.scope)
         left = Op("-", (whole, down))
@@ -77,10 +79,11 @@ def ratio_part_to_whole(view: TableView) -> AskSpace:
     def of_fate(spot: Spot, color: str | None, down_first: bool) -> Draft | None:
         whole, down = view.quantity("set_up", spot, color), view.quantity("down", spot, color)
         standing = Quantity("standing", whole.scope)
-        n, k = view.number(whole), view.number(down)
-        if k in (0, n) or 2 * k == n:
+        k, rest = view.number(down), view.number(standing)
+        if min(k, rest) < 2 or k == rest:  # no "other 1 red pin"
             return None
-        first, part = (down, k) if down_first else (standing, n - k)
+        n = k + rest
+        first, part = (down, k) if down_first else (standing, rest)
         roles: dict[str, Role] = {"down": down, "standing": standing, "whole": whole, "first": first}
         return _draft(first, Op("+", (down, standing)), (part, n), ("G02", (part, n)), roles, _FATE)
 

@@ -132,6 +132,18 @@ def one_part_of_whole(part: int, a: int) -> Wrong:
     return _whole(part // a) if a > 1 and part % a == 0 else None
 
 
+@_slip("A21", "Those are the {items} {standing}. The question asks for all the {items}.")
+def rest_of_the_whole(whole: int, part: int) -> Wrong:
+    """Not in the research catalogue: A15 where the whole is asked for."""
+    return _whole(whole - part)
+
+
+@_slip("A22", "The whole is only the {items} {down}, not all the {items}.")
+def all_set_up_bottom(k: int, n: int) -> Wrong:
+    """Not in the research catalogue: the other whole, of every color."""
+    return _over(k, n)
+
+
 # B. Equal fractions.
 
 

@@ -101,7 +101,8 @@ def median_down(view: TableView) -> AskSpace:
         low, high = ordered[-middle - 1], ordered[middle]
         # In order already, or with the same middle as it stands: nobody would see whether the list was put in order. Two equal
         # numbers in the middle would hide that there are two.
-        if high == 0 or numbers[middle] + numbers[-middle - 1] == low + high or (low == high and len(numbers) % 2 == 0):
+        # A median of 1 or less: so few pins are no list worth putting in order.
+        if low + high <= 2 or numbers[middle] + numbers[-middle - 1] == low + high or (low == high and len(numbers) % 2 == 0):
             return None
         return Draft(
             ask=Ask(Value(Stat("median", series)), (), _ANY),

@@ -12,7 +12,7 @@ from mathgen import __version__
 from mathgen.bank.code import table_digest
 from mathgen.bank.leaf import leaf, wanted_count
 from mathgen.bank.plan import ChosenSheet, SheetPlan
-from mathgen.bank.sheet import make_sheet
+from mathgen.bank.sheet import SheetMaker
 from mathgen.errors import RequestFault
 from mathgen.grades.curriculum import load
 from mathgen.press.pdf import page_count, pdf_bytes, pdfs
@@ -65,8 +65,9 @@ def _fitted(
 ) -> tuple[ChosenSheet, dict[str, Any], bytes, int]:
     """The sheet with its pages, and how many problems were left out: where pages decide, until the rest has its room to work."""
     pages, fewer = wanted_pages(plan), 0
+    maker = SheetMaker(table, plan, scenario_name)
     while True:
-        chosen = make_sheet(table, plan, scenario_name, fewer)
+        chosen = maker.make(fewer)
         worksheet = without(worksheet_data(chosen, table, words), signs)
         printed = pdf_bytes("worksheet", worksheet)
         if pages is None or len(chosen.forms[0].problems) == 1 or page_count(printed) <= pages * len(chosen.forms):

@@ -79,8 +79,11 @@ class Problem(NamedTuple):
 
     @property
     def id(self) -> str:
-        """A hash of the canonical ask with grade and curriculum: the same for the same problem, always."""
-        return blake2b(f"{self.ask!r}|{self.grade}|{self.curriculum}".encode(), digest_size=8).hexdigest()
+        """A hash of model, canonical ask, grade and curriculum: the same for the same problem, always.
+
+        Two models may have one ask: the percent of 3 of 8 pins, and 0.375 of 8 pins as a percent.
+        """
+        return blake2b(f"{self.model}|{self.ask!r}|{self.grade}|{self.curriculum}".encode(), digest_size=8).hexdigest()
 
     @property
     def text(self) -> str:

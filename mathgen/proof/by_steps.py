@@ -53,11 +53,14 @@ def _check(problem: Problem) -> None:
         return
     exact = problem.answer.exact
     end = (int(exact.numerator), int(exact.denominator))  # type: ignore[union-attr]
-    results = follow(steps, givens, operations, (end,))
+    listed = _listed(problem, goal.expr)
+    results = follow(steps, givens, operations, (end, *listed))
     if not results:
         raise NotTrue("no step")
     if results[-1] != end:
         raise NotTrue(f"the steps end in {results[-1][0]}/{results[-1][1]}")
+    if listed and not _in_the_middle(end, listed):
+        raise NotTrue(f"{problem.answer.shown} is not in the middle of the list")
     if not _in_form(problem.answer, steps[-1]):
         raise NotTrue(f"the steps end in another form than {problem.answer.shown}")
 
@@ -171,6 +174,23 @@ def _pairs(problem: Problem, goal: Choice) -> tuple[_PAIR, ...]:
     numbers = {given.expr: number(given.number) for given in problem.givens}
     read = {given.expr: numbers[given.expr] for given in problem.givens if given.where == "table"}
     return tuple(_lowest(*_pair(expr, numbers, read)) for expr in goal.exprs)
+
+
+def _listed(problem: Problem, expr: Expr) -> tuple[_PAIR, ...]:
+    """The numbers of the list whose median is asked for, as the givens have them; () for any other question."""
+    if not isinstance(expr, Stat) or expr.name != "median":
+        return ()
+    numbers = {given.expr: number(given.number) for given in problem.givens}
+    read = {given.expr: numbers[given.expr] for given in problem.givens if given.where == "table"}
+    return tuple(_lowest(*_pair(one, numbers, read)) for one in expr.series)
+
+
+def _in_the_middle(end: _PAIR, listed: tuple[_PAIR, ...]) -> bool:
+    """Whether no more than half of the list lies below a number, and no more than half above it."""
+    top, bottom = end
+    below = sum(a * bottom < top * b for a, b in listed)
+    above = sum(a * bottom > top * b for a, b in listed)
+    return max(below, above) <= len(listed) // 2
 
 
 def _check_winner(problem: Problem, goal: Choice, pairs: tuple[_PAIR, ...]) -> None:

@@ -2,18 +2,55 @@
 
 from __future__ import annotations
 
+from random import Random
+
+from sympy import Rational
+
+from mathgen.asks.expression import Ask
 from mathgen.problems.record import Problem
-from mathgen.proof import by_forms, by_relation, by_steps
+from mathgen.proof import by_forms, by_reading, by_relation, by_steps
 from mathgen.proof.raw import RawRows
 from mathgen.proof.verdict import AGREES
+from mathgen.reading.read_problem import Reader
+from mathgen.scenario.words import Scenario
+from mathgen.trials.shadow import shadow
+from mathgen.trials.table import TrialTable
 
-ROUTES = ("steps", "relation", "forms")
+ROUTES = ("steps", "relation", "reading", "forms")
+_SHADOWS = 2  # on one alone, "which" and a median may agree by luck
 
 
-def prove(problem: Problem, rows: RawRows) -> Problem:
-    """The problem with each route's verdict: ``agrees``, or what is wrong."""
-    verdicts = (by_steps.verdict(problem), by_relation.verdict(problem, rows), by_forms.verdict(problem))
-    return problem._replace(proof=tuple(zip(ROUTES, verdicts, strict=True)))
+class Judge:
+    """Proves the problems of one table."""
+
+    def __init__(self, table: TrialTable, scenario: Scenario) -> None:
+        self.rows = RawRows(table)
+        self._reader = Reader(table, scenario)
+        darks = [shadow(table, Random(f"shadow {number}")) for number in range(_SHADOWS)]
+        self._shadows = tuple((dark, _Solver(dark)) for dark in darks)
+
+    def prove(self, problem: Problem) -> Problem:
+        """The problem with each route's verdict: ``agrees``, or what is wrong."""
+        verdicts = (
+            by_steps.verdict(problem),
+            by_relation.verdict(problem, self.rows),
+            by_reading.verdict(problem, self._reader, self._shadows),
+            by_forms.verdict(problem),
+        )
+        return problem._replace(proof=tuple(zip(ROUTES, verdicts, strict=True)))
+
+
+class _Solver:
+    """What the relation route makes of an ask on a shadow table, for the reading route to be held against."""
+
+    def __init__(self, table: TrialTable) -> None:
+        self._rows = RawRows(table)
+
+    def __call__(self, ask: Ask) -> Rational | str | None:
+        try:
+            return by_relation.solve(ask, self._rows)
+        except by_relation.NoSolution:
+            return None
 
 
 def proved(problem: Problem) -> bool:

@@ -2,8 +2,7 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
-from typing import Literal
+from typing import Literal, NamedTuple
 
 from sympy import Rational
 
@@ -16,8 +15,7 @@ from mathgen.trials.scope import Scope
 Kind = Literal["count", "difference", "times", "part", "which", "most", "ratio", "color part", "next", "needed", "share", "mean", "change"]
 
 
-@dataclass(frozen=True)
-class Asked:
+class Asked(NamedTuple):
     """A question worked out: what to work out, in what form, and the quantities that it speaks of."""
 
     kind: Kind
@@ -27,6 +25,7 @@ class Asked:
     uses: tuple[str, ...] = ()  # of the open things, those that play a part
     direct: Expr | None = None  # where the table holds the answer itself: what must come to the same there
     sign: int = 1
+    looked_at: tuple[Quantity, ...] = ()  # what only the table tells, where that is less than all that is worked with
 
     def stated(self) -> list[Stated]:
         """The numbers in the goal that only the words give."""

@@ -13,7 +13,6 @@ No rule may span nothing, and none may begin with its own name.
 
 from __future__ import annotations
 
-import re
 from collections.abc import Callable, Iterable, Sequence
 from itertools import product
 from typing import NamedTuple
@@ -44,6 +43,31 @@ class _Production(NamedTuple):
     make: Callable[..., object]
 
 
+class _Step:
+    """A place within rules that begin alike: which rules end here, and where each next symbol leads."""
+
+    __slots__ = ("ends", "names", "onward")
+
+    def __init__(self) -> None:
+        self.ends: list[tuple[_Production, tuple[int, ...]]] = []
+        self.names: list[tuple[str, _Step]] = []
+        self.onward: dict[str, _Step] = {}
+
+    def after(self, symbol: str) -> _Step:
+        """The step behind a symbol."""
+        if not symbol.startswith("<"):
+            return self.onward.setdefault(symbol, _Step())
+        for name, step in self.names:
+            if name == symbol:
+                return step
+        self.names.append((symbol, _Step()))
+        return self.names[-1][1]
+
+
+_Parts = tuple[Node | tuple[int, int], ...]
+_Chart = dict[tuple[str, int], list[tuple[int, Node]]]
+
+
 class Clash(Exception):  # not a fault of the text: this way of putting the parts together makes no sense
     """Raised by a rule whose parts do not go together; that one way of reading is dropped."""
 
@@ -64,13 +88,17 @@ def _written_out(a_rule: Rule) -> Iterable[_Production]:
     for piece in a_rule.pattern.split():
         optional = len(piece) > 1 and piece.endswith("?")
         symbol = piece[:-1] if optional else piece
-        words: tuple[str | None, ...] = tuple(symbol[1:-1].split("|")) if re.fullmatch(r"\(.+\)", symbol) else (symbol,)
+        words: tuple[str | None, ...] = tuple(symbol[1:-1].split("|")) if symbol[0] == "(" else (symbol,)
         slot = None
         if _captured(symbol):
             slot, size = size, size + 1
         choices.append(((*words, None) if optional else words, slot))
+    slots = [slot for _, slot in choices]
     for chosen in product(*(words for words, _ in choices)):
-        kept = [(symbol, slot) for symbol, (_, slot) in zip(chosen, choices, strict=True) if symbol is not None]
+        if None not in chosen:
+            yield _Production(chosen, tuple(slots), size, a_rule.make)  # type: ignore[arg-type]
+            continue
+        kept = [(symbol, slot) for symbol, slot in zip(chosen, slots, strict=True) if symbol is not None]
         yield _Production(tuple(symbol for symbol, _ in kept), tuple(slot for _, slot in kept), size, a_rule.make)
 
 
@@ -86,6 +114,13 @@ class Grammar:
         if missing:
             raise ValueError(f"no rule for {', '.join(missing)}")
         self.words = frozenset(symbol for symbol in symbols if not _captured(symbol))
+        self._starts = {name: _Step() for name in self._productions}
+        for name, productions in self._productions.items():
+            for made in productions:
+                step = self._starts[name]
+                for symbol in made.symbols:
+                    step = step.after(symbol)
+                step.ends.append((made, tuple(slot for slot in made.slots if slot is not None)))
         self._first = {name: self._beginnings(name, ()) for name in self._productions}
         self._parsed: dict[tuple[str, tuple[Kinds, ...]], tuple[Node, ...]] = {}
 
@@ -102,41 +137,41 @@ class Grammar:
         key = (name, skeleton)
         found = self._parsed.get(key)
         if found is None:
-            chart: dict[tuple[str, int], list[tuple[int, Node]]] = {}
+            chart: _Chart = {}
             found = tuple(node for end, node in self._spans(f"<{name}>", 0, skeleton, chart) if end == len(skeleton))
             if len(self._parsed) >= _MOST_KEPT:
                 self._parsed.clear()
             self._parsed[key] = found
         return found
 
-    def _spans(
-        self, name: str, start: int, skeleton: tuple[Kinds, ...], chart: dict[tuple[str, int], list[tuple[int, Node]]]
-    ) -> list[tuple[int, Node]]:
+    def _spans(self, name: str, start: int, skeleton: tuple[Kinds, ...], chart: _Chart) -> list[tuple[int, Node]]:
         found = chart.get((name, start))
-        if found is not None:
-            return found
-        found = chart[name, start] = []
-        kinds = skeleton[start] if start < len(skeleton) else ()
-        for made in self._productions[name]:
-            first = made.symbols[0]
-            if not (any(kind in self._first[first] for kind in kinds) if first in self._first else first in kinds):
-                continue
-            ways: list[tuple[int, tuple[Node | tuple[int, int] | None, ...]]] = [(start, (None,) * made.size)]
-            for symbol, slot in zip(made.symbols, made.slots, strict=True):
-                longer = []
-                for end, parts in ways:
-                    if symbol in self._first:
-                        for further, node in self._spans(symbol, end, skeleton, chart):
-                            longer.append((further, parts if slot is None else (*parts[:slot], node, *parts[slot + 1 :])))
-                    elif end < len(skeleton) and symbol in skeleton[end]:
-                        if slot is not None:
-                            parts = (*parts[:slot], (end, skeleton[end].index(symbol)), *parts[slot + 1 :])
-                        longer.append((end + 1, parts))
-                ways = longer
-                if not ways:
-                    break
-            found.extend((end, Node(made.make, parts)) for end, parts in ways)
+        if found is None:
+            found = chart[name, start] = []
+            self._walk(self._starts[name], start, (), skeleton, chart, found)
         return found
+
+    def _walk(
+        self, at: _Step, place: int, parts: _Parts, skeleton: tuple[Kinds, ...], chart: _Chart, found: list[tuple[int, Node]]
+    ) -> None:
+        """Go on from a step that all rules with the same beginning share."""
+        for made, slots in at.ends:
+            filled: list[Node | tuple[int, int] | None] = [None] * made.size
+            for slot, part in zip(slots, parts, strict=True):
+                filled[slot] = part
+            found.append((place, Node(made.make, tuple(filled))))
+        if place == len(skeleton):
+            return
+        kinds = skeleton[place]
+        for index, kind in enumerate(kinds):
+            onward = at.onward.get(kind)
+            if onward is not None:
+                taken = (*parts, (place, index)) if _captured(kind) else parts
+                self._walk(onward, place + 1, taken, skeleton, chart, found)
+        for name, onward in at.names:
+            if not self._first[name].isdisjoint(kinds):
+                for end, node in self._spans(name, place, skeleton, chart):
+                    self._walk(onward, end, (*parts, node), skeleton, chart, found)
 
 
 def build(node: Node, values: Sequence[tuple[object, ...]]) -> object:

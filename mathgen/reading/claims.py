@@ -29,7 +29,10 @@ from mathgen.reading.meaning import (
     SameRate,
     Series,
     ShareOut,
+    Some,
+    TheseWere,
     Times,
+    TotalWas,
     TrialCount,
 )
 from mathgen.reading.mentions import DIMENSIONS
@@ -41,6 +44,35 @@ from mathgen.trials.scope import Label, Measure
 def _count(told: Told, claim: Count) -> None:
     for scope in told.scopes(claim.np):
         told.said(Quantity(claim.measure, scope), claim.number)
+        told.last_count = Quantity(claim.measure, scope)
+
+
+def _some(told: Told, claim: Some) -> None:
+    if told.last_count is None or told.last_count.measure != claim.measure:
+        raise NotRead("it is not said what some are added to")
+    told.scope(claim.np)
+
+
+def _these_were(told: Told, claim: TheseWere) -> None:
+    last = told.last_count
+    if last is None:
+        raise NotRead('it is not said what "these" are')
+    if set(claim.colors) != set(last.scope.colors or told.mentions.every("colors")) or len(set(claim.colors)) < len(claim.colors):
+        raise NotRead('"these" are of other colors')
+    for color, number in zip(claim.colors, claim.numbers, strict=False):  # the last color has no number
+        told.said(Quantity(last.measure, last.scope._replace(colors=told.mentions.scope((), (), (str(color),)).colors)), number)
+        told.mentions.note("colors", (color,))
+
+
+def _total_was(told: Told, claim: TotalWas) -> None:
+    if told.last_count is None or told.total is not None:
+        raise NotRead("it is not said what the total is of")
+    if isinstance(claim.np.colors, tuple):
+        told.mentions.note("colors", claim.np.colors)
+    scope = told.last_count.scope
+    trials, groups = scope.trials or told.mentions.every("trials"), scope.groups or told.mentions.every("groups")
+    told.total = Quantity(told.last_count.measure, told.mentions.scope(groups, trials, told.mentions.named("colors")))
+    told.said(told.total, claim.number)
 
 
 def _each_trial(told: Told, claim: EachTrial) -> None:
@@ -249,7 +281,7 @@ def _against(told: Told, claim: Against) -> None:
             labels: Labels = getattr(np, part)
             if labels is not None:
                 found = told.mentions.resolve(part, labels)
-                if set(found) & set(named) and getattr(claim.first, part) != getattr(claim.second, part):
+                if isinstance(labels, tuple) and set(found) & set(named) and getattr(claim.first, part) != getattr(claim.second, part):
                     raise NotRead("something is compared with itself")
                 named.extend(found)
         if named:
@@ -277,6 +309,9 @@ _TAKE = {
     GoalMean: _goal_mean,
     OneMoreTrial: _one_more,
     TrialCount: _trial_count,
+    Some: _some,
+    TheseWere: _these_were,
+    TotalWas: _total_was,
     AllTheOthers: _all_the_others,
     Look: _look,
     Against: _against,
@@ -284,20 +319,23 @@ _TAKE = {
 }
 
 
-def take_in(claims: Iterable[Claim], told: Told) -> None:
-    """Take in every claim of a problem, facts that look ahead included.
+def take_in(sentences: Iterable[Iterable[Claim]], told: Told) -> None:
+    """Take in every claim of every sentence, facts that look ahead included.
 
     Raises:
         NotRead: something is false, said twice or not settled.
     """
-    claims = list(claims)
-    for claim in claims:
-        for np in claim:
-            if isinstance(np, Np) and not isinstance(claim, NextSet | GoalMean | SameRate):
-                told.mentions.note_later(np)
-    for claim in claims:
-        _TAKE[type(claim)](told, claim)  # type: ignore[operator]
-        told.flush_counted()
+    sentences = [list(claims) for claims in sentences]
+    for claims in sentences:
+        for claim in claims:
+            for np in claim:
+                if isinstance(np, Np) and not isinstance(claim, NextSet | GoalMean | SameRate):
+                    told.mentions.note_later(np)
+    for number, claims in enumerate(sentences):
+        for claim in claims:
+            _TAKE[type(claim)](told, claim)  # type: ignore[operator]
+            told.flush_counted()
+        told.sentence_of.extend([number] * (len(told.facts) - len(told.sentence_of)))
     seen = [fact for fact in told.facts if not isinstance(fact.expr, Stated)]
     if len(set(seen)) < len(seen):
         raise NotRead("the same is said twice")

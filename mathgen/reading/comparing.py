@@ -7,17 +7,11 @@ from typing import Literal
 from mathgen.asks.expression import Choice, Expr, Op, Quantity, Value
 from mathgen.reading.asked import ANY, NAME, PERCENT, WHOLE, Asked, check_whole
 from mathgen.reading.evaluate import evaluate
-from mathgen.reading.meaning import (
-    Change,
-    Difference,
-    HowMany,
-    Most,
-    Multiple,
-    Np,
-)
+from mathgen.reading.meaning import Np
 from mathgen.reading.mentions import DIMENSIONS, Dimension
 from mathgen.reading.tokens import NotRead
 from mathgen.reading.told import Comparison, Told
+from mathgen.reading.wanted import Change, Difference, HowMany, HowManyOfTotal, Most, Multiple
 from mathgen.scenario.naming import trial_name
 from mathgen.scenario.words import Scenario
 from mathgen.trials.scope import Label
@@ -30,6 +24,9 @@ def how_many(question: HowMany, told: Told, _: Scenario) -> Asked:
     quantity = Quantity(question.measure, scope)
     if told.mentions.merged:
         covered(told, quantity)
+    apart = _taken_apart(told, quantity)
+    if apart is not None:
+        return apart
     fitting = [c for c in enumerate(told.comparisons, 1) if quantity in (c[1].first, c[1].other)]
     if not told.comparisons:
         return Asked("count", Value(quantity), WHOLE, (quantity,))
@@ -37,6 +34,44 @@ def how_many(question: HowMany, told: Told, _: Scenario) -> Asked:
         raise NotRead("what is told does not lead to what is asked")
     number, comparison = fitting[0]
     return Asked("count", Value(_solved(comparison, quantity)), WHOLE, (quantity,), (f"comparison {number}",), quantity)
+
+
+def how_many_of_total(question: HowManyOfTotal, told: Told, scenario: Scenario) -> Asked:
+    """Of a total, how many were of one color."""
+    total = told.total
+    if total is None:
+        raise NotRead(f"no total of {question.whole.text} is told of")
+    told.referred(total, question.whole)
+    return how_many(HowMany(total.measure, question.np), told, scenario)
+
+
+def _taken_apart(told: Told, asked_for: Quantity) -> Asked | None:
+    """A part asked for, where the whole is told: the whole without the other parts, told or to be read in the table."""
+    cells = told.counts.cells
+    part = set(cells(asked_for.scope))
+    counts = [fact.expr for fact in told.facts if isinstance(fact.expr, Quantity) and fact.expr.measure == asked_for.measure]
+    wholes = [count for count in counts if part < set(cells(count.scope))]
+    if len(wholes) != 1 or told.comparisons:
+        return None
+    whole = wholes[0]
+    rest = set(cells(whole.scope)) - part
+    others = tuple(count for count in counts if count != whole and rest >= set(cells(count.scope)))
+    if not others:
+        others = _the_rest(told, whole, asked_for)
+    found = [cell for other in others for cell in cells(other.scope)]
+    if len(found) != len(rest) or set(found) != rest:
+        raise NotRead("what is told does not lead to what is asked")
+    return Asked("count", Value(Op("-", (whole, *others))), WHOLE, (asked_for,), (), asked_for, looked_at=others)
+
+
+def _the_rest(told: Told, whole: Quantity, part: Quantity) -> tuple[Quantity, ...]:
+    every = {name: getattr(whole.scope, name) or told.mentions.every(name) for name in DIMENSIONS}
+    own = {name: getattr(part.scope, name) or told.mentions.every(name) for name in DIMENSIONS}
+    unlike = [name for name in DIMENSIONS if every[name] != own[name]]
+    if len(unlike) != 1 or not any(look.source for look in told.seen):
+        return ()
+    left = {**every, unlike[0]: tuple(label for label in every[unlike[0]] if label not in own[unlike[0]])}
+    return (Quantity(part.measure, told.mentions.scope(left["groups"], left["trials"], left["colors"])),)
 
 
 def covered(told: Told, quantity: Quantity) -> None:

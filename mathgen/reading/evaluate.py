@@ -6,7 +6,7 @@ from itertools import product
 
 from sympy import Integer, Rational
 
-from mathgen.asks.expression import Choice, Expr, Goal, Op, Quantity, Stat, Stated, Unknown
+from mathgen.asks.expression import Choice, Expr, Goal, Op, Ordered, Quantity, Stat, Stated, Unknown
 from mathgen.reading.tokens import NotRead
 from mathgen.trials.scope import Label, Measure, Scope
 from mathgen.trials.table import TrialTable
@@ -63,7 +63,7 @@ def quantities(expr: Expr) -> list[Quantity]:
     """Every quantity of the table in an expression."""
     if isinstance(expr, Quantity):
         return [expr]
-    if isinstance(expr, Stat):
+    if isinstance(expr, Stat | Ordered):
         return list(expr.series)
     return [quantity for part in expr.args for quantity in quantities(part)] if isinstance(expr, Op) else []
 
@@ -78,8 +78,8 @@ def evaluate(expr: Expr, counts: Counts) -> Rational:
         return Integer(counts.total(expr.measure, expr.scope))
     if isinstance(expr, Stated):
         return Integer(expr.number)
-    if isinstance(expr, Stat):
-        return Rational(sum(counts.total(part.measure, part.scope) for part in expr.series), len(expr.series))
+    if isinstance(expr, Stat | Ordered):
+        return _of_list(expr, sorted(counts.total(part.measure, part.scope) for part in expr.series))
     if isinstance(expr, Unknown):
         raise NotRead("the question leaves a number unknown")
     value, *others = (evaluate(part, counts) for part in expr.args)
@@ -91,6 +91,15 @@ def evaluate(expr: Expr, counts: Counts) -> Rational:
         else:
             value = value + other if expr.symbol == "+" else value - other if expr.symbol == "-" else value * other
     return value
+
+
+def _of_list(expr: Stat | Ordered, ordered: list[int]) -> Rational:
+    size = len(ordered)
+    if isinstance(expr, Ordered):
+        return Integer(ordered[expr.place])
+    if expr.name == "median":
+        return Rational(ordered[(size - 1) // 2] + ordered[size // 2], 2)
+    return Rational(sum(ordered), size)
 
 
 def answer(goal: Goal, counts: Counts) -> Rational | str:

@@ -22,12 +22,15 @@ from mathgen.reading.meaning import (
     SameRate,
     Series,
     ShareOut,
+    Some,
+    TheseWere,
     Times,
+    TotalWas,
     TrialCount,
 )
 from mathgen.reading.noun_phrases import Counted, Tail, always, measured, what
 from mathgen.reading.tokens import Number
-from mathgen.trials.scope import Measure
+from mathgen.trials.scope import Label, Measure
 
 Claims = tuple[Claim, ...]
 Whole = tuple[Number | None, Labels]  # how many, where told, and of which colors
@@ -73,8 +76,14 @@ def _portion(measure: Measure, part: Number, whole: Whole, tail: Tail | None) ->
     return (Portion(measure, what(colors, None, None if tail is None else tail.trials), part, number),)
 
 
+def _these_were(some: tuple[tuple[Counted, ...], Label]) -> Claims:
+    things, rest = some
+    colors = tuple(label for thing in things if isinstance(thing.colors, tuple) for label in thing.colors)
+    return (TheseWere(tuple(thing.number for thing in things), (*colors, rest)),)
+
+
 def _portion_of(whole: Number, colors: Labels, who: Labels, _: Measure, when: Labels, part: Number, measure: Measure) -> Claims:
-    return of(who, _portion(measure, part, (whole, colors), Tail(when)))
+    return of(who, _portion(measure, part, (whole, colors), None if when is None else Tail(when)))
 
 
 def _more(measure: Measure, number: Number, sign: int, colors: Labels, other: Np, when: Labels) -> Claims:
@@ -139,6 +148,12 @@ VERB_PHRASES: tuple[Rule, ...] = (
     rule("vp", "<past> <numbers> <things> <when>?", lambda m, numbers, colors, when: (Series(m, what(colors, None, when), numbers),)),
     rule("vp", "<past> <counted> <when> and <counted> <when>", _in_two_trials),
     rule("vp", "<past> all the other <things>", lambda measure, colors: (AllTheOthers(measure, what(colors)),)),
+    rule("vp", "<past> <some>", lambda m, some: (*_counted(m, some[0], None), Some(m, what((some[1],))))),
+    rule("fact", "(these|those) were <some>", _these_were),
+    rule("some", "WHOLE COLOR and some COLOR ITEM", lambda n, a, b, _: ((Counted(n, (a,)),), b)),
+    rule("some", "WHOLE COLOR , <some_more>", lambda n, a, more: ((Counted(n, (a,)), *more[0]), more[1])),
+    rule("some_more", "WHOLE COLOR ,? and some COLOR ITEM", lambda n, a, b, _: ((Counted(n, (a,)),), b)),
+    rule("some_more", "WHOLE COLOR , <some_more>", lambda n, a, more: ((Counted(n, (a,)), *more[0]), more[1])),
     rule("set_and_down", "<past> <counted> and <past> WHOLE", _set_and_down),
     rule("set_and_down", "<past> <counted> <in_all> and <past> WHOLE", lambda s, thing, _, m, n: _set_and_down(s, thing, m, n)),
 )
@@ -161,7 +176,11 @@ RULES: tuple[Rule, ...] = (
     rule("passive", "WHOLE <things> (was|were) <past> by <who> <tail>?", lambda n, c, m, w, t: of(w, _counted(m, (Counted(n, c),), t))),
     rule("passive", "NUM <whole> <fell> by <who> <tail>?", lambda n, whole, m, who, tail: of(who, _portion(m, n, whole, tail))),
     rule("fact", "<whole> , NUM <fell> <tail>?", lambda whole, n, m, tail: _portion(m, n, whole, tail)),
-    rule("fact", "of the WHOLE <things> <who> SET <when> , NUM <fell>", _portion_of),
+    rule("fact", "of the WHOLE <things> <who> SET <when>? , NUM <fell>", _portion_of),
+    rule("passive", "the other WHOLE <things> <fell>", lambda n, c, m: _counted(m, (Counted(n, c),), None)),
+    rule("fact", "for <who> <when> ,? <passive>", lambda who, when, claims: of(who, at(when, claims))),
+    rule("fact", "the total was <counted>", lambda thing: (TotalWas(Np(), thing.number),)),
+    rule("fact", "with the <things> , the total was WHOLE ITEM", lambda colors, n, _: (TotalWas(what(colors), n),)),
     rule("fact", "all the other <things> (was|were)? <outcome>", lambda colors, m: (AllTheOthers(m, what(colors)),)),
     rule(
         "fact",

@@ -6,24 +6,25 @@ from mathgen.asks.expression import Quantity
 from mathgen.reading import comparing, going_on, parting
 from mathgen.reading.asked import Asked
 from mathgen.reading.evaluate import evaluate
-from mathgen.reading.meaning import (
+from mathgen.reading.meaning import Np
+from mathgen.reading.told import Told, settled
+from mathgen.reading.wanted import (
     Change,
     ColorPart,
     Difference,
     HowMany,
+    HowManyOfTotal,
     MeanOf,
     Most,
     Multiple,
     Needed,
     NextCount,
-    Np,
     OneShare,
     Part,
     Question,
     RatioOf,
     Which,
 )
-from mathgen.reading.told import Told, settled
 from mathgen.scenario.words import Scenario
 
 
@@ -50,6 +51,7 @@ def asked(question: Question, told: Told, scenario: Scenario) -> list[Asked]:
 
 _ASKED = {
     HowMany: comparing.how_many,
+    HowManyOfTotal: comparing.how_many_of_total,
     Difference: comparing.difference,
     Multiple: comparing.multiple,
     Part: parting.part,

@@ -2,21 +2,19 @@
 
 from __future__ import annotations
 
+from typing import Literal
+
 from mathgen.asks.expression import Op, Quantity, Stat, Stated, Value
 from mathgen.reading.asked import WHOLE, Asked
 from mathgen.reading.comparing import covered
-from mathgen.reading.meaning import (
-    Mark,
-    MeanOf,
-    Needed,
-    NextCount,
-    Np,
-    OneShare,
-)
+from mathgen.reading.meaning import Mark, Np
 from mathgen.reading.tokens import NotRead
 from mathgen.reading.told import Told
+from mathgen.reading.wanted import MeanOf, Needed, NextCount, OneShare
 from mathgen.scenario.words import Scenario
 from mathgen.trials.scope import Scope
+
+BY: tuple[Literal["groups", "trials"], ...] = ("groups", "trials")
 
 
 def next_count(question: NextCount, told: Told, _: Scenario) -> Asked:
@@ -94,8 +92,14 @@ def one_share(question: OneShare, told: Told, _: Scenario) -> Asked:
 
 def mean(question: MeanOf, told: Told, _: Scenario) -> Asked:
     by = question.by
+    if not by and not told.series and question.measure is not None:
+        # "Find the Owls, the Wrens, and the Kites in the results table. What is the median number of pins?"
+        several: list[Literal["groups", "trials"]] = [part for part in BY if len(told.mentions.named(part)) > 1]
+        if len(several) != 1:
+            raise NotRead("it is not said whether for each group or for each trial")
+        by = several[0]
     if not by:
-        if not told.series:
+        if not told.series or told.series[0].measure != (question.measure or told.series[0].measure):
             raise NotRead('it is not said which numbers "these" are')
         first = told.series[0]
         if isinstance(question.np.colors, tuple) and question.np.colors != (first.scope.colors or told.mentions.every("colors")):
@@ -110,4 +114,4 @@ def mean(question: MeanOf, told: Told, _: Scenario) -> Asked:
         series = tuple(told.quantity(measure, question.np._replace(**{by: (label,)})) for label in labels)
     if len(series) < 2:
         raise NotRead("a mean needs more than one number")
-    return Asked("mean", Value(Stat("mean", series)), question.demand, series)
+    return Asked("mean", Value(Stat(question.statistic, series)), question.demand, series)

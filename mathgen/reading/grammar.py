@@ -2,19 +2,21 @@
 
 To add a frame: one ``rule`` in ``facts`` (tells something), ``instructions`` (where to look) or ``questions`` (asks), made of the
 shared parts of ``noun_phrases``: ``<who>``, ``<when>``, ``<tail>``, ``<things>``, ``<counted>``, ``<whole>``. It makes one of the
-records of ``meaning``. A new record needs one function more: a claim in ``claims``, a question in ``comparing``, ``parting`` or
-``going_on``, listed at the end of ``claims`` or ``goals``. Words that a rule names are known from then on; add to a part rather than
-write a second frame, and add the sentences to ``tests/reading/sentences.toml``, those that must not be read, too.
+records of ``meaning`` or ``wanted``. A new record needs one function more: a claim in ``claims``, a question in ``comparing``,
+``parting`` or ``going_on``, listed at the end of ``claims`` or ``goals``. Words that a rule names are known from then on; add to
+a part rather than write a second frame, and add the sentences to ``tests/reading/sentences.toml``, those that must not be read,
+too.
 """
 
 from __future__ import annotations
 
 from mathgen.reading import facts, instructions, noun_phrases, questions
 from mathgen.reading.chart import Clash, Grammar, build
-from mathgen.reading.meaning import Meaning
 from mathgen.reading.tokens import NotRead, Sentence
+from mathgen.reading.wanted import Meaning
 
 GRAMMAR = Grammar((*noun_phrases.RULES, *facts.RULES, *instructions.RULES, *questions.RULES))
+LONGEST = 80  # words and signs; the longest that is printed has some 35
 
 
 def parse(sentence: Sentence) -> list[Meaning]:
@@ -27,6 +29,8 @@ def parse(sentence: Sentence) -> list[Meaning]:
     Raises:
         NotRead: no rules span the whole sentence.
     """
+    if len(sentence.kinds) > LONGEST:
+        raise NotRead(f"a sentence of {len(sentence.kinds)} words is too long")
     found: list[Meaning] = []
     for node in GRAMMAR.parse("question", sentence.kinds):
         try:

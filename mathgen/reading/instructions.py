@@ -63,6 +63,7 @@ RULES: tuple[Rule, ...] = (
     rule("fact", "compare <group> (with|and|to) <group> <when>?", lambda a, b, when: _compare(Np(a, when), Np(b, when))),
     rule("fact", "compare TRIALS (with|to) TRIALS", lambda a, b: _compare(Np(None, a), Np(None, b))),
     rule("fact", "compare TRIALS", lambda trials: _compare(Np(None, trials[:1]), Np(None, trials[1:]))),
+    rule("fact", "compare the <colors> ITEM with all the? ITEM", lambda c, _, __: _compare(what(c), what(Mark("all")))),
     rule("fact", "compare the COLOR ITEM (with|and|to) the COLOR ITEM", lambda a, _, b, __: _compare(what((a,)), what((b,)))),
     rule("fact", "compare the COLOR bar (with|and|to) the COLOR bar", lambda a, b: _compare(what((a,)), what((b,)))),
     rule("fact", "compare the WHOLE groups", lambda n: (Look(Np(Mark("these", n))),)),

@@ -3,8 +3,8 @@
 from __future__ import annotations
 
 import tomllib
-from dataclasses import dataclass
 from importlib.resources import files
+from typing import NamedTuple
 
 from mathgen.scenario.naming import group_name, trial_name
 from mathgen.scenario.words import Scenario
@@ -24,8 +24,7 @@ _LISTS = tomllib.loads(files("mathgen.reading").joinpath("lexicon.toml").read_te
 EMPTY, PRONOUNS = frozenset[str](_LISTS["empty"]), frozenset[str](_LISTS["pronouns"])
 
 
-@dataclass(frozen=True)
-class Lexicon:
+class Lexicon(NamedTuple):
     """Spellings in lower case, with each kind and value that they can stand for."""
 
     phrases: dict[str, tuple[tuple[str, object], ...]]

@@ -1,4 +1,4 @@
-"""What a sentence means, before its gaps are filled: claims, places to look, a wish for the answer's form, a question.
+"""What a told sentence means, before its gaps are filled: claims, places to look, a wish for the form of the answer.
 
 A scope in the words may leave out who, when or which color; None stands for what was left out.
 """
@@ -152,6 +152,27 @@ class AllTheOthers(NamedTuple):
     np: Np
 
 
+class Some(NamedTuple):
+    """ "... and some red pins": counted, but not told how many."""
+
+    measure: Measure
+    np: Np
+
+
+class TheseWere(NamedTuple):
+    """ "These were 3 red, 5 gold, and some blue pins": of those counted last."""
+
+    numbers: tuple[Number, ...]
+    colors: tuple[Label, ...]  # of the numbers, then of the rest
+
+
+class TotalWas(NamedTuple):
+    """ "The total was 15 pins": of all that was counted before, with the pins of ``np`` where it names some."""
+
+    np: Np
+    number: Number
+
+
 class Look(NamedTuple):
     """Where to look, and of whom the text speaks from here on."""
 
@@ -176,131 +197,5 @@ class Rounding(NamedTuple):
 
 Claim = (
     Count | EachTrial | Portion | Series | More | Times | NextSet | SameRate | Points | PointsEarned | ShareOut | GoalMean
-    | OneMoreTrial | TrialCount | AllTheOthers | Look | Against | Rounding
+    | OneMoreTrial | TrialCount | Some | TheseWere | TotalWas | AllTheOthers | Look | Against | Rounding
 )  # fmt: skip
-
-
-class HowMany(NamedTuple):
-    """How many pins; ``whole`` where the words name a set of them by its number, ``total`` where several are to be added."""
-
-    measure: Measure
-    np: Np
-    whole: Number | None = None
-    total: bool = False
-
-
-class Difference(NamedTuple):
-    """How many more or fewer."""
-
-    measure: Measure
-    np: Np
-    other: Np | None
-    sign: int
-    bars: bool = False  # asked of the bars of a graph
-
-
-class Multiple(NamedTuple):
-    """How many times as many."""
-
-    measure: Measure
-    np: Np
-    other: Np | None
-
-
-class Part(NamedTuple):
-    """Which part of a set, as a fraction, decimal or percent."""
-
-    measure: Measure
-    np: Np
-    whole: Number | None
-    demand: Demand
-
-
-class Which(NamedTuple):
-    """Which group, trial or color had the greater part of its pins knocked down."""
-
-    measure: Measure
-    by: Literal["groups", "trials", "colors"]
-    np: Np
-    whole: Number | None = None
-
-
-class Most(NamedTuple):
-    """Which group, trial or color had the most or the fewest pins."""
-
-    measure: Measure
-    by: Literal["groups", "trials", "colors"]
-    np: Np
-    most: bool
-
-
-class RatioOf(NamedTuple):
-    """The ratio of one count to another, in that order."""
-
-    first: tuple[Measure, Labels]  # measure and colors
-    second: tuple[Measure, Labels]
-    np: Np
-    demand: Demand
-
-
-class ColorPart(NamedTuple):
-    """Which part of the pins knocked down were of some colors."""
-
-    measure: Measure
-    np: Np  # of all that are counted
-    whole: Number | None
-    colors: Labels  # of those asked about
-    demand: Demand
-
-
-class NextCount(NamedTuple):
-    """How many of a next set at the same rate; ``same`` where the question itself says so."""
-
-    measure: Measure
-    np: Np
-    whole: Number | None = None
-    same: bool = False
-
-
-class Needed(NamedTuple):
-    """How many are needed in one more trial for a goal."""
-
-    measure: Measure
-    np: Np
-
-
-class OneShare(NamedTuple):
-    """How much one equal share is."""
-
-    among: Literal["groups", "trials", ""]
-    demand: Demand
-
-
-class MeanOf(NamedTuple):
-    """The mean for each group, for each trial, or of a row of numbers."""
-
-    measure: Measure | None
-    np: Np
-    by: Literal["groups", "trials", ""]
-    demand: Demand
-
-
-class Change(NamedTuple):
-    """By what percent a count rose (sign 1) or fell (sign -1) from one trial to another."""
-
-    measure: Measure
-    np: Np
-    sign: int
-    first: Labels = None
-    last: Labels = None
-
-
-Question = HowMany | Difference | Multiple | Part | Which | Most | RatioOf | ColorPart | NextCount | Needed | OneShare | MeanOf | Change
-
-
-class Meaning(NamedTuple):
-    """One way to read a sentence."""
-
-    claims: tuple[Claim, ...] = ()
-    question: Question | None = None
-    demand: Demand | None = None  # a form that the question's sentence asks for by itself

@@ -15,7 +15,7 @@ DIMENSIONS: tuple[Dimension, ...] = ("groups", "trials", "colors")
 _ASKED: dict[Dimension, str] = {"groups": "which group", "trials": "which trial", "colors": "which color"}
 
 
-@dataclass
+@dataclass(eq=False, repr=False)
 class Mentions:
     """Labels that were spelled out, in the order of the text. ``later`` holds those of the whole text, for facts that come first."""
 

@@ -2,17 +2,13 @@
 
 from __future__ import annotations
 
-from mathgen.asks.expression import Choice, Op, Quantity, Value
+from mathgen.asks.expression import Choice, Op, Quantity, Ratio, Value
 from mathgen.reading.asked import NAME, Asked, check_whole
 from mathgen.reading.comparing import pair_of
-from mathgen.reading.meaning import (
-    ColorPart,
-    Part,
-    RatioOf,
-    Which,
-)
+from mathgen.reading.meaning import Mark
 from mathgen.reading.tokens import NotRead
 from mathgen.reading.told import Told
+from mathgen.reading.wanted import ColorPart, Part, RatioOf, Which
 from mathgen.scenario.naming import trial_name
 from mathgen.scenario.words import Scenario
 from mathgen.trials.scope import Label
@@ -44,9 +40,11 @@ def which(question: Which, told: Told, scenario: Scenario) -> Asked:
 
 def ratio(question: RatioOf, told: Told, _: Scenario) -> Asked:
     (one, colors), (other, other_colors) = question.first, question.second
-    first = told.quantity(one, question.np._replace(colors=colors))
+    if Mark("bare") in (colors, other_colors) and told.mentions.named("colors") and not told.mentions.all_colors:
+        raise NotRead("it is not said which color")
+    first = told.quantity(one or other, question.np._replace(colors=colors))
     second = told.quantity(other, question.np._replace(colors=other_colors))
-    return Asked("ratio", Value(Op("/", (first, second))), question.demand, (first, second))
+    return Asked("ratio", Ratio(first, second), question.demand, (first, second))
 
 
 def color_part(question: ColorPart, told: Told, _: Scenario) -> Asked:

@@ -4,27 +4,27 @@ from __future__ import annotations
 
 from mathgen.exact.demand import Demand
 from mathgen.reading.chart import Clash, Rule, rule
-from mathgen.reading.meaning import (
+from mathgen.reading.meaning import Labels, Mark, Np
+from mathgen.reading.noun_phrases import Tail, always, measured, what
+from mathgen.reading.tokens import Number
+from mathgen.reading.wanted import (
     Change,
     ColorPart,
     Difference,
     HowMany,
-    Labels,
+    HowManyOfTotal,
     Meaning,
     MeanOf,
     Most,
     Multiple,
     Needed,
     NextCount,
-    Np,
     OneShare,
     Part,
     Question,
     RatioOf,
     Which,
 )
-from mathgen.reading.noun_phrases import Tail, always, measured, what
-from mathgen.reading.tokens import Number
 from mathgen.trials.scope import Label, Measure
 
 GREATER = "(greater|larger|bigger|higher) (fraction|part)"
@@ -61,16 +61,14 @@ def _formed(question: Question, demand: Demand | None) -> Meaning:
     return Meaning((), question, demand)
 
 
+def _ratio(first: tuple[Measure | None, Labels], second: tuple[Measure, Labels], np: Np | None) -> RatioOf:
+    if first == second or (first[0] is None and first[1] == second[1]):
+        raise Clash
+    return RatioOf(first, second, np or Np(), RATIO)
+
+
 def _ratio_of_colors(first: Labels, second: Labels, who: Labels, measure: Measure, when: Labels) -> RatioOf:
-    if first == second:
-        raise Clash
-    return RatioOf((measure, first), (measure, second), Np(who, when, ()), RATIO)
-
-
-def _ratio_of_measures(first: Labels, one: Measure, second: Labels, other: Measure, who: Labels, when: Labels) -> RatioOf:
-    if first != second or one == other:
-        raise Clash
-    return RatioOf((one, first), (other, second), Np(who, when, ()), RATIO)
+    return _ratio((None, first), (measure, second), Np(who, when))
 
 
 def _color_part(
@@ -87,6 +85,7 @@ def _relative_frequency(colors: Labels, measure: Measure, who: Labels, when: Lab
 HOW_MANY: tuple[Rule, ...] = (
     rule("ask", "how many <things> did <who> <base> <tail>?", _how_many),
     rule("ask", "how many <things> <fell> <tail>?", lambda c, m, tail: _how_many(c, None, m, tail)),
+    rule("ask", "how many of the WHOLE ITEM were <colors> ITEM?", lambda n, _, colors, __: HowManyOfTotal(what(colors), n)),
     rule("ask", "how many <things> <fell> by <who> <tail>?", lambda c, m, w, tail: _how_many(c, w, m, tail)),
     rule("ask", "how many <whole> <fell> by <who> <tail>?", lambda whole, m, w, tail: _how_many(whole[1], w, m, tail, whole[0])),
     rule(
@@ -205,15 +204,24 @@ OTHERS: tuple[Rule, ...] = (
     rule("ask", "(what|find) (is|was)? the share of one trial", always(OneShare("trials", ANY))),
     rule("ask", "which mixed number is one equal share of the points", always(OneShare("", MIXED))),
     # the mean
+    rule("statistic", "the mean", always("mean")),
+    rule("statistic", "the median", always("median")),
     rule(
         "ask",
-        "(what|find) (is|was)? the mean number of <things> <that_outcome> per group <when>?",
-        lambda c, m, t: MeanOf(m, what(c, None, t), "groups", ANY),
+        "(what|find) (is|was)? <statistic> number of <things> <that_outcome> per group <when>?",
+        lambda s, c, m, t: MeanOf(m, what(c, None, t), "groups", ANY, s),
     ),
     rule(
-        "ask", "(what|find) (is|was)? the mean number of <things> <that_outcome> per trial", lambda c, m: MeanOf(m, what(c), "trials", ANY)
+        "ask",
+        "(what|find) (is|was)? <statistic> number of <things> <that_outcome> per trial",
+        lambda s, c, m: MeanOf(m, what(c), "trials", ANY, s),
     ),
-    rule("ask", "(what|find) (is|was)? the mean of these numbers of <things>", lambda c: MeanOf(None, what(c), "", ANY)),
+    rule(
+        "ask",
+        "(what|find) (is|was)? <statistic> number of <things> <that_outcome>",
+        lambda s, c, m: MeanOf(m, what(c), "", ANY, s),
+    ),
+    rule("ask", "(what|find) (is|was)? <statistic> of these numbers of <things>", lambda s, c: MeanOf(None, what(c), "", ANY, s)),
     # percent of change
     rule("ask", "by what percent did the number of <things> <that_outcome> <change>", lambda c, m, s: Change(m, what(c), s)),
     rule(
@@ -244,15 +252,16 @@ LABELS: tuple[Rule, ...] = (
 )
 
 RATIOS: tuple[Rule, ...] = (
+    rule("amount", "<all_things> <that_outcome>", lambda colors, measure: (measure, colors)),
+    rule("amount", "<all_things> that? (was|were)? SET", lambda colors, measure: (measure, colors)),
+    rule("all_things", "<things>", lambda colors: colors),
+    rule("all_things", "all the? <colors> ITEM", lambda colors, _: colors),
+    rule("all_things", "all the? ITEM", always(Mark("all"))),
+    rule("ask", "(what|find) (is|was)? the ratio of <amount> to <amount> <of_whom>?", _ratio),
+    rule("ask", "(what|find) (is|was)? the ratio of <things> to <amount> <of_whom>?", lambda c, b, np: _ratio((None, c), b, np)),
+    rule("ask", "(what|find) (is|was)? the ratio of COLOR to <amount> <of_whom>?", lambda c, b, np: _ratio((None, (c,)), b, np)),
     rule("ask", "(what|find) (is|was)? the ratio of <things> to <things> that? <who> <outcome> <when>?", _ratio_of_colors),
-    rule(
-        "ask",
-        "(what|find) (is|was)? the ratio of COLOR to COLOR ITEM that? <who> <outcome> <when>?",
-        lambda a, b, _, w, m, t: _ratio_of_colors((a,), (b,), w, m, t),
-    ),
-    rule("ask", "(what|find) (is|was)? the ratio of <things> <that_outcome> to <things> <of_set> for <who> <when>?", _ratio_of_measures),
-    rule("of_set", "<that_outcome>", lambda measure: measure),
-    rule("of_set", "that? (was|were)? SET", lambda measure: measure),
+    rule("of_whom", "for <who> <when>?", lambda who, when: Np(who, when)),
     rule("ask", "<form_of_part> of the WHOLE? <things> that? <who> <outcome> <when>? (was|were) <colors>", _color_part),
     rule(
         "ask",

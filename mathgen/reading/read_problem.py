@@ -3,10 +3,10 @@
 from __future__ import annotations
 
 from collections.abc import Iterable
-from dataclasses import dataclass
 from functools import lru_cache
 from itertools import product
 from random import Random
+from typing import NamedTuple
 
 from sympy import Rational
 
@@ -19,18 +19,18 @@ from mathgen.reading.evaluate import Cell, Counts, answer, evaluate, quantities
 from mathgen.reading.goals import asked
 from mathgen.reading.grammar import GRAMMAR, parse
 from mathgen.reading.lexicon import lexicon
-from mathgen.reading.meaning import Look, Meaning
+from mathgen.reading.meaning import Look
 from mathgen.reading.mentions import DIMENSIONS, Mentions
 from mathgen.reading.tokens import NotRead, Tokenizer
 from mathgen.reading.told import Fact, Told
+from mathgen.reading.wanted import Meaning
 from mathgen.scenario.words import Scenario
 from mathgen.trials.table import TrialTable
 
 _MOST_READINGS = 16
 
 
-@dataclass(frozen=True)
-class Reading:
+class Reading(NamedTuple):
     """How a problem was understood.
 
     ``facts`` are the numbers that the words give, each once, with what they are the number of: numbers of table quantities are
@@ -121,7 +121,7 @@ class Reader:
         if meanings[-1].question is None:
             raise NotRead("the question does not come last")
         told = Told(self._counts, Mentions(self.table))
-        take_in((claim for meaning in meanings for claim in meaning.claims), told)
+        take_in((meaning.claims for meaning in meanings), told)
         question = questions[0].question
         assert question is not None  # chosen so above
         return [self._checked(one, told, questions[0].demand, assume) for one in asked(question, told, self.scenario)]
@@ -159,18 +159,34 @@ class Reader:
         exprs = one.goal.exprs if isinstance(one.goal, Choice) else (one.goal.expr,)
         worked_with = self._cells([quantity for expr in exprs for quantity in quantities(expr)])
         cells = worked_with | self._cells(one.subjects)
-        for fact in told.facts:
-            for quantity in quantities(fact.expr):
-                if not cells.issuperset(self._counts.cells(quantity.scope)):
-                    raise NotRead(f"{fact.text} plays no part in the question")
+        useless = [
+            number
+            for number, fact in enumerate(told.facts)
+            if not all(cells.issuperset(self._counts.cells(quantity.scope)) for quantity in quantities(fact.expr))
+        ]
+        for number in useless:
+            if not self._one_of_a_list(number, useless, told):
+                raise NotRead(f"{told.facts[number].text} plays no part in the question")
         measures = {quantity.measure for quantity in one.subjects}
         if any(look.measure == "standing" for look in told.seen) and "standing" not in measures:
             raise NotRead("what is to be counted is not what is asked")
         for part, labels in told.looks:
             place = DIMENSIONS.index(part)
             # "Look at the bar graph for the Owls. The Wrens knocked down 2 fewer": only the Owls are looked at.
-            if set(labels) not in ({cell[place] for cell in cells}, {cell[place] for cell in worked_with}):
+            if set(labels) not in [{cell[place] for cell in some} for some in (cells, worked_with, self._cells(one.looked_at))]:
                 raise NotRead(f"the question is about other {part} than those to look at")
+
+    def _one_of_a_list(self, number: int, useless: list[int], told: Told) -> bool:
+        """Whether a count stands in a list of colors of which others are needed: "3 red, 2 blue, and 5 gold pins"."""
+        expr = told.facts[number].expr
+        if not isinstance(expr, Quantity) or number >= len(told.sentence_of):
+            return False
+        together = [
+            other for other, sentence in enumerate(told.sentence_of) if sentence == told.sentence_of[number] and other not in useless
+        ]
+        beside = [told.facts[other].expr for other in together]
+        alike = (expr.measure, *expr.scope[:2])
+        return any(isinstance(other, Quantity) and (other.measure, *other.scope[:2]) == alike for other in beside)
 
     def _cells(self, found: Iterable[Quantity]) -> set[Cell]:
         return {cell for quantity in found for cell in self._counts.cells(quantity.scope)}

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from mathgen.asks.expression import Quantity
+from mathgen.asks.expression import Quantity, Stat, Value
 from mathgen.exact.demand import Demand
 from mathgen.exact.demand import in_words as form_in_words
 from mathgen.reading.read_problem import Reading
@@ -46,13 +46,16 @@ def in_words(reading: Reading, table: TrialTable, scenario: Scenario) -> str:
         case "next":
             sentence = f"Find how many of {stated['set up next time']} {things} {who} would {base} at the same rate as {when}."
         case "needed":
-            goal, trials = stated["goal mean"], stated["trials"]
-            sentence = f"Find how many {things} {who} must {base} in one more trial, so that the mean of {trials} trials is {goal}."
+            wish, trials = stated["goal mean"], stated["trials"]
+            sentence = f"Find how many {things} {who} must {base} in one more trial, so that the mean of {trials} trials is {wish}."
         case "share":
             among = next(name for name in ("groups", "trials") if name in stated)
             sentence = f"Each counts as a point. Share {number[0]} equally among {stated[among]} {among}, and find one share."
         case "mean":
-            sentence = f"Find the mean of {'; '.join(number)}."
+            goal = asked.goal
+            assert isinstance(goal, Value)
+            name = goal.expr.name if isinstance(goal.expr, Stat) else "mean"
+            sentence = f"Find the {name} of {'; '.join(number)}."
         case "change":
             sentence = f"Find the percent {'increase' if asked.sign > 0 else 'decrease'} from {number[0]} to {number[1]}."
     form = form_in_words(reading.demand) if reading.demand.form not in ("whole", "any", "name") else ""

@@ -9,19 +9,7 @@ from typing import Literal, NamedTuple
 from mathgen.asks.expression import Expr, Quantity, Stated
 from mathgen.exact.demand import Demand
 from mathgen.reading.evaluate import Counts, evaluate
-from mathgen.reading.meaning import (
-    Against,
-    GoalMean,
-    Labels,
-    Look,
-    Mark,
-    NextSet,
-    Np,
-    OneMoreTrial,
-    Points,
-    SameRate,
-    ShareOut,
-)
+from mathgen.reading.meaning import Against, GoalMean, Labels, Look, Mark, NextSet, Np, OneMoreTrial, Points, SameRate, ShareOut
 from mathgen.reading.mentions import DIMENSIONS, Dimension, Mentions
 from mathgen.reading.tokens import NotRead, Number
 from mathgen.trials.scope import Label, Measure, Scope
@@ -43,7 +31,7 @@ class Comparison(NamedTuple):
     symbol: Literal["+", "-", "*"]  # first = other symbol stated
 
 
-@dataclass
+@dataclass(eq=False, repr=False)
 class Told:
     """All that the told sentences say, claim by claim.
 
@@ -53,6 +41,7 @@ class Told:
     counts: Counts
     mentions: Mentions
     facts: list[Fact] = field(default_factory=list)
+    sentence_of: list[int] = field(default_factory=list)  # of each fact, the number of its sentence
     seen: list[Look] = field(default_factory=list)
     looks: list[tuple[Dimension, tuple[Label, ...]]] = field(default_factory=list)
     comparisons: list[Comparison] = field(default_factory=list)
@@ -67,6 +56,8 @@ class Told:
     goal_mean: GoalMean | None = None
     one_more: OneMoreTrial | None = None
     rounding: Demand | None = None
+    last_count: Quantity | None = None
+    total: Quantity | None = None  # "the total was 15 pins"
     last_portion: tuple[Measure, Scope] | None = None
     open: dict[str, str] = field(default_factory=dict)
 

@@ -48,7 +48,7 @@ def worked_answer(problem: Problem, number: int, grade: int, names: tuple[str, .
         "number": number,
         "text": running_parts(problem.text, stress_not=True, names=names),
         "answer": _answer(problem, names),
-        "steps": [working(step.text) for step in problem.steps],
+        "steps": [working(step) for step in _lines(problem)],
         "accepted": [parts(form, own) for form in problem.answer.accepted if form != shown and _taught(form, grade)],
         "demand": parts(_demand_line(problem)),
         "because": parts(problem.answer.because) if problem.answer.because else [],
@@ -69,9 +69,17 @@ def _taught(form: str, grade: int) -> bool:
     return not (("%" in form and grade < 6) or ("." in form and grade < 4))
 
 
+def _lines(problem: Problem) -> list[str]:
+    """The steps as a teacher writes them: not "8 = 8" for the middle of a list, nor the two numbers of a ratio once more."""
+    steps = problem.steps[:-1] if problem.answer.kind == "ratio" else problem.steps
+    return [step.text for step in steps if len(set(step.text.split(" = "))) > 1]
+
+
 def _demand_line(problem: Problem) -> str:
     """What counts as right where the list of forms cannot show it all."""
     demand = problem.answer.demand
+    if problem.answer.kind == "ratio":
+        return "Any equal ratio in this order is right."
     if demand.form == "any" and "/" in problem.answer.shown:
         return "Any equal form is right."
     return ""

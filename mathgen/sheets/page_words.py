@@ -9,11 +9,11 @@ from mathgen.scenario.naming import group_name, trial_name, upper_first
 from mathgen.scenario.words import Scenario
 from mathgen.trials.table import TrialTable
 
-CHECKED_TWO_WAYS = "Every answer was checked two ways."
+CHECKED = "Every answer was checked three ways."
 
 
 def page_words(
-    scenario: Scenario, curriculum: Curriculum, table: TrialTable, grade: int, proof_line: str = CHECKED_TWO_WAYS
+    scenario: Scenario, curriculum: Curriculum, table: TrialTable, grade: int, proof_line: str = CHECKED
 ) -> dict[str, Any]:
     """The ``scenario_words`` of ``worksheet_data`` and ``key_data``.
 

@@ -249,6 +249,11 @@ class SaidCount:
         return self.after.removeprefix("that ") if self.after.startswith("that ") else f"was {self.after}"
 
     @property
+    def stayed(self) -> str:
+        """What became of just so many of them: "(1 pin) was left standing", "(7 seeds) were left in the soil"."""
+        return f"{self.was} {self.after}"
+
+    @property
     def did(self) -> str:
         """"The Owls knocked down 3 red pins"; "3 red pins were left standing"."""
         if self._quantity.measure == "standing":
@@ -413,6 +418,16 @@ class SaidMany:
         if self.by != "groups":
             return f"{self.first.Who} {self.first.past} {self.listed}"
         return upper_first(listed([f"{one.who} {one.past} {one.count}" for one in self._each]))
+
+    @property
+    def and_some(self) -> str:
+        """Some colors, before the one whose number is not told: "3 red, 4 blue, and some (gold pins)", "3 red and some (gold pins)"."""
+        return listed([*(f"{one.n} {one.color}" for one in self._each), "some"])
+
+    @property
+    def all_told(self) -> str:
+        """``told`` of one or more: "The Owls knocked down 3 red and 4 blue pins", "The Owls knocked down 3 red pins"."""
+        return self.told if len(self._each) > 1 else self.first.did
 
     @property
     def together(self) -> str:

@@ -6,7 +6,7 @@ import pytest
 from sympy import Rational, solve, sympify
 
 from mathgen.asks.evaluate import NoAnswer, answer
-from mathgen.asks.expression import Ask, Choice, Equation, Op, Quantity, Stat, Stated, Unknown, Value
+from mathgen.asks.expression import Ask, Choice, Equation, Op, Quantity, Ratio, Stat, Stated, Unknown, Value
 from mathgen.asks.relation import relation, written
 from mathgen.asks.steps import CellReader, percent, school_steps, terminating
 from mathgen.exact.demand import Demand
@@ -67,6 +67,55 @@ CASES = {
         Rational(23, 3),
         "3*x = 9 + 6 + 8",
         ("9 + 6 + 8 = 23", "23 / 3 = 23/3"),
+    ),
+    "median of three": (  # in order: 6, 8, 9
+        Ask(Value(Stat("median", (down("Owls", 1), down("Owls", 2), down("Herons", 1)))), (), ANY),
+        {down("Owls", 1): "9", down("Owls", 2): "6", down("Herons", 1): "8"},
+        8,
+        "x = 8",
+        ("8 = 8",),
+    ),
+    "median of four": (  # the model problem's 9, 6, 8, 9; in order: 6, 8, 9, 9
+        Ask(Value(Stat("median", (down("Owls", 1), down("Owls", 2), down("Herons", 1), down("Herons", 2)))), (), ANY),
+        {down("Owls", 1): "9", down("Owls", 2): "6", down("Herons", 1): "8", down("Herons", 2): "9"},
+        Rational(17, 2),
+        "2*x = 8 + 9",
+        ("8 + 9 = 17", "17 / 2 = 8.5"),
+    ),
+    "ratio of two parts": (  # the model problem's 17 to 7
+        Ask(Ratio(down("Herons"), Op("-", (down("Herons", measure="set_up"), down("Herons")))), (), Demand("ratio:any")),
+        {down("Herons"): "17", down("Herons", measure="set_up"): "24"},
+        Rational(17, 7),
+        "(24 - 17)*x = 17",
+        ("24 - 17 = 7", "17 / 7 = 17/7"),
+    ),
+    "ratio that could be shorter": (
+        Ask(Ratio(DOWN, down("Owls", 1, "red")), (), Demand("ratio:any")),
+        {DOWN: "9", down("Owls", 1, "red"): "3"},
+        3,
+        "3*x = 9",
+        ("9 / 3 = 9/3",),
+    ),
+    "ratio to all": (
+        Ask(Ratio(OWLS_1[0], Op("+", OWLS_1)), (), Demand("ratio:any")),
+        {},
+        Rational(3, 9),
+        "(3 + 2 + 4)*x = 3",
+        ("3 + 2 + 4 = 9", "3 / 9 = 3/9"),
+    ),
+    "bigger unknown": (
+        Ask(Value(down("Herons")), (Equation(down("Herons"), Op("+", (down("Owls"), Stated(2, "more than")))),), WHOLE),
+        {down("Owls"): "15"},
+        17,
+        "x = 15 + 2",
+        ("15 + 2 = 17",),
+    ),
+    "missing part": (
+        Ask(Value(OWLS_1[2]), (Equation(Op("+", OWLS_1), DOWN),), WHOLE),
+        {DOWN: "9", OWLS_1[0]: "3", OWLS_1[1]: "2"},
+        4,
+        "3 + 2 + x = 9",
+        ("3 + 2 = 5", "9 - 5 = 4"),
     ),
     "goal mean": (
         Ask(

@@ -10,7 +10,7 @@ from typing import Any
 from sympy import Rational
 
 from tests.audit import choices, published
-from tests.audit.asked import asked_shares, asked_totals
+from tests.audit.asked import asked_median, asked_ratio, asked_shares, asked_totals
 from tests.audit.givens import ways
 from tests.audit.printed import UnreadableError, is_tie, places_of, rounded_half_up, value
 from tests.audit.results import Label, Reach, reach_of
@@ -38,6 +38,8 @@ def faults(line: dict[str, Any], texts: Texts) -> Iterator[str]:
             yield from _number(line, texts)
         except UnreadableError as err:
             yield f"answer: {err}"
+    elif kind == "ratio":
+        yield from _ratio(line, texts)
     elif kind == "name":
         yield from choices.faults(line, texts)
         yield from _slips(line, {line["answer"]["exact"]})
@@ -77,6 +79,30 @@ def _number(line: dict[str, Any], texts: Texts) -> Iterator[str]:
     yield from _asked(line, exact, texts)
 
 
+def _ratio(line: dict[str, Any], texts: Texts) -> Iterator[str]:
+    """A ratio: two whole numbers in the order of the words, any equal ratio right."""
+    answer = line["answer"]
+    written = re.fullmatch(r"([1-9]\d*):([1-9]\d*)", answer["value"])
+    if written is None:
+        yield f"the value {answer['value']} is no ratio"
+        return
+    exact = value(answer["value"])
+    if answer["exact"] != answer["value"] or answer["display"] != answer["value"] or answer["accepted"][0] != answer["value"]:
+        yield f"value {answer['value']}, exact {answer['exact']}, display {answer['display']}, accepted {answer['accepted']}"
+    if not answer["demands"].startswith("ratio"):
+        yield f"a ratio that demands {answer['demands']}"
+    if exact == 1:
+        yield "a ratio whose order does not matter"
+    yield from _forms(answer, exact, exact, answer["demands"], False)
+    yield from _slips(line, {exact})
+    yield from _relation(line, exact, texts)
+    asked = asked_ratio(line, texts)
+    if asked is None:
+        yield "the question does not say of what the ratio is"
+    elif asked != (int(written[1]), int(written[2])):
+        yield f"the words ask for {asked[0]}:{asked[1]}, the answer is {answer['value']}"
+
+
 def _forms(answer: dict[str, Any], exact: Rational, shown: Rational, demands: str, rounded: bool) -> Iterator[str]:
     accepted = answer["accepted"]
     if not accepted or len(set(accepted)) != len(accepted):
@@ -103,7 +129,7 @@ def _display(line: dict[str, Any], shown: Rational, texts: Texts) -> Iterator[st
     noun = words.item if value(answer["exact"]) == 1 else words.items
     question = texts.masked(sentences(line["text"])[-1])
     counts = re.match(
-        rf"(?:.*, )?(?:[Aa]bout )?how many (?!times)|.*\b(number|mean|total) (?:number )?of [\w ,]*{re.escape(words.items)}\b",
+        rf"(?:.*, )?(?:[Aa]bout )?how many (?!times)|.*\b(number|mean|median|total) (?:number )?of [\w ,]*{re.escape(words.items)}\b",
         question,
         re.IGNORECASE,
     )
@@ -124,7 +150,7 @@ def _display(line: dict[str, Any], shown: Rational, texts: Texts) -> Iterator[st
 def _slips(line: dict[str, Any], right: set[Any]) -> Iterator[str]:
     for slip in line["slips"]:
         name = f"slip {slip['id']} {slip['value']}"
-        if line["answer"]["kind"] == "number":
+        if line["answer"]["kind"] in ("number", "ratio"):
             if value(slip["value"]) in right | {value(text) for text in line["answer"]["accepted"]}:
                 yield f"{name} is right"
             if value(slip["value"]) < 0:
@@ -148,7 +174,7 @@ def _zero_or_all(line: dict[str, Any], exact: Rational) -> Iterator[str]:
     if exact == 0:
         yield "the answer is 0"
     share = line["answer"]["demands"].partition(":")[0] in ("any", "decimal", "percent")
-    if exact == 1 and share and not re.search(r"(in|de)crease|mean|share", line["text"]):
+    if exact == 1 and share and not re.search(r"(in|de)crease|mean|median|share", line["text"]):
         yield "the answer is the whole set"
     if exact < 0:
         yield "the answer is below 0"
@@ -162,6 +188,8 @@ def _relation(line: dict[str, Any], exact: Rational, texts: Texts) -> Iterator[s
     if re.search(r"\d\.\d|%", relation):
         yield f'relation "{relation}" has a number that is no count'
     known = {value(given["number"]) for given in line["givens"]} | {1, 100}
+    if asked_median(line, texts) is not None:
+        known.add(2)  # two numbers in the middle
     named = texts.named(line["text"])
     known |= {
         len(texts.results.trials),
@@ -197,6 +225,9 @@ def _asked(line: dict[str, Any], exact: Rational, texts: Texts) -> Iterator[str]
     shares = asked_shares(line, texts)
     if shares is not None and exact not in shares:
         yield f"the words ask for {shares[0] if shares else 'a share of nothing'}, the answer is {exact}"
+    median = asked_median(line, texts)
+    if median not in (None, exact):
+        yield f"the words ask for the median {median}, the answer is {exact}"
     asked = asked_totals(line, texts)
     if asked is None:
         return

@@ -46,6 +46,9 @@ def asked_shares(line: dict[str, Any], texts: Texts) -> list[Rational] | None:
         return None
     if re.search(r"crease|change|\bnext\b|mean|average", masked):
         return None
+    kinds = _share_of_kinds(masked, line, texts)
+    if kinds is not None:
+        return kinds
     forms = [(name, phrase) for name, phrase in (*texts.words.after, *texts.words.base) if name != "set_up" and phrase in masked]
     if not forms:
         return None
@@ -56,6 +59,56 @@ def asked_shares(line: dict[str, Any], texts: Texts) -> list[Rational] | None:
         if whole:
             found.append(Rational(texts.results.total(measure, reach), whole))
     return found
+
+
+def _share_of_kinds(question: str, line: dict[str, Any], texts: Texts) -> list[Rational] | None:
+    """ "What fraction of all 12 pins were red or gold pins knocked down?", "... of the 9 pins knocked down were red pins?"
+
+    The whole takes in every color: the pins set up, or those knocked down where the words say so. None for any other question.
+    """
+    words = texts.words
+    items, phrases = re.escape(words.items), "|".join(re.escape(phrase) for _, phrase in words.after)
+    found = re.search(
+        rf"\b(?:fraction|percent|part) of (?:all |the )*(?:\d+ )?{items}(?: (?P<whole>{phrases}))? were (?P<part>.+) {items}\b", question
+    )
+    if found is None:
+        return None
+    named, colors = texts.named(line["text"]), texts.named(found["part"]).colors
+    whole = next((name for name, phrase in words.after if phrase == found["whole"]), "set_up")
+    place = named.groups or None, named.trials or None
+    return [Rational(texts.results.total("down", Reach(*place, colors)), texts.results.total(whole, Reach(*place, None)))]
+
+
+def asked_ratio(line: dict[str, Any], texts: Texts) -> tuple[int, int] | None:
+    """What "What is the ratio of red pins knocked down to all red pins set up?" asks for: both counts, in their order."""
+    question = sentences(line["text"])[-1]
+    found = re.search(r"\bratio of (.+) to (.+)\?", texts.masked(question))
+    if found is None:
+        return None
+    measures = [[name for name, phrase in texts.words.after if re.search(rf"\b{re.escape(phrase)}$", side)] for side in found.groups()]
+    if not measures[1]:
+        return None
+    named = texts.named(line["text"])
+    counts = []
+    for side, said in zip(found.groups(), measures, strict=True):
+        colors = texts.named(side).colors or None
+        # "red pins to gold pins knocked down": what is said at the end is said of both.
+        counts.append(texts.results.total((said or measures[1])[0], Reach(named.groups or None, named.trials or None, colors)))
+    return counts[0], counts[1]
+
+
+def asked_median(line: dict[str, Any], texts: Texts) -> Rational | None:
+    """The median that the words ask for, of the groups' or the trials' own totals; None for any other question."""
+    if not re.search(r"\bmedian\b", sentences(line["text"])[-1]):
+        return None
+    results, named = texts.results, texts.named(line["text"])
+    colors = named.colors or None
+    if len(named.groups) > 1 or re.search(r"\b(the groups|each group|per group)\b", texts.masked(line["text"]), re.IGNORECASE):
+        reaches = [Reach((group,), named.trials or None, colors) for group in named.groups or results.groups]
+    else:
+        reaches = [Reach(named.groups or None, (trial,), colors) for trial in named.trials or results.trials]
+    rising = sorted(results.total("down", reach) for reach in reaches)
+    return Rational(rising[(len(rising) - 1) // 2] + rising[len(rising) // 2], 2)
 
 
 def _asked_reaches(in_question: Named, in_text: Named, question: str, texts: Texts) -> Iterator[Reach]:

@@ -97,7 +97,11 @@ def _printed_answer(line: dict[str, Any], texts: Texts) -> Iterator[str]:
     if answer["kind"] != "number":
         return
     right = {value(answer["exact"]), value(answer["value"])}
-    said = [given for given in line["givens"] if given["where"] == "words" and value(given["number"]) in right]
+    said = [
+        given
+        for given in line["givens"]
+        if given["where"] == "words" and value(given["number"]) in right and _in_asked_form(given["number"], answer["demands"])
+    ]
     totals = asked_totals(line, texts) or []
     share = re.search(r"\b(?:fraction|percent|part)\b", texts.masked(sentences(line["text"])[-1]))
     for given in said:
@@ -106,6 +110,17 @@ def _printed_answer(line: dict[str, Any], texts: Texts) -> Iterator[str]:
             share and givens.OUT_OF in given["quantity"] and measure is not None and _asks_share_of(measure, line, texts)
         ):
             yield f"the answer {answer['display']} is printed in the text"
+
+
+def _in_asked_form(number: str, demands: str) -> bool:
+    """Whether a number of the text could be copied as the answer: 0.375 is none where a percent or tenths are asked for."""
+    form, _, places = demands.partition(":")
+    if form == "percent":
+        return number.endswith("%")
+    if form == "decimal":
+        digits = number.partition(".")[2]
+        return number.replace(".", "", 1).isdigit() and (not places or len(digits) <= int(places))
+    return True
 
 
 def _asks_share_of(measure: str, line: dict[str, Any], texts: Texts) -> bool:
@@ -125,9 +140,13 @@ def _same_whole(line: dict[str, Any], texts: Texts) -> Iterator[str]:
         sizes = {given["number"] for given in wholes}
         if bottoms and bottoms != sizes:
             yield f"the sizes {sorted(sizes)} are not the bottom numbers of {line['relation']}"
-    rates = {given["number"]: given["quantity"].split(givens.OUT_OF)[1] for given in line["givens"] if givens.OUT_OF in given["quantity"]}
+    # By value: 1/3 of the pins is added as 4/12.
+    rates: dict[Any, set[str]] = {}
+    for given in line["givens"]:
+        if givens.OUT_OF in given["quantity"]:
+            rates.setdefault(value(given["number"]), set()).add(given["quantity"].split(givens.OUT_OF)[1])
     for text in line["steps"]:
         step = read_line(text)
-        added = [number for number in step.numbers[:-1] if "/" in number] if any(one.sign == "+" for one in step.operations) else []
-        if len(added) > 1 and (len({rates.get(number) for number in added}) > 1 or len(texts.named(line["text"]).groups) > 1):
+        added = [number for number in step.numbers[:-1] if "/" in number or "." in number] if any(one.sign == "+" for one in step.operations) else []
+        if len(added) > 1 and (len(set().union(*(rates.get(value(number), {""}) for number in added))) > 1 or len(texts.named(line["text"]).groups) > 1):
             yield f'fractions of different sets added in "{text}"'

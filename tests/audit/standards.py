@@ -104,6 +104,46 @@ def _two_step_equation(line: Problem) -> bool:
     return "x" in line["relation"] and {"+", "*"} <= set(re.findall(r"[+*]", line["relation"])) and len(solutions(line["relation"])) == 1
 
 
+def _equal_fraction(line: Problem) -> bool:
+    """k of n set up, and the top number that makes k/n with a given bottom number, a divisor or a multiple of n."""
+    numbers = {given["quantity"]: value(given["number"]) for given in line["givens"] if given["where"] == "words"}
+    bottom = numbers.get("bottom number")
+    size = next((number for quantity, number in numbers.items() if re.search(r"(set up|planted)$", quantity)), None)
+    nested = bottom is not None and size is not None and (bottom % size == 0 or size % bottom == 0) and bottom != size
+    return bool(nested and {"/"} <= _signs(line) <= {"+", "*", "/"} and _says("equal fraction|top number")(line) and _exact(line) < bottom)
+
+
+def _joins_parts(line: Problem) -> bool:
+    """Counts of kinds added over one whole: an answer between 0 and 1, and a sum on the way."""
+    return 0 < _exact(line) < 1 and "+" in _signs(line) and _says("fraction of")(line) and _says(r"\bor\b")(line)
+
+
+def _told_places(line: Problem) -> list[int]:
+    """Places of the decimals that the words give."""
+    return [len(given["number"].partition(".")[2]) for given in line["givens"] if "." in given["number"] and "%" not in given["number"]]
+
+
+def _divides_by_fraction(line: Problem, unit: bool) -> bool:
+    """A whole number divided by a fraction, which is (or is not) one part of several."""
+    for step in _lines(line):
+        for one in step.operations:
+            if one.sign == "/" and one.right_text and "/" in one.right_text:
+                return bool(one.left.q == 1 and (one.right.p == 1) == unit)
+    return False
+
+
+def _unlike_bottoms(line: Problem) -> bool:
+    """Fractions with two bottom numbers are given, and added or subtracted over one."""
+    bottoms = {fraction_bottom(given["number"]) for given in line["givens"] if "/" in given["number"]}
+    return len(bottoms) > 1 and _like_bottoms(line)
+
+
+def _forms_given(line: Problem) -> set[str]:
+    """Which of fraction, decimal and percent the words give."""
+    marks = {"%": "percent", "/": "fraction", ".": "decimal"}
+    return {next(name for mark, name in marks.items() if mark in one["number"]) for one in line["givens"] if re.search("[%/.]", one["number"])}
+
+
 SHOWS: dict[str, Callable[[Problem], bool]] = {
     "2.OA.A.1": lambda p: _add_or_subtract(p) and steps_taken(_lines(p)) <= 2,
     "2.NBT.B.6": _two_digit_addends,
@@ -113,21 +153,31 @@ SHOWS: dict[str, Callable[[Problem], bool]] = {
     "3.MD.B.3": lambda p: _graph(p) and _says(r"\b(more|fewer)\b")(p),
     "3.NF.A.1": lambda p: 0 < _exact(p) < 1 and p["answer"]["demands"] == "any" and _says("fraction")(p),
     "3.NF.A.3d": lambda p: _compares(p) and len(_bottoms_compared(p)) == 1,
+    "3.NF.A.3b": _equal_fraction,
     "4.OA.A.2": _says("times as many"),
     "4.OA.A.3": lambda p: _whole(p) and steps_taken(_lines(p)) >= 2,
     "4.NF.A.2": lambda p: _compares(p) and _says("fraction")(p),
+    "4.NF.A.1": _equal_fraction,
+    "4.NF.B.3a": _joins_parts,
     "4.NF.B.3d": _like_bottoms,
     "4.NF.C.6": lambda p: p["answer"]["demands"] == "decimal" and (places_of(_exact(p)) or 9) <= 2,
+    "4.NF.C.7": lambda p: _compares(p) and len(_told_places(p)) == 2 and max(_told_places(p)) <= 2,
+    "5.NBT.A.3b": lambda p: _compares(p) and len(_told_places(p)) == 2 and max(_told_places(p)) == 3,
+    "5.NBT.A.4": lambda p: p["answer"]["demands"].startswith("decimal:") and _says("nearest")(p),
     "5.NBT.A.3a": lambda p: p["answer"]["demands"] == "decimal" and places_of(_exact(p)) == 3,
+    "5.NF.A.2": _unlike_bottoms,
+    "5.NF.B.7c": lambda p: _divides_by_fraction(p, unit=True),
     "5.NF.B.3": lambda p: "/" in _signs(p) and _exact(p).q != 1,
     "5.NF.B.4a": lambda p: _part_of(p, percent=False),
     "5.NF.B.6": lambda p: _part_of(p, percent=False),
+    "6.NS.A.1": lambda p: _divides_by_fraction(p, unit=False),
+    "6.RP.A.1": lambda p: p["answer"]["kind"] == "ratio" and _says(r"\bratio of .+ to .+\?")(p),
     "6.RP.A.3a": lambda p: _compares(p) and len(_bottoms_compared(p)) > 1,
     "6.RP.A.3c": lambda p: _says("percent|%")(p) and not _says("increase|decrease")(p),
     "6.SP.B.5c": _says(r"\b(mean|median)\b"),
     "7.NS.A.2d": lambda p: p["answer"]["demands"].startswith("decimal") and _exact(p).q != 1,
     "7.RP.A.3": lambda p: _says("percent")(p) and _says("increase|decrease|change|error")(p),
-    "7.EE.B.3": lambda p: steps_taken(_lines(p)) >= 2 and _exact(p).q != 1,
+    "7.EE.B.3": lambda p: (steps_taken(_lines(p)) >= 2 or len(_forms_given(p)) > 1) and _exact(p).q != 1,
     "7.EE.B.4a": _two_step_equation,
     "7.SP.C.6": lambda p: _says("about")(p) and _says("expect|predict")(p) and _part_of(p, percent=False),
 }

@@ -53,7 +53,9 @@ class Flint:
         if isinstance(expr, Stated):
             return fixed(fmpq(expr.number))
         if isinstance(expr, Stat):
-            assert expr.name == "mean"
+            if expr.name == "median":
+                rising = sorted(self.count(one) for one in expr.series)
+                return fixed((rising[(len(rising) - 1) // 2] + rising[len(rising) // 2]) / 2)
             return fixed(sum((self.count(one) for one in expr.series), fmpq(0)) / len(expr.series))
         assert isinstance(expr, Op)
         result = self.form(expr.args[0], asked)

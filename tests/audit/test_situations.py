@@ -30,6 +30,8 @@ class Situation(NamedTuple):
 
 SITUATIONS = {
     "put_together_total": Situation("Put together, total unknown: 2 + 5 = ?", rf"{SUM} = x", "{0}"),
+    "take_apart": Situation("Take apart, addend unknown: 3 + ? = 5", rf"(\d+(?: \+ \d+)*) \+ x = {NUMBER}", "{1} - ({0})"),
+    "compare_bigger_unknown": Situation("Compare, bigger unknown: 2 + 3 = ?", rf"x = {NUMBER} \+ {NUMBER}", "{0} + {1}"),
     "compare_smaller_unknown": Situation("Compare, smaller unknown: ? + 5 = 8", rf"{NUMBER} = x \+ {NUMBER}", "{0} - {1}"),
     "how_many_more": Situation("Compare, difference unknown: 3 + ? = 8", rf"{NUMBER} \+ x = {NUMBER}", "{1} - {0}"),
     "two_step_left_standing": Situation(
@@ -70,9 +72,12 @@ def compared(problem: Problem, texts: Texts) -> tuple[str, str, str] | None:
     return None
 
 
-@pytest.mark.parametrize("model", ["compare_smaller_unknown", "times_as_many"])
+@pytest.mark.parametrize("model", ["compare_smaller_unknown", "compare_bigger_unknown", "times_as_many"])
 def test_the_comparing_sentence_puts_the_unknown_where_its_type_has_it(model: str) -> None:
-    """Compare, smaller unknown: "A fewer than B" asks for A, "A more than B" asks for B. Times as many, unknown product: asks for A."""
+    """Compare, smaller unknown: "A fewer than B" asks for A, "A more than B" asks for B; bigger unknown the other way round.
+
+    Times as many, unknown product: asks for A.
+    """
     seen = set()
     for name, problem in told(model):
         texts = Texts(Results.of(sample(name).rows), words(name))
@@ -82,8 +87,9 @@ def test_the_comparing_sentence_puts_the_unknown_where_its_type_has_it(model: st
             continue
         first, word, second = said
         seen.add(word)
-        assert asked[0] == (second if word == "more" else first), problem.text
-    assert seen == ({"more", "fewer"} if model == "compare_smaller_unknown" else {"times as many"})
+        asks_second = word == ("fewer" if model == "compare_bigger_unknown" else "more")
+        assert asked[0] == (second if asks_second else first), problem.text
+    assert seen == ({"times as many"} if model == "times_as_many" else {"more", "fewer"})
 
 
 def test_how_many_more_asks_it_of_the_one_that_has_more() -> None:

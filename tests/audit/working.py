@@ -31,7 +31,7 @@ def step_faults(line: dict[str, Any]) -> Iterator[str]:
             return
         if not lines[-1].true:
             yield f'step "{text}" is not true'
-    if answer["kind"] == "number":
+    if answer["kind"] in ("number", "ratio"):
         if not lines:
             yield "no steps"
         elif lines[-1].sides[-1] != value(answer["exact"]):

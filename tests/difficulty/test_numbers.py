@@ -60,6 +60,11 @@ def test_ratios_that_are_not_whole(step, hard):
     assert hardness((step,), "1").not_whole_ratio is hard
 
 
+def test_to_put_down_a_ratio_is_no_division_whichever_number_is_greater():
+    assert not hardness(("17 / 7 = 17/7",), "17:7").not_whole_ratio
+    assert not hardness(("7 / 17 = 7/17",), "7:17").not_whole_ratio
+
+
 def test_decimals_of_unequal_length():
     assert hardness(("0.35 + 0.4 = 0.75",), "0.75").unequal_places
     assert not hardness(("0.35 + 0.40 = 0.75",), "0.75").unequal_places

@@ -107,6 +107,7 @@ def test_skills_by_grade_follow_the_standards():
     assert CCSS.skills(3) == (
         "total of parts",
         "compare, smaller unknown",
+        "compare, bigger unknown",
         "compare, difference unknown",
         "two steps, what is left",
         "fraction of a set",
@@ -136,7 +137,7 @@ def test_an_unknown_switch_is_refused():
 
 
 def test_topics_and_words_of_skills():
-    assert CCSS.topics() == ("whole numbers", "fractions", "decimals", "percents", "statistics", "chance")
+    assert CCSS.topics() == ("whole numbers", "fractions", "decimals", "ratios", "percents", "statistics", "chance")
     for skill in CCSS.all_skills():
         words = CCSS.words(skill)
         assert words.i_can.startswith("I can ")

@@ -17,8 +17,14 @@ from tests.models.asked import every_draft, every_problem, quantity, said, worke
 from tests.tables import TWO_GROUPS, table
 
 WHOLE = Demand("whole")
-MODELS = ("how_many_more", "compare_smaller_unknown", "times_as_many", "how_many_times")
-GRADES = {"how_many_more": (2, 3), "compare_smaller_unknown": (2, 3), "times_as_many": (4,), "how_many_times": (4,)}
+MODELS = ("how_many_more", "compare_smaller_unknown", "compare_bigger_unknown", "times_as_many", "how_many_times")
+GRADES = {
+    "how_many_more": (2, 3),
+    "compare_smaller_unknown": (2, 3),
+    "compare_bigger_unknown": (2, 3),
+    "times_as_many": (4,),
+    "how_many_times": (4,),
+}
 # Counts of three digits' reach: racks of 30, so that grade 3 finds numbers above 20.
 BIG = table({"red": 30, "blue": 30, "gold": 30}, {("Owls", 1): (24, 12, 7), ("Owls", 2): (18, 9, 11), ("Herons", 1): (13, 28, 26)})
 
@@ -56,6 +62,24 @@ ROWS = {
         "6 = x + 2",
         ("6 - 2 = 4",),
         {"H03": "8", "H13": "5"},
+    ),
+    "compare_bigger_unknown": (
+        2,
+        "more",
+        Ask(Value(HERONS_RED), (Equation(HERONS_RED, Op("+", (OWLS_RED, Stated(2, "more than")))),), WHOLE),
+        "6",
+        "x = 4 + 2",
+        ("4 + 2 = 6",),
+        {"H03": "2", "H13": "5"},
+    ),
+    "compare_bigger_unknown, fewer": (
+        2,
+        "fewer",
+        Ask(Value(GOLD), (Equation(GOLD, Op("+", (BLUE, Stated(6, "more than")))),), WHOLE),
+        "14",
+        "x = 8 + 6",
+        ("8 + 6 = 14",),
+        {"H03": "2", "H13": "13"},
     ),
     "times_as_many": (
         4,
@@ -141,7 +165,7 @@ def test_ties_zeros_and_doubles_are_not_asked():
     assert set(values) == {(6, 4), (6, 2)}
 
 
-@pytest.mark.parametrize("model", ["compare_smaller_unknown", "times_as_many"])
+@pytest.mark.parametrize("model", ["compare_smaller_unknown", "compare_bigger_unknown", "times_as_many"])
 def test_the_asked_count_is_never_one_cell_of_the_table(model: str):
     view = Desk(TWO_GROUPS, scenario()).view
     asked = [draft.ask.goal.expr for draft in every_draft(model, TWO_GROUPS)]
@@ -149,7 +173,7 @@ def test_the_asked_count_is_never_one_cell_of_the_table(model: str):
     assert not any(isinstance(one, Quantity) and view.is_cell(one) for one in asked)
 
 
-@pytest.mark.parametrize("model", ["compare_smaller_unknown", "times_as_many"])
+@pytest.mark.parametrize("model", ["compare_smaller_unknown", "compare_bigger_unknown", "times_as_many"])
 def test_no_bar_of_the_graph_is_the_answer(model: str):
     for grade in GRADES[model]:
         for problem in every_problem(model, TWO_GROUPS, grade, draws=6):
@@ -158,7 +182,11 @@ def test_no_bar_of_the_graph_is_the_answer(model: str):
                 assert not any(hidden.colors is not None and hidden[:2] == bar[:2] for hidden in problem.must_not_show)
 
 
-def test_only_the_word_more_clashes_with_the_operation():
+def test_the_word_that_points_to_the_other_operation_clashes():
+    assert {(draft.roles["word"], draft.clash, draft.fewer) for draft in every_draft("compare_bigger_unknown", TWO_GROUPS)} == {
+        ("more", False, False),
+        ("fewer", True, True),
+    }
     assert {(draft.roles["word"], draft.clash, draft.fewer) for draft in every_draft("compare_smaller_unknown", TWO_GROUPS)} == {
         ("more", True, False),
         ("fewer", False, True),
@@ -188,7 +216,7 @@ def test_a_missing_result_is_never_part_of_a_comparison():
             assert all(view.totals.complete(leaf.scope) for leaf in draft.leaves() if isinstance(leaf, Quantity))
 
 
-@pytest.mark.parametrize("model", ["how_many_more", "compare_smaller_unknown"])
+@pytest.mark.parametrize("model", ["how_many_more", "compare_smaller_unknown", "compare_bigger_unknown"])
 def test_neighbors_are_not_compared(model: str):
     """9 and 10, or 3 and 1: seen without counting, and "1 more" leaves nothing to work out."""
     view = Desk(TWO_GROUPS, scenario()).view

@@ -6,7 +6,7 @@ import re
 
 import pytest
 
-from mathgen.asks.expression import Ask, Op, Quantity, Stated, Value
+from mathgen.asks.expression import Ask, Equation, Op, Quantity, Stated, Value
 from mathgen.bank.desk import Desk
 from mathgen.exact.demand import Demand
 from mathgen.proof.record import proved
@@ -17,14 +17,17 @@ from tests.models.asked import every_draft, every_problem, problem, quantity, wo
 from tests.tables import TWO_GROUPS, table
 
 WHOLE = Demand("whole")
-MODELS = ("put_together_total", "two_step_left_standing", "left_standing_over_trials")
-GRADES = {"put_together_total": (2, 3), "two_step_left_standing": (2, 3, 4), "left_standing_over_trials": (3, 4)}
+MODELS = ("put_together_total", "take_apart", "two_step_left_standing", "left_standing_over_trials")
+GRADES = {"put_together_total": (2, 3), "take_apart": (2,), "two_step_left_standing": (2, 3, 4), "left_standing_over_trials": (3, 4)}
 BIG = table({"red": 30, "blue": 30, "gold": 30}, {("Owls", 1): (24, 12, 7), ("Owls", 2): (18, 9, 11), ("Herons", 1): (13, 28, 26)})
 
 
 def colors(group: str, trial: int) -> tuple[Quantity, ...]:
     return tuple(quantity("down", group, (trial,), color) for color in ("red", "blue", "gold"))
 
+
+OWLS = tuple(quantity("down", "Owls", None, color) for color in ("red", "blue", "gold"))
+BOTH = quantity("down", "Owls"), quantity("down", "Herons")
 
 ROWS = {
     # model: grade, ask, answer, relation, steps, slips; each worked by hand, the first three numbers those of the model problems
@@ -43,6 +46,22 @@ ROWS = {
         "15 + 17 = x",
         ("15 + 17 = 32",),
         {"H14": "15", "H11": "22", "H15": "2"},  # one number left out, the lost ten, the other operation
+    ),
+    "take_apart": (  # 4 red, 5 blue, and some gold, 15 in all
+        2,
+        Ask(Value(OWLS[2]), (Equation(Op("+", OWLS), quantity("down", "Owls")),), WHOLE),
+        "6",
+        "4 + 5 + x = 15",
+        ("4 + 5 = 9", "15 - 9 = 6"),
+        {"H07": "9", "H16": "11", "H19": "24", "H13": "7"},
+    ),
+    "take_apart, groups": (
+        2,
+        Ask(Value(BOTH[1]), (Equation(Op("+", BOTH), quantity("down")),), WHOLE),
+        "17",
+        "15 + x = 32",
+        ("32 - 15 = 17",),
+        {"H19": "47", "H10": "23"},  # more than ten are counted on either way
     ),
     "two_step_left_standing": (
         2,
@@ -167,3 +186,30 @@ def test_a_missing_result_is_never_part_of_a_total():
 def test_the_total_that_is_asked_must_not_be_shown():
     for draft in every_draft("put_together_total", TWO_GROUPS):
         assert draft.must_not_show == (draft.roles["whole"].scope,)
+
+
+def test_a_missing_part_is_never_one_cell_of_the_table_nor_a_number_of_the_words() -> None:
+    view = Desk(TWO_GROUPS, scenario()).view
+    drafts = list(every_draft("take_apart", TWO_GROUPS))
+    assert drafts
+    for draft in drafts:
+        asked, known = draft.roles["asked"], draft.roles["known"]
+        numbers = [view.number(one) for one in known]
+        assert not view.is_cell(asked)
+        assert view.number(asked) not in (0, sum(numbers), *numbers)
+        assert sum(numbers) + view.number(asked) == view.number(draft.roles["whole"])
+
+
+def test_two_step_stories_about_a_missing_part_add_one_digit_numbers() -> None:
+    """Progressions: two-step problems of grade 2 have mostly one-digit addends."""
+    view = Desk(BIG, scenario()).view
+    known = [[view.number(one) for one in draft.roles["known"]] for draft in every_draft("take_apart", BIG)]
+    assert known
+    assert all(len(numbers) == 1 or max(numbers) < 10 for numbers in known)
+
+
+def test_the_facts_name_the_color_that_is_asked_for() -> None:
+    """A pupil cannot know that a table has no fourth color."""
+    problems = [one for one in every_problem("take_apart", TWO_GROUPS, 2, draws=4) if "blue" in one.question and "blue" not in one.facts]
+    told = [one for one in problems if re.search("red|gold", one.facts)]
+    assert [one.text for one in told] == []

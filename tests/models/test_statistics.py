@@ -50,6 +50,33 @@ ROWS = {
         ("0 + 5 + 2 + 4 = 11", "11 / 4 = 2.75"),
         {"I01": "3.666...", "I02": "11", "I13": "3", "I04": "5.5"},
     ),
+    "median_down": (  # 8, 9, 4 pins: the middle as it stands is 9
+        THREE_TRIALS,
+        6,
+        Ask(Value(Stat("median", HERONS)), (), ANY),
+        "8",
+        "x = 8",
+        ("8 = 8",),
+        {"I06": "9", "I08": "6.5", "I13": "7"},
+    ),
+    "median_down, halfway between two": (  # 0, 5, 2, 4 gold pins
+        FOUR_TRIALS,
+        6,
+        Ask(Value(Stat("median", tuple(quantity("down", "Owls", (trial,), "gold") for trial in (1, 2, 3, 4)))), (), ANY),
+        "3",
+        "2*x = 2 + 4",
+        ("2 + 4 = 6", "6 / 2 = 3"),
+        {"I06": "3.5", "I07": "2", "I08": "2.5", "I13": "2.75"},
+    ),
+    "median_down, a half": (  # 8, 3, 7, 4 red pins
+        FIVE_GROUPS,
+        6,
+        Ask(Value(Stat("median", tuple(quantity("down", group, (1,), "red") for group in ("Owls", "Herons", "Kites", "Wrens")))), (), ANY),
+        "5.5",
+        "2*x = 4 + 7",
+        ("4 + 7 = 11", "11 / 2 = 5.5"),
+        {"I06": "5", "I07": "4"},  # the mean is 5.5 as well, and so is halfway between the ends
+    ),
     "goal_mean": (
         THREE_TRIALS,
         6,
@@ -114,3 +141,18 @@ def test_only_results_of_several_trials_say_what_to_expect() -> None:
     assert asked
     assert all(trials is None or len(trials) > 1 for trials in asked)
     assert not list(every_draft("expected_count", FIVE_GROUPS))
+
+
+def test_the_key_of_a_median_shows_the_list_in_order() -> None:
+    one = problem("median_down", THREE_TRIALS, 6, Ask(Value(Stat("median", HERONS)), (), ANY))
+    assert (one.answer.display, one.answer.because) == ("8 pins", "in order: 4, 8, 9")
+
+
+def test_no_list_stands_in_order_already() -> None:
+    """Else nobody would see whether it was put in order."""
+    seen = 0
+    for draft in every_draft("median_down", FIVE_GROUPS):
+        counts = [next(row.down for row in FIVE_GROUPS.rows if _in(row, one.scope)) for one in draft.roles["series"]]
+        assert counts not in (sorted(counts), sorted(counts, reverse=True))
+        seen += 1
+    assert seen

@@ -15,10 +15,12 @@ FRACTION = Answer("number", Rational(3, 12), "3/12", "3/12", ("3/12", "1/4", "0.
 COUNT = Answer("number", Rational(9), "9", "9 pins", ("9",), Demand("whole"))
 ROUNDED = Answer("number", Rational(2, 3), "66.7%", "66.7%", ("66.7%",), Demand("percent", 1), "66 2/3% rounds to 66.7%")
 NAME = Answer("name", "2", "Trial 2", "Trial 2", ("Trial 2", "2"), Demand("name"), "8/10 > 6/10")
+RATIO = Answer("ratio", Rational(6, 4), "6:4", "6:4", ("6:4", "6 to 4", "6/4", "3:2"), Demand("ratio:any"))
+MEDIAN = Answer("number", Rational(17, 2), "8.5", "8.5 pins", ("8.5", "17/2", "8 1/2"), Demand(), "in order: 6, 8, 9, 9")
 SLIP = Slip("A03", "9/12", "That is the other part of the set. Read the question again.")
 
 
-@pytest.mark.parametrize("answer", [FRACTION, COUNT, ROUNDED, NAME], ids=lambda answer: answer.display)
+@pytest.mark.parametrize("answer", [FRACTION, COUNT, ROUNDED, NAME, RATIO, MEDIAN], ids=lambda answer: answer.display)
 def test_a_right_key_passes(answer: Answer) -> None:
     check(answer, ())
 
@@ -34,6 +36,11 @@ def test_a_right_key_passes(answer: Answer) -> None:
         (ROUNDED, {"shown": "66.6%", "display": "66.6%", "accepted": ("66.6%",), "because": ""}),
         (ROUNDED, {"because": "66 1/3% rounds to 66.7%"}),
         (ROUNDED, {"because": "66 2/3% rounds to 66.8%"}),
+        (RATIO, {"accepted": ("6:4", "4:6")}),
+        (RATIO, {"shown": "4:6", "display": "4:6"}),
+        (RATIO, {"shown": "6/4", "display": "6/4"}),
+        (MEDIAN, {"because": "in order: 9, 6, 8, 9"}),
+        (MEDIAN, {"because": "in order: 6, 8, 8, 9"}),
         (NAME, {"accepted": ("Trial 1",)}),
         (NAME, {"display": "Trial 1"}),
         (NAME, {"because": "6/10 > 8/10"}),

@@ -5,7 +5,7 @@ from __future__ import annotations
 import pytest
 from sympy import Rational
 
-from mathgen.asks.expression import Ask, Choice, Equation, Op, Quantity, Stat, Stated, Unknown, Value
+from mathgen.asks.expression import Ask, Choice, Equation, Op, Quantity, Ratio, Stat, Stated, Unknown, Value
 from mathgen.exact.demand import Demand
 from mathgen.problems.record import Given
 from mathgen.proof.by_relation import NoSolution, solve, true_to_table
@@ -84,3 +84,28 @@ def test_a_mean_is_of_its_own_numbers() -> None:
     """9, 6, 8: (9 + 6 + 8) / 3."""
     series = (down("Owls", 1), down("Owls", 2), down("Herons", 1))
     assert solve(Ask(Value(Stat("mean", series)), (), Demand()), ROWS) == Rational(23, 3)
+
+
+@pytest.mark.parametrize(
+    ("places", "median"),
+    [
+        ((("Owls", 1), ("Owls", 2), ("Herons", 1)), Rational(8)),  # 9, 6, 8
+        ((("Owls", 1), ("Owls", 2), ("Herons", 1), ("Herons", 2)), Rational(17, 2)),  # 9, 6, 8, 9
+        ((("Owls", 1), ("Herons", 2), ("Owls", 2)), Rational(9)),  # 9, 9, 6: one number twice
+    ],
+)
+def test_a_median_is_the_middle_of_its_own_numbers(places: tuple[tuple[str, int], ...], median: Rational) -> None:
+    assert solve(Ask(Value(Stat("median", tuple(down(*place) for place in places))), (), Demand()), ROWS) == median
+
+
+def test_a_median_has_an_equation_only_at_the_head_of_a_question() -> None:
+    two = Op("*", (Stated(2, "times"), Stat("median", (down("Owls", 1), down("Owls", 2)))))
+    with pytest.raises(NoSolution):
+        solve(Ask(Value(two), (), Demand()), ROWS)
+
+
+def test_a_ratio_is_solved_in_its_order() -> None:
+    """17 down and 7 standing."""
+    standing = Op("-", (Quantity("set_up", Scope(("Herons",))), down("Herons")))
+    assert solve(Ask(Ratio(down("Herons"), standing), (), Demand("ratio:any")), ROWS) == Rational(17, 7)
+    assert solve(Ask(Ratio(standing, down("Herons")), (), Demand("ratio:any")), ROWS) == Rational(7, 17)

@@ -8,6 +8,7 @@ from dataclasses import replace
 import pytest
 from sympy import Rational
 
+from mathgen.asks import evaluate as asks_evaluate
 from mathgen.asks import steps as asks_steps
 from mathgen.asks.expression import Choice, Quantity
 from mathgen.bank.build import Report, build_bank
@@ -15,8 +16,9 @@ from mathgen.bank.desk import Desk
 from mathgen.grades.curriculum import load
 from mathgen.problems.draft import leaves_of
 from mathgen.problems.record import Problem, Slip, Step
+from mathgen.proof import by_relation
 from mathgen.proof.raw import RawRows
-from mathgen.proof.record import prove, proved
+from mathgen.proof.record import Judge, proved
 from mathgen.proof.verdict import AGREES
 from mathgen.scenario.words import scenario
 from mathgen.trials.options import ReadOptions
@@ -79,8 +81,8 @@ def test_a_fault_in_the_steps_is_caught(table: TrialTable, monkeypatch: pytest.M
     kept = list(bank(table, report))
     assert sum(report.failed.values()) > 50
     # What is kept takes no count from the faulty reader: all its numbers stand in the words as rates.
-    rows = RawRows(table)
-    assert all(proved(prove(problem, rows)) for problem in kept)
+    judge = Judge(table, scenario("ramp"))
+    assert all(proved(judge.prove(problem)) for problem in kept)
 
 
 def test_a_fault_in_the_raw_rows_is_caught(table: TrialTable, monkeypatch: pytest.MonkeyPatch) -> None:
@@ -89,6 +91,52 @@ def test_a_fault_in_the_raw_rows_is_caught(table: TrialTable, monkeypatch: pytes
     report = Report()
     assert list(bank(table, report)) == []
     assert sum(report.failed.values()) > 50
+
+
+def medians(problems: list[Problem]) -> list[str]:
+    return [problem.text for problem in problems if problem.model == "median_down"]
+
+
+def failed_by(report: Report, model: str, route: str) -> int:
+    """How many problems of a model a route, or more than that route, refused; 0 if any was refused by others alone."""
+    of_model = {name: number for name, number in report.failed.items() if name.startswith(f"{model} (")}
+    return sum(of_model.values()) if all(route in name for name in of_model) else 0
+
+
+def test_a_median_of_a_list_not_put_in_order_is_caught(table: TrialTable, monkeypatch: pytest.MonkeyPatch) -> None:
+    """The evaluator takes the middle of the list as it stands: the gate sees working that ends in another number."""
+    monkeypatch.setattr(asks_evaluate, "sorted", list, raising=False)
+    report = Report()
+    assert medians(list(bank(table, report))) == []
+    assert report.stopped["rounded answer"] + report.failed.total() > 100
+
+
+def test_a_list_that_neither_key_nor_steps_put_in_order_is_caught(table: TrialTable, monkeypatch: pytest.MonkeyPatch) -> None:
+    """The steps cross off the first and the last as well: key and steps agree, and both are wrong."""
+    monkeypatch.setattr(asks_evaluate, "sorted", list, raising=False)
+    monkeypatch.setattr(asks_steps, "min", lambda numbers: numbers[0], raising=False)
+    monkeypatch.setattr(asks_steps, "max", lambda numbers: numbers[-1] if isinstance(numbers, list) else max(numbers), raising=False)
+    report = Report()
+    assert medians(list(bank(table, report))) == []
+    assert failed_by(report, "median_down", "relation") == failed_by(report, "median_down", "forms") > 100
+
+
+def test_a_place_miscounted_by_the_relation_is_caught(table: TrialTable, monkeypatch: pytest.MonkeyPatch) -> None:
+    honest = by_relation._at_place
+    monkeypatch.setattr(by_relation, "_at_place", lambda expr, rows: honest(expr, rows) + 1)
+    report = Report()
+    assert medians(list(bank(table, report))) == []
+    assert failed_by(report, "median_down", "relation") > 50
+
+
+def test_a_ratio_turned_round_by_the_steps_is_caught(table: TrialTable, monkeypatch: pytest.MonkeyPatch) -> None:
+    honest = asks_steps.Working.ratio
+    monkeypatch.setattr(asks_steps.Working, "ratio", lambda self, first, second: honest(self, second, first))
+    report = Report()
+    kept = list(bank(table, report))
+    assert failed_by(report, "ratio_part_to_part", "steps") > 50
+    assert failed_by(report, "ratio_part_to_whole", "steps") > 50
+    assert not {"ratio_part_to_part", "ratio_part_to_whole"} & {problem.model for problem in kept}
 
 
 def wrong_number(problem: Problem) -> Problem | None:
@@ -117,7 +165,7 @@ def wrong_accepted(problem: Problem) -> Problem | None:
 
 
 def step_dropped(problem: Problem) -> Problem | None:
-    return problem._replace(steps=problem.steps[:-1]) if problem.steps and problem.answer.kind == "number" else None
+    return problem._replace(steps=problem.steps[:-1]) if problem.steps and problem.answer.kind != "name" else None
 
 
 def step_untrue(problem: Problem) -> Problem | None:
@@ -129,7 +177,7 @@ def step_untrue(problem: Problem) -> Problem | None:
 
 def step_from_nowhere(problem: Problem) -> Problem | None:
     """A true equality about numbers that nobody gave."""
-    if problem.answer.kind != "number":
+    if problem.answer.kind == "name":
         return None
     exact = Rational(problem.answer.exact)
     return problem._replace(steps=(*problem.steps, Step(f"977 + 1 = {978}"), Step(f"{exact} * 1 = {exact}")))
@@ -144,7 +192,36 @@ def slip_is_the_key(problem: Problem) -> Problem | None:
     return problem._replace(slips=(*problem.slips, Slip("Z99", problem.answer.accepted[-1], "no mistake at all")))
 
 
+def ratio_turned_round(problem: Problem) -> Problem | None:
+    """The same two numbers in the other order, as if the key had been made so."""
+    if problem.answer.kind != "ratio":
+        return None
+    first, _, second = problem.answer.shown.partition(":")
+    turned = f"{second}:{first}"
+    exact = 1 / problem.answer.exact
+    return problem._replace(answer=problem.answer._replace(exact=exact, shown=turned, display=turned, accepted=(turned,)))
+
+
+def ratio_scaled(problem: Problem) -> Problem | None:
+    """An equal ratio that the steps do not end in."""
+    if problem.answer.kind != "ratio":
+        return None
+    first, _, second = problem.answer.shown.partition(":")
+    longer = f"{2 * int(first)}:{2 * int(second)}"
+    return problem._replace(answer=problem.answer._replace(shown=longer, display=longer))
+
+
+def list_out_of_order(problem: Problem) -> Problem | None:
+    if not problem.answer.because.startswith("in order: "):
+        return None
+    numbers = problem.answer.because.removeprefix("in order: ").split(", ")
+    return problem._replace(answer=problem.answer._replace(because=f"in order: {', '.join(reversed(numbers))}"))
+
+
 PLANTED = [
+    ratio_turned_round,
+    ratio_scaled,
+    list_out_of_order,
     wrong_number,
     wrong_name,
     wrong_shown,
@@ -159,22 +236,22 @@ PLANTED = [
 
 @pytest.mark.parametrize("fault", PLANTED, ids=lambda fault: fault.__name__)
 def test_a_planted_fault_is_caught_in_every_problem(good: list[Problem], table: TrialTable, fault) -> None:  # type: ignore[no-untyped-def]
-    rows = RawRows(table)
+    judge = Judge(table, scenario("ramp"))
     spoilt = [one for one in map(fault, good) if one is not None]
     assert spoilt, "the fault fits no problem, so that this test could not fail"
-    slipped = [one.text for one in spoilt if proved(prove(one, rows))]
+    slipped = [one.text for one in spoilt if proved(judge.prove(one))]
     assert slipped == []
 
 
 def test_another_table_breaks_the_proof(good: list[Problem], table: TrialTable) -> None:
     """The key of one class is not passed for another's counts."""
     rows = tuple(replace(row, down=row.set_up - row.down) for row in table.rows)
-    other = RawRows(replace(table, rows=rows))
-    passed = [problem for problem in good if proved(prove(problem, other))]
+    other = Judge(replace(table, rows=rows), scenario("ramp"))
+    passed = [problem for problem in good if proved(other.prove(problem))]
     # On small sets some counts stay the same when standing and down change places (2 of 4).
     assert len(passed) < len(good) / 20
 
 
 def test_a_record_names_each_route(good: list[Problem]) -> None:
-    assert {tuple(route for route, _ in problem.proof) for problem in good} == {("steps", "relation", "forms")}
+    assert {tuple(route for route, _ in problem.proof) for problem in good} == {("steps", "relation", "reading", "forms")}
     assert {verdict for problem in good for _, verdict in problem.proof} == {AGREES}

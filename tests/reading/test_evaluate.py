@@ -25,6 +25,9 @@ def test_arithmetic_is_exact_and_goes_left_to_right():
     assert evaluate(Op("/", (Op("-", (two, three, three)), three)), COUNTS) == Rational(-4, 3)
     owls = tuple(Quantity("down", Scope(("Owls",), (trial,))) for trial in (1, 2, 3))
     assert evaluate(Stat("mean", owls), COUNTS) == 9
+    wrens = tuple(Quantity("down", Scope(("Wrens",), (trial,))) for trial in (1, 2, 3))
+    assert evaluate(Stat("median", wrens), COUNTS) == 5
+    assert evaluate(Stat("median", wrens[:2]), COUNTS) == 6
 
 
 def test_what_has_no_value_is_refused():

@@ -2,6 +2,7 @@ import pytest
 
 from mathgen.reading.grammar import GRAMMAR
 from mathgen.reading.lexicon import lexicon
+from mathgen.reading.read_problem import Reader
 from mathgen.reading.tokens import NotRead, Tokenizer
 from mathgen.trials.table import Row, TrialTable
 from tests.reading.small_class import RAMP, TABLE
@@ -81,3 +82,11 @@ def test_a_group_named_like_a_color_can_be_both():
 
 def test_sentences_end_at_their_signs_and_not_inside_numbers():
     assert [sentence.end for sentence in CUT.sentences("The Owls knocked down 0.75 of the pins. How many?")] == [".", "?"]
+
+
+@pytest.mark.parametrize(
+    "text", ["The Owls knocked down " + "3, " * 900 + "and 3 pins.", "9" * 5000, "1/0", "Zoë 🎳?", "- - -", "?!.", "\x00"]
+)
+def test_no_text_ends_in_anything_but_a_reason(text: str):
+    with pytest.raises(NotRead):
+        Reader(TABLE, RAMP).read(text)

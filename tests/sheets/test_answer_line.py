@@ -3,7 +3,10 @@
 from __future__ import annotations
 
 import pytest
+from sympy import Rational
 
+from mathgen.exact.demand import Demand
+from mathgen.problems.record import Answer
 from mathgen.sheets.answer_line import answer_line
 from tests.sheets.by_hand import problem, words
 
@@ -24,3 +27,8 @@ def test_the_place_fits_the_answer_and_gives_nothing_away(made: object, expected
     """A unit in the singular would tell that the answer is 1; an empty fraction would tell a form that the words demand."""
     place = answer_line(made.answer, words(4))  # type: ignore[attr-defined]
     assert (place["kind"], place["unit"]) == expected
+
+
+def test_a_ratio_has_two_places() -> None:
+    ratio = Answer("ratio", Rational(17, 7), "17:7", "17:7", ("17:7", "17 to 7", "17/7"), Demand("ratio:any"))
+    assert answer_line(ratio, words(6)) == {"kind": "ratio", "unit": ""}

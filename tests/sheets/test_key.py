@@ -11,6 +11,7 @@ from sympy import Rational
 import mathgen.scenario
 from mathgen.exact.demand import Demand
 from mathgen.grades.curriculum import load
+from mathgen.problems.record import Answer
 from mathgen.scenario.words import scenario
 from mathgen.sheets.key import OWN_RULES, cautions, key_data, worked_answer
 from mathgen.sheets.page_words import page_words
@@ -79,7 +80,7 @@ def test_the_key_is_plain_data_and_says_how_it_was_checked() -> None:
     """JSON there and back changes nothing."""
     data = key_data(sheet(7), TABLE, words(7))
     assert json.loads(json.dumps(data)) == data
-    assert data["proof_line"] == "Every answer was checked two ways."
+    assert data["proof_line"] == "Every answer was checked three ways."
     assert data["grade"] == "Grade 7"
 
 
@@ -128,3 +129,17 @@ def test_the_head_above_the_cautions_is_the_scenarios(tmp_path: Path) -> None:
     own.write_text(ramp.replace('head = "Before anything rolls"\n', ""), encoding="utf-8")
     heads = [page_words(scenario(name), load("ccss"), TABLE, 4)["cautions_head"] for name in ("seeds", str(own))]
     assert heads == ["Before you plant", "Before you start"]
+
+
+def test_a_ratio_is_not_worked_out_and_the_middle_of_a_list_is_no_step() -> None:
+    """17:7 needs no line of its own, nor does 8 = 8; the list in order does."""
+    ratio = problem("Q?", "17", steps=("24 - 17 = 7", "17 / 7 = 17/7"))
+    ratio = ratio._replace(answer=Answer("ratio", Rational(17, 7), "17:7", "17:7", ("17:7", "17 to 7", "17/7"), Demand("ratio:any")))
+    median = problem("Q?", "8", unit="pins", steps=("8 = 8",))
+    median = median._replace(answer=median.answer._replace(because="in order: 4, 8, 9"))
+    one, other = key_data(sheet_of((ratio, median), 6), TABLE, words(6))["forms"][0]["problems"]
+    assert plain(one["answer"]) == "17:7"
+    assert [plain(step) for step in one["steps"]] == ["24 − 17 = 7"]
+    assert plain(one["demand"]) == "Any equal ratio in this order is right."
+    assert other["steps"] == []
+    assert plain(other["because"]) == "in order: 4, 8, 9"

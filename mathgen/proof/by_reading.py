@@ -1,0 +1,96 @@
+"""Route 3: the printed words, read back without a look at how they were made.
+
+The reader gets the sentences and the table, nothing else. It has to arrive at the same value and the same demand, find exactly
+the facts that the problem says it printed, and look where the problem says a pupil looks. On shadow tables (the same labels, large
+other counts) its question must have the same answer as the problem's ask: equal by luck does not pass.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Callable
+
+from sympy import Rational
+
+from mathgen.asks.expression import Ask, Expr, Op, Quantity, Stated
+from mathgen.problems.record import Problem
+from mathgen.proof.verdict import AGREES
+from mathgen.reading.read_problem import Reader, Reading
+from mathgen.reading.tokens import NotRead
+from mathgen.trials.scope import Scope
+from mathgen.trials.table import TrialTable
+
+Solved = Callable[[Ask], Rational | str | None]  # the ask's answer on a shadow; None where it has none
+
+
+def verdict(problem: Problem, reader: Reader, shadows: tuple[tuple[TrialTable, Solved], ...]) -> str:
+    """``agrees``, or what is wrong.
+
+    Args:
+        problem: with its words.
+        reader: of the table.
+        shadows: each with the answer of an ask on it, by another route.
+    """
+    try:
+        reading = reader.read(problem.text)
+    except NotRead as err:
+        return f"cannot be read: {err}"
+    answer = problem.answer
+    if reading.value != (answer.exact if answer.kind != "name" else answer.shown):
+        return f"reads as {reading.value}"
+    if reading.demand != problem.ask.demand:
+        return f"reads as asking for {reading.demand}"
+    told = {_said(given.expr, given.number, reader.table) for given in problem.givens if given.where == "words"}
+    read = {_said(fact.expr, fact.text, reader.table) for fact in reading.facts}
+    if told | {None} != read | {None}:
+        return "the facts that are read are not those that were printed"
+    return _on_shadows(problem, reading, shadows)
+
+
+def _said(expr: Expr, text: str, table: TrialTable) -> tuple[object, ...] | None:
+    """A fact as it is compared; None for a count of trials or groups, which only says again what is named beside it.
+
+    "12 pins for each of 3 trials" is read as a total shared out; to the program it is the set-up of any one of those trials.
+    """
+    if isinstance(expr, Stated):
+        return None if expr.meaning in ("trials", "groups") else (expr, text)
+    if isinstance(expr, Op) and expr.symbol == "/" and isinstance(expr.args[1], Stated):
+        return ("each trial", _without_trials(_plain(expr.args[0], table)), text)
+    plain = _plain(expr, table)
+    if isinstance(plain, Quantity) and plain.measure == "set_up" and plain.scope.trials is not None and len(plain.scope.trials) == 1:
+        return ("each trial", _without_trials(plain), text)
+    return (plain, text)
+
+
+def _without_trials(expr: Expr) -> Expr:
+    return expr._replace(scope=expr.scope._replace(trials=None)) if isinstance(expr, Quantity) else expr
+
+
+def _plain(expr: Expr, table: TrialTable) -> Expr:
+    """The expression with None for a label that is the table's only one."""
+    if isinstance(expr, Op):
+        return Op(expr.symbol, tuple(_plain(arg, table) for arg in expr.args))
+    if not isinstance(expr, Quantity):
+        return expr
+    groups, trials, colors = expr.scope
+    return Quantity(
+        expr.measure,
+        Scope(
+            None if len(table.groups) == 1 else groups,
+            None if len(table.trials) == 1 else trials,
+            None if len(table.colors) == 1 else colors,
+        ),
+    )
+
+
+def _on_shadows(problem: Problem, reading: Reading, shadows: tuple[tuple[TrialTable, Solved], ...]) -> str:
+    for dark, solved in shadows:
+        expected = solved(problem.ask)
+        try:
+            found = reading.value_on(dark)
+        except NotRead:
+            found = None
+        if isinstance(found, str) and isinstance(expected, str) and found.endswith(f" {expected}"):
+            expected = found  # the table's label is 2, the words say Trial 2
+        if found != expected:
+            return f"on a shadow table it reads as {found}, where the ask gives {expected}"
+    return AGREES

@@ -1,0 +1,159 @@
+"""What a question asks, before its gaps are filled: one record for each kind of question."""
+
+from __future__ import annotations
+
+from typing import Literal, NamedTuple
+
+from mathgen.exact.demand import Demand
+from mathgen.reading.meaning import Claim, Labels, Np
+from mathgen.reading.tokens import Number
+from mathgen.trials.scope import Measure
+
+
+class HowMany(NamedTuple):
+    """How many pins; ``whole`` where the words name a set of them by its number, ``total`` where several are to be added."""
+
+    measure: Measure
+    np: Np
+    whole: Number | None = None
+    total: bool = False
+
+
+class HowManyOfTotal(NamedTuple):
+    """ "How many of the 15 pins were red pins?": of a total told before."""
+
+    np: Np
+    whole: Number
+
+
+class Difference(NamedTuple):
+    """How many more or fewer."""
+
+    measure: Measure
+    np: Np
+    other: Np | None
+    sign: int
+    bars: bool = False  # asked of the bars of a graph
+
+
+class Multiple(NamedTuple):
+    """How many times as many."""
+
+    measure: Measure
+    np: Np
+    other: Np | None
+
+
+class Part(NamedTuple):
+    """Which part of a set, as a fraction, decimal or percent."""
+
+    measure: Measure
+    np: Np
+    whole: Number | None
+    demand: Demand
+
+
+class Which(NamedTuple):
+    """Which group, trial or color had the greater part of its pins knocked down."""
+
+    measure: Measure
+    by: Literal["groups", "trials", "colors"]
+    np: Np
+    whole: Number | None = None
+
+
+class Most(NamedTuple):
+    """Which group, trial or color had the most or the fewest pins."""
+
+    measure: Measure
+    by: Literal["groups", "trials", "colors"]
+    np: Np
+    most: bool
+
+
+class RatioOf(NamedTuple):
+    """The ratio of one count to another, in that order."""
+
+    first: tuple[Measure | None, Labels]  # measure and colors; without a measure, that of the second
+    second: tuple[Measure, Labels]
+    np: Np
+    demand: Demand
+
+
+class ColorPart(NamedTuple):
+    """Which part of the pins knocked down were of some colors."""
+
+    measure: Measure
+    np: Np  # of all that are counted
+    whole: Number | None
+    colors: Labels  # of those asked about
+    demand: Demand
+
+
+class NextCount(NamedTuple):
+    """How many of a next set at the same rate; ``same`` where the question itself says so."""
+
+    measure: Measure
+    np: Np
+    whole: Number | None = None
+    same: bool = False
+
+
+class Needed(NamedTuple):
+    """How many are needed in one more trial for a goal."""
+
+    measure: Measure
+    np: Np
+
+
+class OneShare(NamedTuple):
+    """How much one equal share is."""
+
+    among: Literal["groups", "trials", ""]
+    demand: Demand
+
+
+class MeanOf(NamedTuple):
+    """The mean or median for each group, for each trial, or of a row of numbers."""
+
+    measure: Measure | None
+    np: Np
+    by: Literal["groups", "trials", ""]
+    demand: Demand
+    statistic: Literal["mean", "median"] = "mean"
+
+
+class Change(NamedTuple):
+    """By what percent a count rose (sign 1) or fell (sign -1) from one trial to another."""
+
+    measure: Measure
+    np: Np
+    sign: int
+    first: Labels = None
+    last: Labels = None
+
+
+Question = (
+    HowMany
+    | HowManyOfTotal
+    | Difference
+    | Multiple
+    | Part
+    | Which
+    | Most
+    | RatioOf
+    | ColorPart
+    | NextCount
+    | Needed
+    | OneShare
+    | MeanOf
+    | Change
+)
+
+
+class Meaning(NamedTuple):
+    """One way to read a sentence."""
+
+    claims: tuple[Claim, ...] = ()
+    question: Question | None = None
+    demand: Demand | None = None  # a form that the question's sentence asks for by itself
