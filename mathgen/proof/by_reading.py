@@ -35,7 +35,7 @@ def verdict(problem: Problem, reader: Reader, shadows: tuple[tuple[TrialTable, S
     except NotRead as err:
         return f"cannot be read: {err}"
     answer = problem.answer
-    if reading.value != (answer.exact if answer.kind != "name" else answer.shown):
+    if reading.value not in (answer.accepted if answer.kind == "name" else (answer.exact,)):
         return f"reads as {reading.value}"
     if reading.demand != problem.ask.demand:
         return f"reads as asking for {reading.demand}"

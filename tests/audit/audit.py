@@ -147,6 +147,8 @@ def _same_whole(line: dict[str, Any], texts: Texts) -> Iterator[str]:
             rates.setdefault(value(given["number"]), set()).add(given["quantity"].split(givens.OUT_OF)[1])
     for text in line["steps"]:
         step = read_line(text)
-        added = [number for number in step.numbers[:-1] if "/" in number or "." in number] if any(one.sign == "+" for one in step.operations) else []
-        if len(added) > 1 and (len(set().union(*(rates.get(value(number), {""}) for number in added))) > 1 or len(texts.named(line["text"]).groups) > 1):
+        adds = any(one.sign == "+" for one in step.operations)
+        added = [number for number in step.numbers[:-1] if adds and ("/" in number or "." in number)]
+        wholes_added = set().union(*(rates.get(value(number), {""}) for number in added))
+        if len(added) > 1 and (len(wholes_added) > 1 or len(texts.named(line["text"]).groups) > 1):
             yield f'fractions of different sets added in "{text}"'

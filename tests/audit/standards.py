@@ -141,7 +141,8 @@ def _unlike_bottoms(line: Problem) -> bool:
 def _forms_given(line: Problem) -> set[str]:
     """Which of fraction, decimal and percent the words give."""
     marks = {"%": "percent", "/": "fraction", ".": "decimal"}
-    return {next(name for mark, name in marks.items() if mark in one["number"]) for one in line["givens"] if re.search("[%/.]", one["number"])}
+    numbers = [one["number"] for one in line["givens"] if re.search("[%/.]", one["number"])]
+    return {next(name for mark, name in marks.items() if mark in number) for number in numbers}
 
 
 SHOWS: dict[str, Callable[[Problem], bool]] = {

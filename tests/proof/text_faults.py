@@ -8,6 +8,7 @@ from __future__ import annotations
 
 import re
 from collections.abc import Callable, Iterator
+from itertools import pairwise
 
 from mathgen.trials.table import TrialTable
 
@@ -143,7 +144,7 @@ def one_number_changed(text: str, table: TrialTable) -> Iterator[str]:
 @fault
 def two_numbers_swapped(text: str, table: TrialTable) -> Iterator[str]:
     found = [one for one in _NUMBER.finditer(text) if not re.search(r"Trials? (\d+,? )*(and )?$", text[: one.start()])]
-    for one, other in zip(found, found[1:], strict=False):
+    for one, other in pairwise(found):
         if one.group() != other.group():
             yield text[: one.start()] + other.group() + text[one.end() : other.start()] + one.group() + text[other.end() :]
 
@@ -191,8 +192,8 @@ def a_second_question(text: str, table: TrialTable) -> Iterator[str]:
 @fault
 def not_put_in(text: str, table: TrialTable) -> Iterator[str]:
     question = _question(text)
-    for one, other in (("did ", "did not "), ("were ", "were not "), ("was ", "was not "), ("would ", "would not "), ("must ", "must not ")):
-        yield text.replace(question, question.replace(one, other, 1))
+    for verb in ("did ", "were ", "was ", "would ", "must "):
+        yield text.replace(question, question.replace(verb, f"{verb}not ", 1))
 
 
 @fault

@@ -39,8 +39,11 @@ def test_a_shadow_keeps_labels_and_gaps_and_changes_every_count() -> None:
     dark = shadow(TWO_GROUPS, Random(1))
     assert (dark.groups, dark.trials, dark.colors) == (TWO_GROUPS.groups, TWO_GROUPS.trials, TWO_GROUPS.colors)
     assert [(row.group, row.trial, row.color) for row in dark.rows] == [(row.group, row.trial, row.color) for row in TWO_GROUPS.rows]
-    counts = [number for row in dark.rows for number in (row.set_up, row.down)]
+    counts = [*{(row.group, row.color): row.set_up for row in dark.rows}.values(), *(row.down for row in dark.rows)]
     assert len(set(counts)) == len(counts)
+    # Both groups set up the same racks for both trials: "for each trial" stays true of each group.
+    racks = {(row.group, row.color) for row in dark.rows}
+    assert len({(row.group, row.color, row.set_up) for row in dark.rows}) == len(racks)
     assert all(0 < row.down < row.set_up for row in dark.rows)
     assert shadow(TWO_GROUPS, Random(1)) == dark != shadow(TWO_GROUPS, Random(2))
 
