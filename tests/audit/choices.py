@@ -21,6 +21,8 @@ def faults(line: dict[str, Any], texts: Texts) -> Iterator[str]:
     winner = answer["exact"]
     if answer["value"] != winner or winner not in answer["accepted"]:
         yield "the name is not its own accepted form"
+    # A group "7" is answered as "Group 7".
+    winner = next((label for label in texts.results.groups if texts.called(label) == winner), winner)
     if answer["demands"] != "name":
         yield f"a name that demands {answer['demands']}"
     relation = greatest(line["relation"])

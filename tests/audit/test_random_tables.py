@@ -19,8 +19,10 @@ CLASSES = 60
 @settings(max_examples=40)
 @given(table=any_tables())
 def test_the_bank_of_any_table_passes_the_audit(table: TrialTable) -> None:
+    """On a table that no class would make, the reader may not follow some words; such a problem is dropped and named."""
     bank, report = problems(table, per_model=2)
-    assert not report.failed
+    assert all(name.endswith(" (reading)") for name in report.failed)
+    assert sum(report.failed.values()) * 4 <= report.kept + 4
     found = audit_bank(lines(bank), Results.of(table.rows))
     assert not found, "\n".join(found[:20])
 
