@@ -60,6 +60,14 @@ def _one_thing(color: Label | None, number: int) -> Labels:
 BOTH = Number("both", Rational(2))
 PLACES = {"tenth": 1, "hundredth": 2, "thousandth": 3}
 
+
+def both_lists(some: tuple[Label, ...], more: tuple[Label, ...]) -> tuple[Label, ...]:
+    """Trials that are named one by one."""
+    if set(some) & set(more):
+        raise Clash("a trial is named twice")
+    return (*some, *more)
+
+
 RULES: tuple[Rule, ...] = (
     # who
     rule("group", "the? GROUP", one),
@@ -76,6 +84,10 @@ RULES: tuple[Rule, ...] = (
     rule("each_group", "each group", always(Mark("each"))),
     # when
     rule("trials", "TRIALS", lambda labels: labels),
+    rule("trials", "TRIALS and TRIALS", both_lists),  # "Trial A and Trial B"
+    rule("trials", "TRIALS , <more_trials>", both_lists),
+    rule("more_trials", "TRIALS ,? and TRIALS", both_lists),
+    rule("more_trials", "TRIALS , <more_trials>", both_lists),
     rule("trials", "the? WHOLE trials", lambda count: Mark("these", count)),
     rule("trials", "all WHOLE trials", lambda count: Mark("all", count)),
     rule("trials", "all trials", always(Mark("all"))),

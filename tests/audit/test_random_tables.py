@@ -22,7 +22,7 @@ def test_the_bank_of_any_table_passes_the_audit(table: TrialTable) -> None:
     """On a table that no class would make, the reader may not follow some words; such a problem is dropped and named."""
     bank, report = problems(table, per_model=2)
     assert all(name.endswith(" (reading)") for name in report.failed)
-    assert sum(report.failed.values()) * 4 <= report.kept + 4
+    assert sum(report.failed.values()) * 10 <= report.kept + 10
     found = audit_bank(lines(bank), Results.of(table.rows))
     assert not found, "\n".join(found[:20])
 
