@@ -4,10 +4,12 @@ from __future__ import annotations
 
 from math import gcd
 
-from mathgen.asks.expression import Ask, Op, Value
+from mathgen.asks.expression import Ask, Choice, Op, Quantity, Value
+from mathgen.asks.steps import terminating
 from mathgen.exact.demand import Demand
 from mathgen.exact.forms import period
 from mathgen.models.registry import problem_model
+from mathgen.models.side_by_side import Pair, side_by_side
 from mathgen.models.space import AskSpace
 from mathgen.models.view import Spot, TableView
 from mathgen.problems.draft import Draft
@@ -52,6 +54,80 @@ def part_as_decimal(view: TableView) -> AskSpace:
         )
 
     return AskSpace(((*view.spots, *view.group_pairs), view.colors_or_all), build)
+
+
+@problem_model(skill="compare decimals")
+def compare_decimals(view: TableView) -> AskSpace:
+    """Which of two groups, trials or colors had the greater part of its set knocked down: sets of one size, decimals of two lengths."""
+
+    def build(pair: Pair) -> Draft | None:
+        wholes = Quantity("set_up", pair.one.scope), Quantity("set_up", pair.other.scope)
+        n, n2 = map(view.number, wholes)
+        k, k2 = view.number(pair.one), view.number(pair.other)
+        if n != n2 or k in (0, n) or k2 in (0, n):
+            return None
+        text, text2 = terminating(k, n), terminating(k2, n)
+        # With as many places, the digits alone would tell, and both slips would be right.
+        if text is None or text2 is None or len(text) == len(text2):
+            return None
+        longest = max(len(text), len(text2)) - 2  # "0." stands before the places
+        if longest > _MOST_DIGITS:
+            return None
+        first, second = str(pair.first), str(pair.second)
+        rates = Op("/", (pair.one, wholes[0])), Op("/", (pair.other, wholes[1]))
+        return Draft(
+            ask=Ask(Choice((first, second), rates), (), _NAME),
+            roles={
+                "parts": (pair.one, pair.other),
+                "first": pair.one,
+                "second": pair.other,
+                "wholes": wholes,
+                "whole": wholes[0],
+                "whole2": wholes[1],
+                "rate": rates[0],
+                "rate2": rates[1],
+            },
+            structure="what fraction",
+            slips=(
+                ("E01", (first, second, text, text2)),
+                ("E02", (first, second, text, text2)),
+                ("B10", (second if k > k2 else first,)),
+            ),
+            features=frozenset({"decimal_notation", "thousandths"} if longest == _MOST_DIGITS else {"decimal_notation"}),
+            rates=((rates[0], text), (rates[1], text2)),
+            sets=(n, n),
+            unit=False,
+            wanted=frozenset({pair.kind}),
+        )
+
+    return side_by_side(view, build)
+
+
+@problem_model(skill="round a decimal")
+def round_decimal(view: TableView) -> AskSpace:
+    """The part of a set that was knocked down, as a decimal rounded to tenths."""
+
+    def build(spot: Spot, color: str | None) -> Draft | None:
+        part, whole = view.quantity("down", spot, color), view.quantity("set_up", spot, color)
+        k, n = view.number(part), view.number(whole)
+        # What ends at tenths is not rounded; a tie is rounded in more than one way.
+        if k in (0, n) or n < 3 or 20 * k % n == 0 or 10**_MOST_DIGITS * k % n:
+            return None
+        if not n < 20 * k < 19 * n:  # would be rounded to nothing or to all
+            return None
+        rate = Op("/", (part, whole))
+        return Draft(
+            ask=Ask(Value(rate), (), _TENTHS),
+            roles={"part": part, "whole": whole, "rate": rate},
+            structure="what fraction",
+            slips=(("D15", (k, n)), ("E12", (k, n)), ("E11", (k, n)), ("A03", (k, n))),
+            features=frozenset({"decimal_notation", "round_decimal"}),
+            rates=((rate, str(terminating(k, n))),),
+            sets=(n,),
+            unit=False,
+        )
+
+    return AskSpace((view.spots, view.colors_or_all), build)
 
 
 def _short(top: int, bottom: int, repeats: bool) -> bool:

@@ -1,14 +1,15 @@
-"""Percents: the percent of a set, a part or a whole from a percent, percent change, and a part in one form and another."""
+"""Percents: the percent of a set, a part from a percent, percent change, and a part in one form and another."""
 
 from __future__ import annotations
 
 from itertools import combinations
+from math import gcd
 
 from mathgen.asks.expression import Ask, Op, Stated, Value
 from mathgen.asks.steps import percent, terminating
 from mathgen.exact.demand import Demand
 from mathgen.models.registry import problem_model
-from mathgen.models.space import AskSpace
+from mathgen.models.space import AskSpace, joined
 from mathgen.models.view import Spot, TableView
 from mathgen.problems.draft import Draft
 from mathgen.trials.scope import Label
@@ -137,6 +138,35 @@ def part_from_percent(view: TableView) -> AskSpace:
         )
 
     return AskSpace((view.spots, view.colors_or_all, _NEXT), build)
+
+
+@problem_model(skill="forms of a part")
+def three_forms(view: TableView) -> AskSpace:
+    """A part of a set, given as a fraction, a decimal or a percent, asked for in another form."""
+
+    def one_part(spot: Spot, color: str | None, given: str, asked: str) -> Draft | None:
+        part, whole = view.quantity("down", spot, color), view.quantity("set_up", spot, color)
+        k, n = view.number(part), view.number(whole)
+        if k in (0, n) or 2 * k == n or n < 4 or n == 100 or 1000 * k % n:
+            return None
+        a, b = k // gcd(k, n), n // gcd(k, n)
+        rate = Op("/", (part, whole))
+        return Draft(
+            ask=Ask(Value(rate), (), Demand("percent" if asked == "percent" else "decimal")),
+            roles={"part": part, "whole": whole, "rate": rate},
+            structure="what fraction",
+            slips=(*_form_slips(a, b, given), ("A03", (k, n))),
+            features=frozenset({"percent", "decimal_notation"} if asked == "decimal" or given == "decimal" else {"percent"}),
+            rates=((rate, _in_form(a, b, given)),),
+            sets=(n,),
+            unit=False,
+            wanted=frozenset({asked}),
+        )
+
+    return joined(
+        AskSpace((view.spots, view.colors_or_all, ("fraction", "decimal"), ("percent",)), one_part),
+        AskSpace((view.spots, view.colors_or_all, ("percent",), ("decimal",)), one_part),
+    )
 
 
 def _in_form(a: int, b: int, form: str) -> str:

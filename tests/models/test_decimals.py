@@ -1,4 +1,4 @@
-"""The decimal model on one small table; every value, step and slip worked by hand."""
+"""The decimal models on one small table; every value, step and slip worked by hand."""
 
 from random import Random
 
@@ -13,6 +13,8 @@ from mathgen.proof.record import proved
 from mathgen.scenario.words import scenario
 from mathgen.trials.scope import Scope
 from mathgen.trials.table import Row, TrialTable
+from tests.models.asked import every_draft, model, said, worked
+from tests.tables import table
 
 TABLE = TrialTable(
     (
@@ -103,3 +105,61 @@ def test_nothing_and_everything_are_not_asked_for():
     assert draft_of(("Herons",), (1,), ("red",)) is None
     assert draft_of(("Herons",), (1,), ("gold",)) is None
     assert draft_of(("Owls",), (2,), ("red",)) is not None
+
+
+@pytest.mark.parametrize(
+    ("size", "downs", "grade", "answer", "relation", "steps", "slips"),
+    [
+        # 55 hundredths look like more than 6 tenths.
+        (20, (11, 12), 4, "Herons", "x = Max(11/20, 12/20)", ("0.6 = 0.60",), {"E01": "Owls"}),
+        # 0.625 is longer and greater: only "shorter is larger" misleads.
+        (8, (5, 4), 5, "Owls", "x = Max(5/8, 4/8)", ("0.5 = 0.500",), {"E02": "Herons"}),
+    ],
+)
+def test_decimals_of_two_lengths_are_compared_by_hand(size, downs, grade, answer, relation, steps, slips):
+    """CCSS 4.NF.C.7 to hundredths, 5.NBT.A.3b to thousandths."""
+    results = table({"gold": size}, {("Owls", 1): downs[:1], ("Herons", 1): downs[1:]})
+    (draft,) = every_draft("compare_decimals", results)
+    one = said("compare_decimals", results, grade, draft)
+    assert proved(one), one.proof
+    assert worked(one) == (answer, relation, steps, slips)
+    other = Builder(Desk(results, scenario("ramp")), load("ccss"), 9 - grade).candidate(model("compare_decimals"), draft, Random("1"))
+    assert isinstance(other, Stopped)
+
+
+def test_what_shows_the_greater_decimal_has_as_many_places():
+    results = table({"gold": 20}, {("Owls", 1): (11,), ("Herons", 1): (12,)})
+    (draft,) = every_draft("compare_decimals", results)
+    assert said("compare_decimals", results, 4, draft).answer.because == "0.60 > 0.55"
+
+
+@pytest.mark.parametrize("downs", [(12, 14), (0, 11), (11, 20), (11, 11)])
+def test_decimals_of_one_length_and_empty_or_whole_sets_are_not_compared(downs):
+    """0.6 and 0.7; nothing; everything; a tie."""
+    results = table({"gold": 20}, {("Owls", 1): downs[:1], ("Herons", 1): downs[1:]})
+    assert not list(every_draft("compare_decimals", results))
+
+
+@pytest.mark.parametrize(
+    ("down", "answer", "because", "slips"),
+    [
+        (3, "0.4", "0.375 rounds to 0.4", {"D15": "0.3", "E11": "0", "A03": "0.6"}),
+        (5, "0.6", "0.625 rounds to 0.6", {"E12": "0.7", "E11": "1", "A03": "0.4"}),
+    ],
+)
+def test_a_decimal_is_rounded_to_tenths_by_hand(down, answer, because, slips):
+    """CCSS 5.NBT.A.4."""
+    results = table({"gold": 8}, {("Owls", 1): (down,)})
+    (draft,) = every_draft("round_decimal", results)
+    one = said("round_decimal", results, 5, draft)
+    assert proved(one), one.proof
+    assert worked(one) == (answer, f"8*x = {down}", (f"0.{1000 * down // 8} = {1000 * down // 8}/1000",), slips)
+    assert one.answer.because == because
+    counted = said("round_decimal", results, 5, draft, frozenset({"table"}))
+    assert counted.steps[0].text == f"{down} / 8 = {down}/8"
+
+
+@pytest.mark.parametrize(("size", "down"), [(4, 1), (10, 3), (20, 11), (3, 1), (50, 1)])
+def test_ties_and_what_needs_no_rounding_are_not_rounded(size, down):
+    """0.25 and 0.55 tie; 0.3 has tenths only; 0.333... is no grade 5 decimal; 0.02 is nothing to the nearest tenth."""
+    assert not list(every_draft("round_decimal", table({"gold": size}, {("Owls", 1): (down,)})))

@@ -12,7 +12,7 @@ from mathgen.models.percents import percent_demand
 from mathgen.proof.record import proved
 from mathgen.trials.scope import Measure
 from mathgen.trials.table import TrialTable
-from tests.models.asked import every_draft, problem, quantity, worked
+from tests.models.asked import every_draft, problem, quantity, said, worked
 from tests.tables import TWO_GROUPS, table
 
 PERCENT, TO_A_TENTH = Demand("percent"), Demand("percent", 1)
@@ -113,3 +113,36 @@ def test_half_a_set_is_not_asked() -> None:
     """The Owls knocked down 6 of 12 pins in Trial 2: knocked down equals left standing."""
     half = Op("/", (quantity("down", "Owls", (2,)), quantity("set_up", "Owls", (2,))))
     assert half not in [draft.ask.goal.expr for draft in every_draft("percent_of_set", TWO_GROUPS)]
+
+
+@pytest.mark.parametrize(
+    ("given", "answer", "steps", "slips"),
+    [
+        ("3/5", "60%", ("3/5 = 60/100", "60/100 = 60%"), {"D07": "3%", "D08": "5%", "A03": "40%"}),
+        ("0.6", "60%", ("0.6 = 60%",), {"D10": "0.6%", "D12": "6%", "A03": "40%"}),
+        ("60%", "0.6", ("60% = 60/100", "60/100 = 6/10", "6/10 = 0.6"), {"D21": "60", "D11": "0.06", "A03": "0.4"}),
+    ],
+)
+def test_a_part_in_another_form_by_hand(given: str, answer: str, steps: tuple[str, ...], slips: dict[str, str]) -> None:
+    """6 of the 10 gold pins: CCSS 6.RP.A.3c, a percent as a rate per 100."""
+    (draft,) = [
+        draft
+        for draft in every_draft("three_forms", TWO_GROUPS)
+        if draft.roles["part"] == GOLD[0] and [text for _, text in draft.rates] == [given]
+    ]
+    one = said("three_forms", TWO_GROUPS, 6, draft)
+    assert proved(one), one.proof
+    assert worked(one) == (answer, "10*x = 6", steps, slips)
+    assert one.standards == ("6.RP.A.3c",)
+
+
+def test_a_part_in_another_form_and_the_same_percent_of_counts_have_names_of_their_own() -> None:
+    """One ask, two problems: 6 of 10 pins as a percent, and 0.6 of 10 pins as a percent."""
+    (draft,) = [
+        draft
+        for draft in every_draft("three_forms", TWO_GROUPS)
+        if draft.roles["part"] == GOLD[0] and [text for _, text in draft.rates] == ["0.6"]
+    ]
+    one, other = said("three_forms", TWO_GROUPS, 6, draft), problem("percent_of_set", TWO_GROUPS, 6, draft.ask)
+    assert one.ask == other.ask
+    assert one.id != other.id
