@@ -17,6 +17,7 @@ COMMANDS: dict[str, tuple[str, str]] = {
     "worksheet": ("worksheet", "Make a worksheet and its proved answer key."),
     "reprint": ("reprint", "Print a sheet again from its code, or from its key file."),
     "bank": ("bank", "Write every kind of problem that a table can serve to a file."),
+    "answer": ("answer", "Answer a pupil's own question about a table."),
     "list": ("listing", "Print the topics, standards or skills to choose from."),
 }
 

@@ -1,0 +1,95 @@
+"""What is to be worked out, as a sentence that a pupil can say yes or no to, and the steps of working it out."""
+
+from __future__ import annotations
+
+from mathgen.asks.expression import Choice, Expr, Op, Quantity, Ratio, Stat, Stated, Value
+from mathgen.exact.demand import in_words
+from mathgen.exact.forms import fraction
+from mathgen.reading.evaluate import Counts, evaluate
+from mathgen.reading.plan import Picked, Plan
+from mathgen.reading.say_back import number_of
+from mathgen.scenario.words import Scenario
+from mathgen.trials.table import TrialTable
+
+
+def sentence_of(plan: Plan, table: TrialTable, scenario: Scenario) -> str:
+    """The question as it was understood, with everything that was left out filled in."""
+    goal = plan.goal
+
+    def named(expr: Expr) -> str:
+        return _named(expr, table, scenario)
+
+    if isinstance(goal, Picked):
+        tested = {"equal": "exactly", "more": "more than", "fewer": "fewer than"}.get(goal.test, goal.test)
+        what = "Count those" if goal.counted else "Find those"
+        return f"{what} for which it is {tested} {goal.number}: {'; '.join(map(named, goal.exprs))}."
+    if isinstance(goal, Choice):
+        return f"Find which is the {'greatest' if goal.most else 'smallest'}: {'; '.join(map(named, goal.exprs))}."
+    if isinstance(goal, Ratio):
+        text = f"Find the ratio: {named(goal.first)}, to {named(goal.second)}"
+    elif plan.kind == "part" and isinstance(goal.expr, Op):
+        form = {"percent": "the percent", "decimal": "the decimal"}.get(plan.demand.form, "the fraction")
+        text = f"Find {form}: {named(goal.expr.args[0])}, out of {named(goal.expr.args[1])}"
+    elif plan.kind == "times" and isinstance(goal.expr, Op):
+        text = f"Find how many times as great {named(goal.expr.args[0])} is as {named(goal.expr.args[1])}"
+    elif plan.kind == "percent change" and isinstance(goal.expr, Op) and isinstance(goal.expr.args[0], Op):
+        text = f"Find the percent of change: {named(goal.expr.args[0])}, out of {named(goal.expr.args[1])}"
+    else:
+        text = f"Find {named(goal.expr)}"
+    form = in_words(plan.demand) if plan.demand.form not in ("whole", "any", "name", "ratio") else ""
+    return f"{text}. Give the answer {form}." if form else f"{text}."
+
+
+def _named(expr: Expr, table: TrialTable, scenario: Scenario) -> str:
+    if isinstance(expr, Quantity):
+        return number_of(expr, table, scenario)
+    if isinstance(expr, Stated):
+        return str(expr.number)
+    if isinstance(expr, Stat):
+        return f"the {expr.name} of: {'; '.join(_named(part, table, scenario) for part in expr.series)}"
+    assert isinstance(expr, Op)  # plans hold no other
+    parts = [_named(part, table, scenario) for part in expr.args]
+    if expr.symbol == "-":
+        return f"how much greater {parts[0]} is than {parts[1]}"
+    return {"+": " plus ", "*": " times ", "/": " divided by "}[expr.symbol].join(parts)
+
+
+def steps_of(plan: Plan, counts: Counts, scenario: Scenario) -> list[str]:
+    """Each count that is needed, then each equality that leads to the answer."""
+    goal = plan.goal
+    exprs = goal.exprs if isinstance(goal, Choice | Picked) else (goal.first, goal.second) if isinstance(goal, Ratio) else (goal.expr,)
+    lines: list[str] = []
+    for expr in exprs:
+        for part in _counted(expr):
+            name = number_of(part, counts.table, scenario)
+            lines.append(f"{name[:1].upper()}{name[1:]}: {evaluate(part, counts)}")
+    for expr in exprs:
+        _work(expr, counts, lines)
+    return list(dict.fromkeys(lines))
+
+
+def _counted(expr: Expr) -> list[Quantity]:
+    from mathgen.reading.evaluate import quantities
+
+    return quantities(expr)
+
+
+def _work(expr: Expr, counts: Counts, lines: list[str]) -> str:
+    """Write the work of an expression; gives back its value as text."""
+    value = fraction(evaluate(expr, counts))
+    if isinstance(expr, Op):
+        parts = [_work(part, counts, lines) for part in expr.args]
+        written = [f"({part})" if "/" in part and expr.symbol in "/*" else part for part in parts]
+        lines.append(f"{f' {expr.symbol} '.join(written)} = {value}")
+    elif isinstance(expr, Stat):
+        numbers = sorted((evaluate(part, counts) for part in expr.series), key=int)
+        if expr.name == "mean":
+            lines.append(f"({' + '.join(str(evaluate(part, counts)) for part in expr.series)}) / {len(numbers)} = {value}")
+        else:
+            middle = numbers[(len(numbers) - 1) // 2 : len(numbers) // 2 + 1]
+            lines.append(f"In order: {', '.join(map(str, numbers))}")
+            lines.append(f"({middle[0]} + {middle[1]}) / 2 = {value}" if len(middle) == 2 else f"In the middle: {value}")
+    return value
+
+
+__all__ = ["Value", "sentence_of", "steps_of"]

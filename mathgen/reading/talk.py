@@ -1,0 +1,273 @@
+"""What was said before a question, and from bags of words to counts; gaps that would be guesses are asked about."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass, field
+from typing import Any, Literal
+
+from sympy import Rational
+
+from mathgen.asks.expression import Expr, Quantity
+from mathgen.reading.bags import EMPTY, Bag, verb
+from mathgen.reading.chart import Clash
+from mathgen.reading.evaluate import Counts, evaluate
+from mathgen.reading.pupil_questions import Wish
+from mathgen.reading.tokens import NotRead, Number
+from mathgen.scenario.words import Scenario
+from mathgen.trials.scope import Label, Measure, Scope
+
+Dimension = Literal["groups", "trials", "colors"]
+DIMENSIONS: tuple[Dimension, ...] = ("groups", "trials", "colors")
+SINGLE = {"groups": "group", "trials": "trial", "colors": "color"}
+
+
+class Ask(NotRead):
+    """The pupil has to say more."""
+
+
+class False_(NotRead):  # noqa: N801  (the plain word is taken)
+    """The words say what is not so."""
+
+
+def only(bag: Bag, part: Dimension, labels: tuple[Label, ...]) -> Bag:
+    """The bag with other labels in one part."""
+    made = bag._asdict()
+    made[part] = labels
+    return Bag(**made)
+
+
+@dataclass
+class Talk:
+    """What was said before the question."""
+
+    counts: Counts
+    scenario: Scenario
+    said: Bag = EMPTY
+    spoken: bool = False
+    told: list[Quantity] = field(default_factory=list)  # counts told with their numbers, each of them true
+    compared: tuple[Quantity, Quantity] | None = None
+    went: tuple[Label, ...] = ()
+    bare: Measure | None = None  # what a sentence without a number speaks of
+    prices: tuple[tuple[Bag, Number], ...] = ()
+
+    @property
+    def table(self) -> Any:
+        return self.counts.table
+
+    # from bags to quantities
+
+    def labels(self, part: Dimension, bag: Bag) -> tuple[Label, ...]:
+        """The labels a bag names, all where it names none."""
+        every: tuple[Label, ...] = getattr(self.table, part)
+        some = getattr(bag, part)
+        labels = every if some is None or some == "all" else some
+        if part == "trials" and bag.ordinals:
+            if bag.trials is not None:
+                raise Ask("Which trial do you mean?")
+            place = bag.ordinals[0]
+            if place > len(every):
+                raise Ask(f"The table has only {len(every)} {self.scenario.trials}.")
+            labels = (every[place - 1],)
+        if part == "trials" and bag.ranged and isinstance(some, tuple):
+            first, last = (every.index(label) for label in some)
+            labels = every[first : last + 1]
+            if not labels:
+                raise Ask("Which of the two trials came first?")
+        for name, left_out in bag.without:
+            if name == part:
+                labels = tuple(label for label in labels if label not in left_out)
+        return tuple(label for label in every if label in labels)
+
+    def filled(self, bag: Bag) -> Bag:
+        """The bag with gaps filled from what was said before."""
+        try:
+            bag = verb(bag)
+        except Clash as err:
+            raise Ask("Do you mean knocked down, left standing or set up?") from err
+        if bag.they and not self.spoken and not (bag.measure == "set_up" and bag.groups is not None):
+            raise Ask('I can not tell what "they" or "it" stands for. Which group do you mean?')
+        made = bag._asdict()
+        for part in DIMENSIONS:
+            if made[part] is None and not (part == "trials" and bag.ordinals):
+                made[part] = getattr(self.said, part)
+        if not bag.ordinals and bag.trials is None:
+            made["ordinals"] = self.said.ordinals
+        if bag.item and bag.colors is None and self.said.colors is not None:
+            raise Ask("Do you mean all colors, or only those you named first?")
+        if made["measure"] is None and self.said.measure is not None and (bag.they or bag == EMPTY):
+            made["measure"] = self.said.measure
+        made["total"] = bag.total or self.said.total
+        return Bag(**made)
+
+    def scope(self, bag: Bag) -> Scope:
+        """The scope of a filled bag, once its "all 3 trials" and "their" are seen to be true."""
+        if bag.each is not None:
+            raise Ask(
+                f'Do you want one answer for each {SINGLE[bag.each]}, or one for all of them together? Ask for "the mean" or "in all".'
+            )
+        for part, number in bag.sizes:
+            cells = self.counts.cells(Scope(groups=self.labels("groups", bag)))  # type: ignore[arg-type]
+            size = len({cell[1] for cell in cells}) if part == "trials" else len(getattr(self.table, part))
+            if number.value != size:
+                raise False_(f"There are {size} {part}, not {number.text}.")
+        if bag.their and bag.groups is None:
+            raise Ask("Whose pins do you mean? Name the group, or say the whole class.")
+        found = []
+        for part in DIMENSIONS:
+            labels = self.labels(part, bag)
+            found.append(None if len(labels) == len(getattr(self.table, part)) else labels)
+        return Scope(*found)  # type: ignore[arg-type]
+
+    def measure(self, bag: Bag, default: Measure | None = None) -> Measure:
+        """What is counted."""
+        if bag.measure is not None:
+            return bag.measure
+        if bag.got and not bag.had and (bag.groups is not None or bag.colors is not None or bag.trials is not None):
+            return "down"
+        if bag.total and isinstance(bag.groups, tuple) and not bag.had and not bag.item:
+            return "down"
+        if default is not None:
+            return default
+        past = self.scenario.past
+        raise Ask(f"Do you mean {self.scenario.items} {past['down']}, {past['standing']} or {past['set_up']}?")
+
+    def quantity(self, bag: Bag, default: Measure | None = None, whole: bool = False) -> Quantity:
+        """The count a bag names; ``whole`` where it is only what another count is a part of."""
+        bag = self.filled(bag)
+        measure = self.measure(bag, default)
+        if measure == "set_up" and bag.each is not None:
+            return self._alike(bag)
+        scope = self.scope(bag)
+        if measure == "set_up" and not whole:
+            self._set_up_is_clear(bag)
+        if bag.number is not None:
+            self.check_whole(bag.number, scope)
+        return Quantity(measure, scope)
+
+    def _alike(self, bag: Bag) -> Quantity:
+        """What is set up for "one group in one trial": the same for each, or else there is no one answer."""
+        each = bag.each or ""
+        groups = self.labels("groups", bag)
+        trials = self.labels("trials", bag)
+        if ("groups" in each and bag.groups is not None) or ("trials" in each and (bag.trials is not None or bag.ordinals)):
+            raise Ask("Do you mean one of them, or all?")
+        if ("groups" not in each and len(groups) > 1) or ("trials" not in each and len(trials) > 1):
+            raise Ask("Each group sets up its own pins, and again for each trial. Do you mean one group in one trial, or all of them?")
+        colors = self.scope(bag._replace(each=None)).colors
+        found = [Scope((group,), (trial,), colors) for group in groups for trial in trials]  # type: ignore[arg-type]
+        sizes = {self.counts.total("set_up", scope) for scope in found if self.counts.cells(scope)}
+        if len(sizes) != 1:
+            raise Ask("They did not all set up the same number. Which group and trial do you mean?")
+        return Quantity("set_up", found[0])
+
+    def _set_up_is_clear(self, bag: Bag) -> None:
+        if bag.trials is None and not bag.ordinals and len(self.table.trials) > 1 and not bag.total:
+            raise Ask("The same pins are set up again for each trial. Do you mean for one trial, or for all trials together?")
+        if bag.groups is None and len(self.table.groups) > 1 and not bag.total:
+            raise Ask("Each group sets up its own pins. Do you mean one group, or the whole class?")
+
+    def check_whole(self, number: Number, scope: Scope) -> None:
+        size = self.counts.total("set_up", scope)
+        if number.value != size:
+            raise False_(f"You say {number.text}, but the table says that {size} were {self.scenario.past['set_up']} there.")
+
+    def pair(self, a: Bag, b: Bag) -> tuple[Quantity, Quantity]:
+        """Two counts that are compared; what one leaves out is as in the other."""
+        first, second = a._asdict(), b._asdict()
+        for name in (*DIMENSIONS, "measure"):
+            no_trials = name == "trials"
+            if first[name] is None and not (no_trials and a.ordinals):
+                first[name] = second[name]
+                if no_trials:
+                    first["ordinals"] = second["ordinals"]
+            elif second[name] is None and not (no_trials and b.ordinals):
+                second[name] = first[name]
+                if no_trials:
+                    second["ordinals"] = first["ordinals"]
+        for name in ("got", "total", "had"):
+            first[name] = second[name] = first[name] or second[name]
+        one, two = Bag(**first), Bag(**second)
+        found = self.quantity(one, self._fallback(one)), self.quantity(two, self._fallback(two))
+        if found[0] == found[1]:
+            raise Ask("What should I compare with what?")
+        if found[0].measure != found[1].measure and found[0].scope != found[1].scope:
+            raise Ask("Please compare the same kind of count: knocked down, or left standing.")
+        if sum(one != two for one, two in zip((found[0].measure, *found[0].scope), (found[1].measure, *found[1].scope), strict=True)) > 1:
+            # More than one thing differs: only where both are named in full is that what was meant.
+            named = [(bag.groups is not None, bag.trials is not None or bool(bag.ordinals)) for bag in (a, b)]
+            if named[0] != named[1]:
+                raise Ask("Please say group and trial for both that I should compare.")
+        return found
+
+    def _fallback(self, bag: Bag) -> Measure | None:
+        return "down" if bag.had and bag.total else None
+
+    def size(self, expr: Expr) -> Rational:
+        """What an expression comes to."""
+        return evaluate(expr, self.counts)
+
+    # sentences that tell
+
+    def tell(self, wish: Wish) -> None:
+        """Take in a sentence that asks nothing."""
+        self.spoken = True
+        if wish.kind == "worth":
+            self.prices = wish.worth
+        elif wish.kind in ("about", "said"):
+            self._said(wish.bags[0])
+        elif wish.kind == "said both":
+            a, b = wish.bags
+            if a.number is None or b.number is None:
+                raise Ask("Which of the two do you want to know about?")
+            if a.trials is None and not a.ordinals:
+                a = a._replace(trials=b.trials, ordinals=b.ordinals)
+            a, b = self.filled(a), self.filled(b)
+            for bag in (a, b):
+                self._true(bag, "down")
+            self.compared = self.pair(a._replace(number=None), b._replace(number=None))
+            self.said = self.said._replace(trials=a.trials, ordinals=a.ordinals)
+        elif wish.kind == "compared":
+            first, second = self.pair(*wish.bags)
+            if (self.size(first) - self.size(second)) * wish.sign <= 0:
+                raise False_("The table does not say so.")
+            self.compared = (first, second) if wish.sign > 0 else (second, first)
+        elif wish.kind == "went":
+            if wish.bags[0].number is not None:
+                raise Ask(f"What should I do with the {wish.bags[0].number.text}?")
+            self.note(wish.bags[0])
+            self.went = wish.labels
+
+    def note(self, bag: Bag) -> None:
+        """Remember what was spoken of."""
+        if bag.without or bag.they:
+            raise Ask("Please say that in one sentence.")
+        self.scope(verb(bag)._replace(their=False))  # "all 3 trials" has to be true here, too
+        if bag.measure is not None and bag.number is None:
+            self.bare = bag.measure
+        for part in DIMENSIONS:
+            if getattr(self.said, part) is not None and getattr(bag, part) is not None:
+                raise Ask("Which one do you mean?")
+        self.said = self.said._replace(
+            groups=bag.groups or self.said.groups, trials=bag.trials or self.said.trials, colors=bag.colors or self.said.colors,
+            measure=bag.measure or self.said.measure, ordinals=bag.ordinals or self.said.ordinals,
+        )  # fmt: skip
+
+    def _said(self, bag: Bag) -> None:
+        if bag.number is not None:
+            if bag.measure is None and bag.groups is None:
+                raise Ask(f"What should I do with the {bag.number.text}?")
+            if bag.measure == "set_up" and bag.groups is None and bag.trials is None:
+                self.note(bag._replace(measure=None))
+                self.said = self.said._replace(number=bag.number)
+                return
+            self._true(bag, None)
+        self.note(bag)
+
+    def _true(self, bag: Bag, default: Measure | None) -> None:
+        full = self.filled(bag._replace(number=None))
+        quantity = Quantity(self.measure(full, default), self.scope(full))
+        size = self.counts.total(quantity.measure, quantity.scope)
+        assert bag.number is not None  # the callers look
+        if bag.number.value != size:
+            raise False_(f"You say {bag.number.text}, but the table says {size}.")
+        self.told.append(quantity)

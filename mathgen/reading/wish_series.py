@@ -1,0 +1,140 @@
+"""Means and medians, and which group, trial or color has the most, or passes a test."""
+
+from __future__ import annotations
+
+from typing import Literal
+
+from mathgen.asks.expression import Choice, Expr, Op, Quantity, Stat, Value
+from mathgen.exact.demand import Demand
+from mathgen.reading.bags import Bag
+from mathgen.reading.plan import Picked, Plan
+from mathgen.reading.pupil_questions import Wish
+from mathgen.reading.talk import SINGLE, Ask, Dimension, False_, Talk, only
+
+
+def series_of(talk: Talk, bag: Bag, by: Dimension) -> tuple[Quantity, ...]:
+    """One count for each label."""
+    bag = talk.filled(bag)
+    measure = talk.measure(bag, "down")
+    if bag.number is not None or (by == "trials" and bag.ordinals):
+        raise Ask("Which numbers do you mean?")
+    labels = talk.labels(by, bag)
+    found = []
+    for label in labels:
+        one = only(bag, by, (label,))._replace(sizes=tuple(size for size in bag.sizes if size[0] != by))
+        scope = talk.scope(one)
+        if talk.counts.cells(scope):
+            found.append(Quantity(measure, scope))
+    if len(found) < 2:
+        raise Ask("I need at least two numbers for that.")
+    return tuple(found)
+
+
+def statistic(talk: Talk, wish: Wish, name: Literal["mean", "median"]) -> Plan:
+    """The mean or the median of a series."""
+    bag = wish.bags[0]
+    by = wish.by
+    if (
+        not by
+        and isinstance(bag.groups, tuple)
+        and len(bag.groups) == 1
+        and bag.trials is None
+        and bag.measure is not None
+        and name == "median"
+    ):
+        by = "trials"
+    if by not in ("groups", "trials"):
+        raise Ask(f"The {name} of which numbers: of the trials, or of the groups?")
+    if by == "trials" and bag.groups is None and talk.said.groups is None:
+        raise Ask(f"The {name} of the class's trials, or of the trials of one group? Name the group.")
+    if by == "trials" and ((isinstance(bag.trials, tuple) and len(bag.trials) == 1) or bag.ordinals):
+        raise Ask(f"One trial has no {name} for each trial. Which numbers do you mean?")
+    if by == "groups" and isinstance(bag.groups, tuple) and len(bag.groups) == 1:
+        raise Ask(f"One group has no {name} for each group. Which numbers do you mean?")
+    if by == "groups" and bag.groups is not None:
+        bag = bag._replace(groups=None if bag.groups == "all" else bag.groups)
+    if by == "trials" and bag.trials == "all":
+        bag = bag._replace(trials=None)
+    series = series_of(talk, bag, by)  # type: ignore[arg-type]
+    for part, number in (*bag.sizes, *([(by, wish.number)] if wish.number is not None else [])):
+        if part == by and number.value != len(series):
+            raise False_(f"There are {len(series)} {by}, not {number.text}.")
+    return Plan(Value(Stat(name, series)), Demand("any"), name)
+
+
+def mean(talk: Talk, wish: Wish) -> Plan:
+    """The mean."""
+    return statistic(talk, wish, "mean")
+
+
+def median(talk: Talk, wish: Wish) -> Plan:
+    """The median."""
+    return statistic(talk, wish, "median")
+
+
+def choices(talk: Talk, wish: Wish) -> tuple[tuple[str, ...], tuple[Quantity, ...]]:
+    """The labels to choose from, and their counts."""
+    by: Dimension = wish.by  # type: ignore[assignment]
+    bag = talk.filled(wish.bags[0])
+    own = getattr(bag, by)
+    if own is not None and own != "all" and not wish.labels:
+        raise Ask(f"Which {SINGLE[by]}s should I choose from?")
+    if bag.number is not None or (by == "trials" and bag.ordinals):
+        raise Ask("I do not know what to do with the number in your question.")
+    if own is not None and wish.labels:
+        raise Ask("Which ones should I choose from?")
+    measure = talk.measure(bag, "down" if bag.got or (bag.had and not bag.item and by != "colors") else None)
+    if measure == "set_up":
+        raise Ask("Do you mean knocked down, or left standing?")
+    if by == "groups":
+        bag = bag._replace(their=False)
+    names, found = [], []
+    for label in wish.labels or getattr(talk.table, by):
+        scope = talk.scope(only(bag, by, (label,)))
+        if not talk.counts.cells(scope):
+            continue
+        names.append(str(label))
+        found.append(Quantity(measure, scope))
+    return tuple(names), tuple(found)
+
+
+def most(talk: Talk, wish: Wish) -> Plan:
+    """Which has the most or the fewest."""
+    if wish.by == "colors" and wish.bags[0].colors is None and wish.bags[0].item:
+        wish = wish._replace(bags=(wish.bags[0]._replace(item=False),))
+    names, found = choices(talk, wish)
+    return Plan(Choice(names, found, wish.sign > 0), Demand("name"), "most", wish.by)
+
+
+def most_rate(talk: Talk, wish: Wish) -> Plan:
+    """Which had the greatest or smallest part."""
+    if wish.by == "colors" and wish.bags[0].colors is None and wish.bags[0].item:
+        wish = wish._replace(bags=(wish.bags[0]._replace(item=False),))
+    names, found = choices(talk, wish)
+    rates = tuple(Op("/", (part, Quantity("set_up", part.scope))) for part in found)
+    return Plan(Choice(names, rates, wish.sign > 0), Demand("name"), "most rate", wish.by)
+
+
+def pick(talk: Talk, wish: Wish) -> Plan:
+    """Those that pass a test."""
+    names, found = choices(talk, wish)
+    exprs: tuple[Expr, ...] = found
+    number = 0
+    test = wish.test
+    if test == "all":
+        exprs = tuple(Quantity("standing", part.scope) for part in found)
+    elif test == "not all":
+        exprs, test = tuple(Quantity("standing", part.scope) for part in found), "at least"
+        number = 1
+    elif wish.number is not None:
+        if not wish.number.value.is_integer:
+            raise Ask("Pins are counted in whole numbers.")
+        number = int(wish.number.value)
+    return Plan(Picked(names, exprs, "equal" if test in ("none", "all") else test, number), Demand("name"), "pick", wish.by)
+
+
+def how_many_labels(talk: Talk, wish: Wish) -> Plan:
+    """How many pass a test."""
+    made = pick(talk, wish)
+    assert isinstance(made.goal, Picked)
+    return made._replace(goal=made.goal._replace(counted=True), demand=Demand("whole"))

@@ -1,0 +1,86 @@
+"""From what a pupil wants to know to what has to be worked out."""
+
+from __future__ import annotations
+
+from collections.abc import Callable
+
+from mathgen.asks.expression import Choice
+from mathgen.exact.demand import Demand
+from mathgen.reading import wish_counts, wish_parts, wish_points, wish_series
+from mathgen.reading.plan import Picked, Plan, quantities_of
+from mathgen.reading.pupil_questions import Wish
+from mathgen.reading.talk import Ask, Talk
+
+
+def plan(talk: Talk, wish: Wish, form: Demand | None) -> Plan:
+    """What a question comes to.
+
+    Raises:
+        NotRead: something is missing, false, or has two meanings.
+    """
+    if talk.prices and not wish.worth:
+        wish = wish._replace(worth=talk.prices)
+    if wish.worth and not wish.kind.startswith("points"):
+        raise Ask("You tell what a pin is worth, but you do not ask for points. What do you want to know?")
+    made = _PLANS[wish.kind](talk, wish)
+    if talk.said.number is not None:
+        whole = [q for q in quantities_of(made.goal) if q.measure == "set_up"] or quantities_of(made.goal)
+        talk.check_whole(talk.said.number, whole[0].scope)
+    if talk.bare is not None and all(q.measure != talk.bare for q in quantities_of(made.goal)):
+        raise Ask("Do you mean knocked down, or left standing?")
+    cells = {cell for q in quantities_of(made.goal) for cell in talk.counts.cells(q.scope)}
+    for quantity in talk.told:
+        if not cells.issuperset(talk.counts.cells(quantity.scope)):
+            raise Ask(f"You tell me about {talk.size(quantity)}, but that plays no part in your question. What do you want to know?")
+    return formed(talk, made, form)
+
+
+def formed(talk: Talk, made: Plan, form: Demand | None) -> Plan:
+    if form is None:
+        return made
+    if form.form == "name" and made.kind.startswith("most"):
+        return made  # all that tie are named anyway
+    if made.kind == "ratio":
+        if form.form not in ("simplest", "any", "ratio"):
+            raise Ask("A ratio is not given in that form. Which form do you want?")
+        return made._replace(demand=Demand("ratio"))
+    if isinstance(made.goal, Choice | Picked) or made.demand.form in ("whole", "name"):
+        raise Ask("The answer is a whole number or a name. Of which whole do you want a part?")
+    if made.demand.form == "percent" and form.form == "decimal" and form.places is not None:
+        form = Demand("percent", form.places)  # "what percent ..., to one decimal place"
+    if made.demand.form == "percent" and form.form == "decimal":
+        raise Ask("Do you want a percent or a decimal?")
+    return made._replace(demand=form)
+
+
+_PLANS: dict[str, Callable[[Talk, Wish], Plan]] = {
+    "count": wish_counts.count,
+    "half": wish_counts.half,
+    "difference": wish_counts.difference,
+    "difference told": wish_counts.difference_told,
+    "apart": wish_counts.apart,
+    "minus": wish_counts.minus,
+    "mean difference": wish_counts.mean_difference,
+    "truth": wish_counts.truth,
+    "times": wish_counts.times,
+    "part": wish_parts.part_of,
+    "share": wish_parts.share,
+    "part or share": wish_parts.part_or_share,
+    "share told": wish_parts.share_told,
+    "share count": wish_parts.share_count,
+    "out of": wish_parts.out_of,
+    "fractions apart": wish_parts.fractions_apart,
+    "ratio": wish_parts.ratio,
+    "ratio of": wish_parts.ratio_of,
+    "mean": wish_series.mean,
+    "median": wish_series.median,
+    "most": wish_series.most,
+    "most rate": wish_series.most_rate,
+    "pick": wish_series.pick,
+    "how many labels": wish_series.how_many_labels,
+    "rise": wish_counts.rise,
+    "percent rise": wish_counts.percent_rise,
+    "percent rise told": wish_counts.percent_rise_told,
+    "points": wish_points.points,
+    "points difference": wish_points.points_difference,
+}

@@ -1,0 +1,45 @@
+"""What a pupil is told: how the question was understood, the answer, or why there is none."""
+
+import pytest
+
+from mathgen.reading.verdict import ask_the_table
+from tests.reading.small_class import RAMP, TABLE
+
+
+def verdict(question: str):
+    return ask_the_table(question, TABLE, RAMP)
+
+
+def test_the_sentence_read_says_what_was_filled_in_and_mended():
+    outcome = verdict("what fractoin of the red pins did the owls nock down")
+    assert outcome.verdict == "answer"
+    assert "red pins that the Owls set up in all" in outcome.read_as
+    assert "fractoin for fraction" in outcome.read_as
+
+
+@pytest.mark.parametrize(
+    ("question", "verdicts", "word"),
+    [
+        ("how many red pins will the owls knock down next time", ("decline",), "Nobody can know"),
+        ("are the owls the best", ("decline",), "opinion"),
+        ("how fast was the ball", ("decline",), "does not tell"),
+        ("how many purple pins did the owls knock down", ("ask",), "purple"),
+        ("how many pins did the owls knock down in trial 9", ("ask",), "no trial 9"),
+        ("how many more pins did the owls knock down", ("ask",), "than what"),
+        ("how many pins did they knock down", ("ask",), "they"),
+        ("what fraction of the red pins", ("ask",), "Do you mean"),
+        ("the owls knocked down 40 pins in trial 1. how many were left standing", ("ask",), "You say 40"),
+        ("", ("ask",), "no question"),
+        ("how many did the owls get how many did the wrens get", ("ask",), "go together"),
+    ],
+)
+def test_what_is_not_answered_says_why(question: str, verdicts: tuple[str, ...], word: str):
+    outcome = verdict(question)
+    assert outcome.verdict in verdicts
+    assert outcome.value == ""
+    assert word in outcome.why
+
+
+def test_steps_end_in_the_answer():
+    outcome = verdict("how many pins did the owls and the wrens knock down altogether in trial 1")
+    assert outcome.steps[-1].endswith(f": {outcome.value}")
