@@ -218,7 +218,6 @@ class Working:
             plain = mixed(top // shared, bottom // shared) if demand.form == "mixed" else _over(top // shared, bottom // shared)
             self.line(number.text, plain.text)
 
-
     def _percent(self, number: Number) -> None:
         """Out of 100 where that is a whole number, by a decimal where it ends, else straight to the mixed percent."""
         shared = gcd(number.top, number.bottom)
@@ -300,8 +299,6 @@ def _same_bottoms(working: Working, numbers: list[Number]) -> None:
     for one in numbers:
         if one.bottom != bottom:
             working.line(one.text, _over(one.top * (bottom // one.bottom), bottom).text)
-
-
 
 
 def _isolate(working: Working, equation: Equation) -> None:

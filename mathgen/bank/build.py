@@ -43,9 +43,7 @@ class Report:
         return "\n".join(lines)
 
 
-def build_bank(
-    desk: Desk, curriculum: Curriculum, grades: tuple[int, ...], seed: int, per_model: int, report: Report
-) -> Iterator[Problem]:
+def build_bank(desk: Desk, curriculum: Curriculum, grades: tuple[int, ...], seed: int, per_model: int, report: Report) -> Iterator[Problem]:
     """The proved problems of a table, at most ``per_model`` for each model and grade; the report grows on the way."""
     for grade in grades:
         builder = Builder(desk, curriculum, grade)

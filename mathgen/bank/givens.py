@@ -52,10 +52,7 @@ def givens_of(desk: Desk, words: Words, left_out: tuple[Quantity, ...]) -> tuple
     """Every given, and the table cells to be read. A bar of a graph is read whole, a total of the table cell by cell."""
     scenario = desk.scenario
     totals = desk.totals
-    givens = [
-        Given(text, value(expr, totals), expr, _named(expr, scenario), _scope(expr), "words")
-        for expr, text in words.printed.items()
-    ]
+    givens = [Given(text, value(expr, totals), expr, _named(expr, scenario), _scope(expr), "words") for expr, text in words.printed.items()]
     cells: dict[Cell, None] = {}
     for quantity in left_out:
         spots = [quantity.scope] if words.source == "graph" else _cells(desk, quantity.scope)

@@ -199,6 +199,64 @@ def part_from_fraction(view: TableView) -> AskSpace:
     return AskSpace((view.spots, view.colors_or_all, _NEXT), build)
 
 
+@problem_model(skill="whole from a fraction")
+def whole_from_part(view: TableView) -> AskSpace:
+    """How many must be set up next time, so that the same fraction of them is the number wanted."""
+    printed = {row.set_up for row in view.table.rows} | {row.down for row in view.table.rows}
+
+    def build(spot: Spot, color: str | None, number: int) -> Draft | None:
+        part, whole = view.quantity("down", spot, color), view.quantity("set_up", spot, color)
+        k, n = view.number(part), view.number(whole)
+        shared = gcd(k, n)
+        if not shared or not n < number <= _TIMES * n:
+            return None
+        a, b = k // shared, n // shared
+        goal = number // b * a
+        if a == b or b not in _FRIENDLY or number % b or {number, goal} & printed:
+            return None
+        rate, wanted = Op("/", (part, whole)), Stated(goal, "goal next time")
+        return Draft(
+            ask=Ask(Value(Op("/", (wanted, rate))), (), _WHOLE),
+            roles={"part": part, "whole": whole, "rate": rate, "goal": wanted},
+            structure="whole from part",
+            slips=(("A16", (goal, a, b)), ("A20", (goal, a)), ("G13", (k, n, goal)), ("A21", (number, goal))),
+            rates=((rate, f"{a}/{b}"),),
+            sets=(n,),
+        )
+
+    return AskSpace((view.spots, view.colors_or_all, _NEXT), build)
+
+
+@problem_model(skill="equal fractions")
+def equivalent_fraction(view: TableView) -> AskSpace:
+    """The top number of an equal fraction, its bottom number given: smaller and a divisor of the set, or a multiple of it."""
+
+    def build(spot: Spot, color: str | None, new: int) -> Draft | None:
+        part, whole = view.quantity("down", spot, color), view.quantity("set_up", spot, color)
+        k, n = view.number(part), view.number(whole)
+        if k in (0, n) or n < 3 or n == new or k * new % n:
+            return None
+        bottom = Stated(new, "bottom number")
+        # As a pupil does it: the factor between the bottom numbers, then the top number. 9/12 to fourths: 12 / 4 = 3, 9 / 3 = 3.
+        if n % new == 0:
+            factor, goal = n // new, Op("/", (part, Op("/", (whole, bottom))))
+        elif new % n == 0:
+            factor, goal = new // n, Op("*", (part, Op("/", (bottom, whole))))
+        else:
+            return None
+        return Draft(
+            ask=Ask(Value(goal), (), _WHOLE),
+            roles={"part": part, "whole": whole, "bottom": bottom},
+            structure="part unknown",
+            slips=(("B01", (k, n, new)), ("B02", (k,)), ("B13", (factor,))),
+            features=frozenset({"fraction_notation"}),
+            sets=(n,),
+            unit=False,
+        )
+
+    return AskSpace(((*view.spots, *view.group_pairs), view.colors_or_all, _BOTTOMS), build)
+
+
 @problem_model(skill="fraction as a quotient")
 def fair_share(view: TableView) -> AskSpace:
     """One share, as a mixed number, when a total is shared equally among three or more trials or groups."""

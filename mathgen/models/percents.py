@@ -1,4 +1,4 @@
-"""Percents: the percent of a set, a part from a percent, percent change, and a part in one form and another."""
+"""Percents: the percent of a set, a part or a whole from a percent, percent change, and a part in one form and another."""
 
 from __future__ import annotations
 
@@ -140,9 +140,38 @@ def part_from_percent(view: TableView) -> AskSpace:
     return AskSpace((view.spots, view.colors_or_all, _NEXT), build)
 
 
+@problem_model(skill="whole from a percent")
+def whole_from_percent(view: TableView) -> AskSpace:
+    """How many pins must be set up next time, so that the same percent of them is the number wanted."""
+
+    def build(spot: Spot, color: str | None, number: int) -> Draft | None:
+        whole = view.quantity("set_up", spot, color)
+        part = view.quantity("down", spot, color)
+        n, k = view.number(whole), view.number(part)
+        if n < 4 or k in (0, n) or 100 * k % n or not n < number <= 10 * n or number * k % n:
+            return None
+        points, share = 100 * k // n, number * k // n
+        if points in (number, share) or share in (k, n):
+            return None
+        rate = Op("/", (part, whole))
+        goal = Stated(share, "goal next time")
+        return Draft(
+            ask=Ask(Value(Op("/", (goal, rate))), (), _WHOLE),
+            roles={"part": part, "whole": whole, "rate": rate, "goal": goal},
+            structure="whole from part",
+            slips=(("F14", (points, share)), ("G13", (k, n, share)), ("F03", (points,)), ("A21", (number, share))),
+            features=frozenset({"percent"}),
+            rates=((rate, f"{points}%"),),
+            sets=(n,),
+        )
+
+    return AskSpace((view.spots, view.colors_or_all, _NEXT), build)
+
+
 @problem_model(skill="forms of a part")
 def three_forms(view: TableView) -> AskSpace:
-    """A part of a set, given as a fraction, a decimal or a percent, asked for in another form."""
+    """A part of a set, given as a fraction, a decimal or a percent, asked for in another form; later two parts of one whole added."""
+    pairs = tuple(combinations(view.table.colors, 2))
 
     def one_part(spot: Spot, color: str | None, given: str, asked: str) -> Draft | None:
         part, whole = view.quantity("down", spot, color), view.quantity("set_up", spot, color)
@@ -163,9 +192,33 @@ def three_forms(view: TableView) -> AskSpace:
             wanted=frozenset({asked}),
         )
 
+    def two_parts(spot: Spot, colors: tuple[str, str], given: tuple[str, str], asked: str) -> Draft | None:
+        first, second = (view.quantity("down", spot, color) for color in colors)
+        whole = view.quantity("set_up", spot)
+        k, k2, n = view.number(first), view.number(second), view.number(whole)
+        if not k or not k2 or k + k2 >= n or n == 100 or 100 * k % n or 100 * k2 % n:
+            return None
+        rates = Op("/", (first, whole)), Op("/", (second, whole))
+        texts = tuple(_in_form(one // gcd(one, n), n // gcd(one, n), form) for one, form in zip((k, k2), given, strict=True))
+        every = k + k2
+        return Draft(
+            ask=Ask(Value(Op("+", rates)), (), Demand("percent" if asked == "percent" else "decimal")),
+            roles={"first": first, "second": second, "parts": (first, second), "whole": whole, "rate": rates[0], "rate2": rates[1]},
+            structure="whole unknown",
+            slips=(("C13", (k, n)), *_form_slips(every, n, "decimal" if asked == "percent" else "percent"), ("A03", (every, n))),
+            features=frozenset({"percent", "decimal_notation", "mixed_forms"}),
+            rates=((rates[0], texts[0]), (rates[1], texts[1])),
+            sets=(n,),
+            unit=False,
+            wanted=frozenset({f"joined-{asked}"}),
+            must_not_show=(view.scope(spot, colors),),
+        )
+
     return joined(
         AskSpace((view.spots, view.colors_or_all, ("fraction", "decimal"), ("percent",)), one_part),
         AskSpace((view.spots, view.colors_or_all, ("percent",), ("decimal",)), one_part),
+        AskSpace((view.spots, pairs, (("fraction", "decimal"), ("decimal", "fraction")), ("percent",)), two_parts),
+        AskSpace((view.spots, pairs, (("fraction", "percent"), ("percent", "fraction")), ("decimal",)), two_parts),
     )
 
 

@@ -462,7 +462,7 @@ def whole_slipped_in(part: int, whole: int) -> Wrong:
     return _over(part, whole)
 
 
-@_slip("G02", "\"All\" means every part together, not only the rest.")
+@_slip("G02", '"All" means every part together, not only the rest.')
 def part_slipped_in(part: int, whole: int) -> Wrong:
     return _over(part, whole - part)
 
@@ -477,7 +477,7 @@ def add_same_scaling(k: int, n: int, number: int) -> Wrong:
     return _whole(k + number - n)
 
 
-@_slip("G08", "\"Times as many\" means multiply.")
+@_slip("G08", '"Times as many" means multiply.')
 def times_as_more(small: int, times: int) -> Wrong:
     return _whole(small + times)
 
@@ -488,13 +488,13 @@ def times_the_wrong_way(small: int, times: int) -> Wrong:
     return _whole(small // times) if small % times == 0 else None
 
 
-@_slip("G10", "\"Times as many\" counts the first set already. You have one set too many.")
+@_slip("G10", '"Times as many" counts the first set already. You have one set too many.')
 def one_set_too_many(small: int, times: int) -> Wrong:
     """Not in the research catalogue: "3 times as many" read as 3 times more."""
     return _whole(small * (times + 1))
 
 
-@_slip("G11", "\"How many times as many\" means divide. Do not take away.")
+@_slip("G11", '"How many times as many" means divide. Do not take away.')
 def takes_away_for_times(big: int, small: int) -> Wrong:
     """Not in the research catalogue: compared by adding on, as in G08."""
     return _whole(big - small)

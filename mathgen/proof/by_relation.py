@@ -153,4 +153,3 @@ def _winner(goal: Choice, rows: RawRows) -> str:
         if sum(1 for other in values if other >= one) == 1:
             return label
     raise NoSolution("no label beats every other")
-

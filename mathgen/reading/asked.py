@@ -12,7 +12,23 @@ from mathgen.reading.tokens import Number
 from mathgen.reading.told import Told
 from mathgen.trials.scope import Scope
 
-Kind = Literal["count", "difference", "times", "part", "which", "most", "ratio", "color part", "next", "needed", "share", "mean", "change"]
+Kind = Literal[
+    "count",
+    "difference",
+    "times",
+    "part",
+    "which",
+    "most",
+    "ratio",
+    "color part",
+    "next",
+    "needed",
+    "share",
+    "mean",
+    "change",
+    "next set up",
+    "equal fraction",
+]
 
 
 class Asked(NamedTuple):

@@ -8,20 +8,24 @@ from typing import Literal
 from mathgen.asks.expression import Expr, Op, Quantity, Stated
 from mathgen.exact.parse import written
 from mathgen.reading.evaluate import evaluate
+from mathgen.reading.going_on import next_goal
 from mathgen.reading.meaning import (
     Against,
     AllTheOthers,
     Claim,
     Count,
     EachTrial,
+    EqualFraction,
     GoalMean,
     Labels,
     Look,
     Mark,
     More,
+    NextGoal,
     NextSet,
     Np,
     OneMoreTrial,
+    PartOf,
     Points,
     PointsEarned,
     Portion,
@@ -30,12 +34,14 @@ from mathgen.reading.meaning import (
     Series,
     ShareOut,
     Some,
+    TheFraction,
     TheseWere,
     Times,
     TotalWas,
     TrialCount,
 )
 from mathgen.reading.mentions import DIMENSIONS
+from mathgen.reading.one_whole import equal_fraction, part_of, the_fraction
 from mathgen.reading.tokens import NotRead, Number
 from mathgen.reading.told import Comparison, Fact, Told, settled
 from mathgen.trials.scope import Label, Measure
@@ -298,10 +304,14 @@ _TAKE = {
     Count: _count,
     EachTrial: _each_trial,
     Portion: _portion,
+    PartOf: part_of,
     Series: _series,
     More: _more,
     Times: _times,
     NextSet: _next_set,
+    NextGoal: next_goal,
+    TheFraction: the_fraction,
+    EqualFraction: equal_fraction,
     SameRate: _same_rate,
     Points: _points,
     PointsEarned: _points_earned,
@@ -329,7 +339,7 @@ def take_in(sentences: Iterable[Iterable[Claim]], told: Told) -> None:
     for claims in sentences:
         for claim in claims:
             for np in claim:
-                if isinstance(np, Np) and not isinstance(claim, NextSet | GoalMean | SameRate):
+                if isinstance(np, Np) and not isinstance(claim, NextSet | NextGoal | GoalMean | SameRate):
                     told.mentions.note_later(np)
     for number, claims in enumerate(sentences):
         for claim in claims:

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from mathgen.asks.expression import Quantity
-from mathgen.reading import comparing, going_on, parting
+from mathgen.reading import comparing, going_on, one_whole, parting
 from mathgen.reading.asked import Asked
 from mathgen.reading.evaluate import evaluate
 from mathgen.reading.meaning import Np
@@ -19,8 +19,11 @@ from mathgen.reading.wanted import (
     Multiple,
     Needed,
     NextCount,
+    NextSetUp,
     OneShare,
+    OtherNumber,
     Part,
+    PartOfSet,
     Question,
     RatioOf,
     Which,
@@ -35,7 +38,7 @@ def asked(question: Question, told: Told, scenario: Scenario) -> list[Asked]:
         NotRead: something that the question needs was not told.
     """
     np = getattr(question, "np", None)
-    choices: list[Np | None] = [None] if np is None else [*settled(told, np)]
+    choices: list[Np | None] = [None] if np is None or isinstance(question, PartOfSet) else [*settled(told, np)]
     if isinstance(question, HowMany) and isinstance(np, Np) and len(choices) > 1 and question.whole is not None:
         choices = [
             one
@@ -59,7 +62,10 @@ _ASKED = {
     Most: comparing.most,
     RatioOf: parting.ratio,
     ColorPart: parting.color_part,
+    PartOfSet: one_whole.part_of_set,
+    OtherNumber: one_whole.other_number,
     NextCount: going_on.next_count,
+    NextSetUp: going_on.next_set_up,
     Needed: going_on.needed,
     OneShare: going_on.one_share,
     MeanOf: going_on.mean,

@@ -7,10 +7,10 @@ from typing import Literal
 from mathgen.asks.expression import Op, Quantity, Stat, Stated, Value
 from mathgen.reading.asked import WHOLE, Asked
 from mathgen.reading.comparing import covered
-from mathgen.reading.meaning import Mark, Np
+from mathgen.reading.meaning import Mark, NextGoal, Np
 from mathgen.reading.tokens import NotRead
-from mathgen.reading.told import Told
-from mathgen.reading.wanted import MeanOf, Needed, NextCount, OneShare
+from mathgen.reading.told import Fact, Told
+from mathgen.reading.wanted import MeanOf, Needed, NextCount, NextSetUp, OneShare
 from mathgen.scenario.words import Scenario
 from mathgen.trials.scope import Scope
 
@@ -34,6 +34,40 @@ def next_count(question: NextCount, told: Told, _: Scenario) -> Asked:
     stated = Stated(int(size.value), "set up next time")
     goal = Op("/", (Op("*", (stated, part)), whole))
     return Asked("next", Value(goal), WHOLE, (part, whole), ("next set", "same rate"))
+
+
+def next_goal(told: Told, claim: NextGoal) -> None:
+    """Keep the goal for the next time.
+
+    Raises:
+        NotRead: there are two.
+    """
+    if told.next_goal is not None:
+        raise NotRead("two goals are told of")
+    told.next_goal = claim
+    told.facts.append(Fact(Stated(int(claim.number.value), "goal next time"), claim.number.text))
+    told.open["next goal"] = claim.number.text
+    groups, colors = claim.np.groups, claim.np.colors
+    if isinstance(colors, tuple):
+        told.mentions.note("colors", colors)
+    if groups is not None:
+        told.mentions.resolve("groups", groups)
+
+
+def next_set_up(question: NextSetUp, told: Told, _: Scenario) -> Asked:
+    goal = told.next_goal
+    if goal is None:
+        raise NotRead("nothing says what the goal is")
+    if not (told.same_rate or question.same):
+        raise NotRead("nothing says that the fraction stays the same")
+    scope = told.scope(question.np)
+    for np in (goal.np, *(rate.np for rate in told.same_rate)):
+        _agrees(told, np, scope)
+    if any(rate.measure not in (None, goal.measure) for rate in told.same_rate):
+        raise NotRead("it is another fraction that stays the same")
+    part, whole = Quantity(goal.measure, scope), Quantity("set_up", scope)
+    stated = Stated(int(goal.number.value), "goal next time")
+    return Asked("next set up", Value(Op("/", (Op("*", (stated, whole)), part))), WHOLE, (part, whole), ("next goal", "same rate"))
 
 
 def _agrees(told: Told, np: Np, scope: Scope) -> None:

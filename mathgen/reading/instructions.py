@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from mathgen.exact.demand import Demand
 from mathgen.reading.chart import Rule, rule
-from mathgen.reading.meaning import Against, Claim, Labels, Look, Mark, Np, Rounding
+from mathgen.reading.meaning import Against, Claim, Labels, Look, Mark, Np, Rounding, TheFraction
 from mathgen.reading.noun_phrases import always, what
 from mathgen.reading.tokens import Number
 from mathgen.trials.scope import Measure
@@ -48,13 +48,17 @@ RULES: tuple[Rule, ...] = (
     rule("fact", "<at> to <job>", lambda source, claims: _from(source, claims)),
     rule("fact", "count the <colors> ITEM together", lambda colors, _: (Look(what(colors)),)),
     rule("job", "count the <things> <that_outcome> <when>?", lambda c, m, when: _count(m, what(c, None, when))),
+    rule("job", "count the <either> ITEM <that_outcome> <when>?", lambda c, _, m, when: _count(m, what(c, None, when))),
+    rule("job", "count all? the <things> that? <who> <outcome> <when>?", lambda c, who, m, when: _count(m, what(c, who, when))),
+    rule("job", "count all the <things> <that_outcome> <when>?", lambda c, m, when: _count(m, what(c, None, when))),
     rule("job", "see how many <things> <who> <outcome> <when>?", lambda c, who, m, when: _count(m, what(c, who, when))),
     rule("job", "see how many <things> <who> <outcome> <each_trial>", lambda c, who, m, _: _count(m, what(c, who, Mark("all")))),
     rule("job", "see how many <things> each group <outcome> <when>?", lambda c, m, when: _count(m, what(c, Mark("all"), when))),
     rule("job", "see how many of these <things> <who> <outcome>", lambda c, who, m: _count(m, what(c, who))),
     rule("job", "see how many of the WHOLE <things> <who> <outcome>", lambda n, c, who, m: _count(m, what(c, who), n)),
     rule("job", "add the <things> <who> <outcome> <when>?", lambda c, who, m, when: _count(m, what(c, who, when))),
-    rule("job", "find the fraction of the WHOLE <things> <that_outcome>", lambda n, c, m: _count(m, what(c), n)),
+    rule("job", "find the fraction of the WHOLE <things> <that_outcome>", lambda n, c, m: (*_count(m, what(c), n), TheFraction(m))),
+    rule("job", "find the fraction <that_outcome>", lambda m: (*_count(m, Np()), TheFraction(m))),
     rule("job", "compare <groups> <when>?", lambda groups, when: (Look(Np(groups, when), "table"),)),
     rule("job", "compare TRIALS", lambda trials: (Look(Np()), Against(Np(None, trials[:1]), Np(None, trials[1:])))),
     rule("job", "compare TRIALS with TRIALS", _compare_trials),

@@ -63,6 +63,18 @@ class Portion(NamedTuple):
     whole: Number | None
 
 
+class PartOf(NamedTuple):
+    """ "Of the 12 pins, 3/12 were red pins knocked down", "of the 8 pins knocked down, 3 were red": some colors of a set."""
+
+    measure: Measure | None  # of the part; None for that of the whole
+    np: Np  # of the whole
+    part: Number
+    colors: Labels  # of the part
+    whole: Number | None
+    counted: Measure | None  # what the whole counts, where that is said
+    again: bool = False  # "3/12 were red pins knocked down": of the same whole as before
+
+
 class Series(NamedTuple):
     """ "The Owls knocked down 3, 1, and 4 pins in Trials 1, 2, and 3": one number for each label."""
 
@@ -95,6 +107,29 @@ class NextSet(NamedTuple):
 
     np: Np
     number: Number
+
+
+class NextGoal(NamedTuple):
+    """ "The goal for next time is 40 red pins knocked down." """
+
+    measure: Measure
+    np: Np
+    number: Number
+
+
+class TheFraction(NamedTuple):
+    """ "... to find the fraction knocked down": of what is set up, which is meant by "the fraction"."""
+
+    measure: Measure
+
+
+class EqualFraction(NamedTuple):
+    """ "An equal fraction of the red pins has the bottom number 8." """
+
+    place: Literal["top", "bottom"]
+    number: Number
+    np: Np = Np()
+    measure: Measure | None = None
 
 
 class SameRate(NamedTuple):
@@ -198,4 +233,5 @@ class Rounding(NamedTuple):
 Claim = (
     Count | EachTrial | Portion | Series | More | Times | NextSet | SameRate | Points | PointsEarned | ShareOut | GoalMean
     | OneMoreTrial | TrialCount | Some | TheseWere | TotalWas | AllTheOthers | Look | Against | Rounding
+    | PartOf | NextGoal | TheFraction | EqualFraction
 )  # fmt: skip

@@ -9,7 +9,6 @@ from mathgen.reading.noun_phrases import Tail, always, measured, what
 from mathgen.reading.tokens import Number
 from mathgen.reading.wanted import (
     Change,
-    ColorPart,
     Difference,
     HowMany,
     HowManyOfTotal,
@@ -69,12 +68,6 @@ def _ratio(first: tuple[Measure | None, Labels], second: tuple[Measure, Labels],
 
 def _ratio_of_colors(first: Labels, second: Labels, who: Labels, measure: Measure, when: Labels) -> RatioOf:
     return _ratio((None, first), (measure, second), Np(who, when))
-
-
-def _color_part(
-    demand: Demand, whole: Number | None, things: Labels, who: Labels, measure: Measure, when: Labels, colors: Labels
-) -> ColorPart:
-    return ColorPart(measure, what(things, who, when), whole, colors, demand)
 
 
 def _relative_frequency(colors: Labels, measure: Measure, who: Labels, when: Labels) -> Part:
@@ -196,7 +189,7 @@ OTHERS: tuple[Rule, ...] = (
     rule("ask", "<next>", lambda question: question),
     rule("ask", "at the same (rate|percent) , <next>", lambda question: question._replace(same=True)),
     rule("ask", "about how many of the WHOLE <things> should <who> expect to <base>", lambda n, c, w, m: NextCount(m, what(c, w), n, True)),
-    rule("ask", "how many <things> must <who> <base> NEXT", lambda c, w, m, _: NextCount(m, what(c, w))),
+    rule("ask", "how many <things> must <who> <outcome_base> NEXT", lambda c, w, m, _: NextCount(m, what(c, w))),
     # a goal for the mean
     rule("ask", "how many <things> must <who> <base> in (the|that) (last|next)? trial", lambda c, w, m: Needed(m, what(c, w))),
     # equal shares
@@ -262,12 +255,6 @@ RATIOS: tuple[Rule, ...] = (
     rule("ask", "(what|find) (is|was)? the ratio of COLOR to <amount> <of_whom>?", lambda c, b, np: _ratio((None, (c,)), b, np)),
     rule("ask", "(what|find) (is|was)? the ratio of <things> to <things> that? <who> <outcome> <when>?", _ratio_of_colors),
     rule("of_whom", "for <who> <when>?", lambda who, when: Np(who, when)),
-    rule("ask", "<form_of_part> of the WHOLE? <things> that? <who> <outcome> <when>? (was|were) <colors>", _color_part),
-    rule(
-        "ask",
-        "of the WHOLE? <things> that? <who> <outcome> <when>? , <form_of_part> (was|were) <colors>",
-        lambda n, c, w, m, t, d, of: _color_part(d, n, c, w, m, t, of),
-    ),
     rule(
         "ask",
         "(what|find) (is|was)? the relative frequency of <things> <that_outcome> for <who> <when>?",

@@ -45,6 +45,13 @@ def in_words(reading: Reading, table: TrialTable, scenario: Scenario) -> str:
             sentence = f"Find {_name_of_form(reading.demand)}: {number[0]}, out of {number[1]}."
         case "next":
             sentence = f"Find how many of {stated['set up next time']} {things} {who} would {base} at the same rate as {when}."
+        case "next set up":
+            wish, must = stated["goal next time"], scenario.base["set_up"]
+            sentence = f"Find how many {things} {who} must {must} to {base} {wish} of them at the same rate as {when}."
+        case "equal fraction":
+            [(place, given)] = stated.items()
+            other = "top number" if place == "bottom number" else "bottom number"
+            sentence = f"Take {number[0]}, out of {number[1]}. Find the {other} of an equal fraction with the {place} {given}."
         case "needed":
             wish, trials = stated["goal mean"], stated["trials"]
             sentence = f"Find how many {things} {who} must {base} in one more trial, so that the mean of {trials} trials is {wish}."

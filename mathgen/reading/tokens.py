@@ -137,6 +137,8 @@ class Tokenizer:
                 end = match["end"]
                 break
             token = self._token(match, str(match.lastgroup))
+            if token is None and not kinds and text.startswith(",", place):
+                place += 1  # "Also, ...": the comma goes with the word
             if token is not None:
                 kinds.append(token[0])
                 values.append(token[1])

@@ -9,7 +9,21 @@ from typing import Literal, NamedTuple
 from mathgen.asks.expression import Expr, Quantity, Stated
 from mathgen.exact.demand import Demand
 from mathgen.reading.evaluate import Counts, evaluate
-from mathgen.reading.meaning import Against, GoalMean, Labels, Look, Mark, NextSet, Np, OneMoreTrial, Points, SameRate, ShareOut
+from mathgen.reading.meaning import (
+    Against,
+    EqualFraction,
+    GoalMean,
+    Labels,
+    Look,
+    Mark,
+    NextGoal,
+    NextSet,
+    Np,
+    OneMoreTrial,
+    Points,
+    SameRate,
+    ShareOut,
+)
 from mathgen.reading.mentions import DIMENSIONS, Dimension, Mentions
 from mathgen.reading.tokens import NotRead, Number
 from mathgen.trials.scope import Label, Measure, Scope
@@ -48,6 +62,7 @@ class Told:
     pair: Against | None = None
     series: tuple[Quantity, ...] = ()
     next_set: NextSet | None = None
+    next_goal: NextGoal | None = None
     same_rate: list[SameRate] = field(default_factory=list)
     points: Quantity | None = None
     points_claim: Points | None = None
@@ -59,6 +74,9 @@ class Told:
     last_count: Quantity | None = None
     total: Quantity | None = None  # "the total was 15 pins"
     last_portion: tuple[Measure, Scope] | None = None
+    last_whole: Quantity | None = None  # of which "3/12 were red pins knocked down" goes on to tell
+    the_fraction: Measure | None = None  # "find the fraction knocked down"
+    equal_fraction: EqualFraction | None = None
     open: dict[str, str] = field(default_factory=dict)
 
     def scopes(self, np: Np, together: bool = False) -> list[Scope]:

@@ -90,6 +90,30 @@ class ColorPart(NamedTuple):
     demand: Demand
 
 
+class PartOfSet(NamedTuple):
+    """ "What fraction of the 12 pins were red pins knocked down?": which part of a set was of some colors, knocked down or not."""
+
+    measure: Measure | None  # of the part; None for that of the whole
+    np: Np  # of the whole
+    whole: Number | None
+    counted: Measure | None  # what the whole counts, where that is said
+    colors: Labels  # of the part
+    demand: Demand
+
+
+class OtherNumber(NamedTuple):
+    """ "What is the top number of the equal fraction?" """
+
+    place: Literal["top", "bottom"]
+
+
+class NextSetUp(NamedTuple):
+    """How many must be set up for the next goal; ``same`` where the question itself says that the rate stays the same."""
+
+    np: Np
+    same: bool = False
+
+
 class NextCount(NamedTuple):
     """How many of a next set at the same rate; ``same`` where the question itself says so."""
 
@@ -143,6 +167,9 @@ Question = (
     | Most
     | RatioOf
     | ColorPart
+    | PartOfSet
+    | OtherNumber
+    | NextSetUp
     | NextCount
     | Needed
     | OneShare

@@ -12,9 +12,7 @@ from mathgen.trials.table import TrialTable
 CHECKED = "Every answer was checked three ways."
 
 
-def page_words(
-    scenario: Scenario, curriculum: Curriculum, table: TrialTable, grade: int, proof_line: str = CHECKED
-) -> dict[str, Any]:
+def page_words(scenario: Scenario, curriculum: Curriculum, table: TrialTable, grade: int, proof_line: str = CHECKED) -> dict[str, Any]:
     """The ``scenario_words`` of ``worksheet_data`` and ``key_data``.
 
     Args:

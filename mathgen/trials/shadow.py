@@ -17,7 +17,5 @@ def shadow(table: TrialTable, rng: Random) -> TrialTable:
     racks = dict.fromkeys((row.group, row.color, row.set_up) for row in table.rows)
     fresh = dict(zip(racks, rng.sample(range(10_000, 40_000), len(racks)), strict=True))
     down = rng.sample(range(1000, 10_000), len(table.rows))
-    rows = (
-        replace(row, set_up=fresh[row.group, row.color, row.set_up], down=number) for row, number in zip(table.rows, down, strict=True)
-    )
+    rows = (replace(row, set_up=fresh[row.group, row.color, row.set_up], down=number) for row, number in zip(table.rows, down, strict=True))
     return replace(table, rows=tuple(rows))

@@ -255,7 +255,7 @@ class SaidCount:
 
     @property
     def did(self) -> str:
-        """"The Owls knocked down 3 red pins"; "3 red pins were left standing"."""
+        """ "The Owls knocked down 3 red pins"; "3 red pins were left standing"."""
         if self._quantity.measure == "standing":
             return f"{self.count} {self.was} {self.after}"
         return f"{self.Who} {self.past} {self.count}"
@@ -296,13 +296,13 @@ class SaidCount:
 
     @property
     def in_all(self) -> str:
-        """" in all" after a count of two or more named groups or colors, which could be read as a count of each."""
+        """ " in all" after a count of two or more named groups or colors, which could be read as a count of each."""
         groups, _, colors = self._quantity.scope
         return " in all" if len(groups or ()) > 1 or len(colors or ()) > 1 else ""
 
     @property
     def altogether(self) -> str:
-        """" in all" after a count that several trials add up to as well: no 24 pins stand in the room at once."""
+        """ " in all" after a count that several trials add up to as well: no 24 pins stand in the room at once."""
         return " in all" if self.trials > 1 else self.in_all
 
     @property

@@ -14,7 +14,10 @@ from tests.audit.results import Label, Reach, Results, reach_of
 from tests.audit.wording import Occurrence, Texts
 
 OUT_OF = " out of "
-STATED = ("trials", "groups", "how many", "whole", "more than", "fewer than", "times", "goal mean", "set up next time")
+STATED = (
+    "trials", "groups", "how many", "whole", "more than", "fewer than", "times", "goal mean", "set up next time",
+    "goal next time", "bottom number",
+)  # fmt: skip
 
 
 def faults(line: dict[str, Any], texts: Texts) -> Iterator[str]:

@@ -111,9 +111,19 @@ def test_skills_by_grade_follow_the_standards():
         "compare, difference unknown",
         "two steps, what is left",
         "fraction of a set",
+        "fraction of all",
+        "share of a part",
+        "equal fractions",
         "compare fractions",
     )
-    assert CCSS.skills(7) == ("part of a set as a decimal", "percent of a set", "percent change", "goal mean", "expected count")
+    assert CCSS.skills(7) == (
+        "part of a set as a decimal",
+        "percent of a set",
+        "forms of a part",
+        "percent change",
+        "goal mean",
+        "expected count",
+    )
     assert CCSS.skills(1) == ()
 
 

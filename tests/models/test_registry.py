@@ -47,7 +47,7 @@ def test_a_model_has_a_skill_that_some_grade_offers(model: ProblemModel) -> None
 @every_model
 def test_a_model_has_wording_and_a_row_worked_by_hand(model: ProblemModel) -> None:
     assert len(frames(model.strand, model.name)) >= 3
-    assert f'"{model.name}' in Path(f"tests/models/test_{model.strand}.py").read_text(encoding="utf-8")
+    assert any(f'"{model.name}' in path.read_text(encoding="utf-8") for path in Path("tests/models").glob("test_*.py"))
 
 
 @every_model

@@ -64,9 +64,7 @@ def test_a_tie_has_no_winner() -> None:
         solve(Ask(Choice(("Owls", "Herons"), tie), (), Demand("name")), ROWS)
 
 
-@pytest.mark.parametrize(
-    ("number", "value", "true"), [("9", 9, True), ("9", 8, False), ("8", 9, False), ("8", 8, False)]
-)
+@pytest.mark.parametrize(("number", "value", "true"), [("9", 9, True), ("9", 8, False), ("8", 9, False), ("8", 8, False)])
 def test_a_given_has_to_be_true_in_text_and_value(number: str, value: int, true: bool) -> None:
     given = Given(number, Rational(value), down("Owls", 1), "pins knocked down", Scope(("Owls",), (1,)), "words")
     assert true_to_table(given, ROWS) is true
