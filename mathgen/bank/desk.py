@@ -5,7 +5,7 @@ from __future__ import annotations
 from functools import cached_property
 
 from mathgen.asks.steps import CellReader
-from mathgen.models.slips import SlipRule
+from mathgen.models.slips.rule import SlipRule
 from mathgen.models.view import TableView
 from mathgen.proof.record import Judge
 from mathgen.scenario.words import Scenario

@@ -1,0 +1,98 @@
+"""Slips, section H of the catalogue. How many more or fewer, and other questions of counting."""
+
+from __future__ import annotations
+
+from mathgen.models.slips.rule import Wrong, slip, whole
+
+
+@slip("H01", "The question asks how far apart the two numbers are. Do not add.")
+def more_means_add(a: int, b: int) -> Wrong:
+    return whole(a + b)
+
+
+@slip("H02", "That is the bigger number. How far apart are the two numbers?")
+def bigger_number(a: int, b: int) -> Wrong:
+    return whole(max(a, b))
+
+
+@slip("H03", "Which number is the bigger one? Read the sentence again.")
+def word_picks_sign(given: int, difference: int) -> Wrong:
+    return whole(given + difference)
+
+
+@slip("H04", "Count the {items} {down}, not the {items} {set_up}.")
+def set_up_instead(n: int, n2: int) -> Wrong:
+    return whole(abs(n - n2))
+
+
+@slip("H05", "Count the {items} {down}, not the {items} {standing}.")
+def standing_instead(u: int, u2: int) -> Wrong:
+    return whole(abs(u - u2))
+
+
+@slip("H06", "That is more {items} than were {set_up}. Which step takes away?")
+def adds_everything(*numbers: int) -> Wrong:
+    return whole(sum(numbers))
+
+
+@slip("H07", "Read the question again. Is there one more step?")
+def stops_half_way(first_result: int) -> Wrong:
+    return whole(first_result)
+
+
+@slip("H19", "The total has the parts in it already. Take the parts away from the total.")
+def adds_the_total(total: int, *parts: int) -> Wrong:
+    """Not in the research catalogue: H12 of a story, where a total and its known parts are all added."""
+    return whole(total + sum(parts))
+
+
+@slip("H10", "You cannot switch the digits. Trade 1 ten for 10 ones.")
+def small_from_large_digit(a: int, b: int) -> Wrong:
+    if max(a, b) <= 20:  # known by heart or counted, not worked in columns
+        return None
+    width = max(len(str(a)), len(str(b)))
+    digits = [abs(int(x) - int(y)) for x, y in zip(str(a).zfill(width), str(b).zfill(width), strict=True)]
+    return whole(int("".join(map(str, digits))))
+
+
+@slip("H11", "Ten ones make 1 ten. Did you add the new ten?")
+def lost_carry(*numbers: int) -> Wrong:
+    width = max(len(str(number)) for number in numbers)
+    columns = [sum(int(str(number).zfill(width)[place]) for number in numbers) for place in range(width)]
+    # The first column is written out whole: 62 and 58 come to 110, not to 10; 6, 4 and 7 have no ten to lose.
+    return whole(int("".join([str(columns[0]), *(str(column % 10) for column in columns[1:])])))
+
+
+@slip("H13", "You are 1 away. Do not count the number that you start on.")
+def one_off(counted: int) -> Wrong:
+    return whole(counted)
+
+
+@slip("H14", "One number is missing from your sum. Did you add every number?")
+def stops_early(*numbers: int) -> Wrong:
+    """Not in the research catalogue: the last number is left out of a sum."""
+    return whole(sum(numbers[:-1]))
+
+
+@slip("H15", "The question asks how many in all. Add.")
+def takes_away_for_total(a: int, b: int) -> Wrong:
+    """Not in the research catalogue: the other operation. Nobody answers 0 to "how many in all"."""
+    return whole(abs(a - b)) if a != b else None
+
+
+@slip("H16", "One number is missing. Did you add all the {items} {down} first?")
+def leaves_one_out(all_of_them: int, *numbers: int) -> Wrong:
+    """Not in the research catalogue: the last number is left out, then the sum is taken away."""
+    return whole(all_of_them - sum(numbers[:-1]))
+
+
+@slip("H17", "That counts the {items} {set_up} for one {trial} only. How many {trials} were there?")
+def one_trial_set_up(each: int, down: int) -> Wrong:
+    """Not in the research catalogue: the step that multiplies is left out."""
+    return whole(each - down)
+
+
+@slip("H18", "That is the number of {items} {down}. The question asks for the {items} {standing}.")
+def other_part_of_count(k: int) -> Wrong:
+    """Not in the research catalogue: the part that the question does not ask for."""
+    return whole(k)

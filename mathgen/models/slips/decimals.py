@@ -1,0 +1,32 @@
+"""Slips, section E of the catalogue. Decimals: comparing and rounding."""
+
+from __future__ import annotations
+
+from mathgen.models.slips.comparing_fractions import fewer_left_wins, more_pins_wins
+from mathgen.models.slips.rule import Wrong, over, slip, whole
+
+
+def _digits(text: str) -> int:
+    return int(text.partition(".")[2])
+
+
+@slip("E01", "More digits do not make a decimal greater. Compare the tenths first.")
+def longer_is_larger(first: str, second: str, one: str, other: str) -> Wrong:
+    return more_pins_wins(first, second, _digits(one), _digits(other))
+
+
+@slip("E02", "More digits do not make a decimal smaller. Compare the tenths first.")
+def shorter_is_larger(first: str, second: str, one: str, other: str) -> Wrong:
+    return fewer_left_wins(first, second, len(one), len(other))
+
+
+@slip("E11", "Which place did the question ask for?")
+def wrong_place(k: int, n: int) -> Wrong:
+    """The neighboring place of tenths: ones. To hundredths a pupil would be right, but for the place."""
+    return whole((2 * k + n) // (2 * n))
+
+
+@slip("E12", "Round up only where the next digit is 5 or more.")
+def always_up(k: int, n: int) -> Wrong:
+    """Not in the research catalogue: D15 the other way round."""
+    return over(10 * k // n + 1, 10)

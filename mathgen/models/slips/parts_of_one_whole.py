@@ -1,0 +1,70 @@
+"""Slips, section C of the catalogue. Adding fractions of one whole, and taking them away."""
+
+from __future__ import annotations
+
+from math import lcm
+
+from mathgen.models.slips.rule import Wrong, over, slip
+
+
+@slip("C06", "Write 1 as a fraction with the same bottom number first.")
+def one_minus_top(top: int, bottom: int) -> Wrong:
+    return over(abs(1 - top), bottom)
+
+
+@slip("C01", "The bottom number says how big the parts are. Do not add the bottom numbers.")
+def adds_across(a: int, b: int, c: int, d: int) -> Wrong:
+    return over(a + c, b + d)
+
+
+@slip("C02", "When you change the bottom number, change the top number to match.")
+def keeps_bigger_bottom(a: int, b: int, c: int, d: int) -> Wrong:
+    return over(a + c, max(b, d))
+
+
+@slip("C03", "The top numbers must grow with the bottom numbers.")
+def multiplies_bottoms_only(a: int, b: int, c: int, d: int) -> Wrong:
+    return over(a + c, b * d)
+
+
+@slip("C04", "The parts have a new size. Change each top number as well.")
+def tops_untouched(a: int, b: int, c: int, d: int) -> Wrong:
+    return over(a + c, lcm(b, d))
+
+
+@slip("C05", "Make the parts the same size first. Then take away the top numbers only.")
+def takes_across(a: int, b: int, c: int, d: int) -> Wrong:
+    return over(abs(a - c), abs(b - d)) if a != c and abs(b - d) > 1 else None
+
+
+@slip("C07", "Put the two sets together first. Then count again.")
+def sum_of_two_sets(k: int, n: int, k2: int, n2: int) -> Wrong:
+    bottom = lcm(n, n2)
+    return over(k * (bottom // n) + k2 * (bottom // n2), bottom)
+
+
+@slip("C11", "One part is inside the other. Take away; do not add.")
+def adds_for_rest(a: int, b: int, c: int, d: int) -> Wrong:
+    """Not in the research catalogue: the other operation."""
+    bottom = lcm(b, d)
+    return over(a * (bottom // b) + c * (bottom // d), bottom)
+
+
+@slip("C12", "The question asks for both parts together. Add.")
+def takes_away_for_sum(a: int, b: int, c: int, d: int) -> Wrong:
+    """Not in the research catalogue: the other operation."""
+    bottom = lcm(b, d)
+    top = abs(a * (bottom // b) - c * (bottom // d))
+    return over(top, bottom) if top else None
+
+
+@slip("C13", "That is only one of the parts. The question asks for both together.")
+def one_part_only(top: int, bottom: int) -> Wrong:
+    """Not in the research catalogue: stops before the second part."""
+    return over(top, bottom)
+
+
+@slip("C14", "When you change the bottom number, change the top number to match.")
+def takes_tops_only(a: int, b: int, c: int, d: int) -> Wrong:
+    """Not in the research catalogue: C04 of a difference."""
+    return over(a - c, lcm(b, d)) if a > c else None
