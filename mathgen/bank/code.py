@@ -38,6 +38,7 @@ _WIDTHS = {  # bits of each field
     "large": 1,
     "curriculum": 2,
     "scenario": 2,
+    "choices": 1,
     "from_file": 1,
 }
 
@@ -83,6 +84,7 @@ def sheet_code(plan: SheetPlan, table: TrialTable, scenario: str) -> str:
             "large": plan.large_print,
             "curriculum": _CURRICULA.index(plan.curriculum),
             "scenario": _SCENARIOS.index(scenario),
+            "choices": plan.choices,
         }
     else:
         wishes = repr((plan, scenario)).encode()
@@ -151,6 +153,7 @@ def _decoded(values: dict[str, int]) -> Decoded:
         paper="a4" if values["paper"] else "letter",
         layout="save-paper" if values["layout"] else "more-room",
         large_print=bool(values["large"]),
+        choices=bool(values["choices"]),
     )
     if values["long"]:
         plan = replace(plan, **{_LONG[values["long"] - 1]: values["length"]})  # type: ignore[arg-type]

@@ -5,6 +5,7 @@ from __future__ import annotations
 from dataclasses import dataclass
 from typing import Literal, NamedTuple
 
+from mathgen.bank.options import Option
 from mathgen.problems.record import Problem
 from mathgen.trials.scope import Scope
 
@@ -28,6 +29,7 @@ class SheetPlan:
     paper: Literal["letter", "a4"] = "letter"
     layout: Literal["more-room", "save-paper"] = "more-room"
     large_print: bool = False
+    choices: bool = False  # answers to choose from
 
 
 class Graph(NamedTuple):
@@ -45,6 +47,7 @@ class ChosenForm:
     mark: str  # "A", "B", ...
     problems: tuple[Problem, ...]
     graph: Graph | None
+    options: tuple[tuple[Option, ...], ...] = ()  # of each problem, where the plan wants choices
 
 
 @dataclass(frozen=True, slots=True)

@@ -10,7 +10,9 @@ from mathgen.bank.choose import choose, in_order, parallel
 from mathgen.bank.clashes import graph_spot
 from mathgen.bank.code import sheet_code
 from mathgen.bank.desk import Desk
+from mathgen.bank.draw import stream
 from mathgen.bank.leaf import leaf, wanted_count
+from mathgen.bank.options import offers_choices, options_of
 from mathgen.bank.plan import ChosenForm, ChosenSheet, Graph, SheetPlan
 from mathgen.bank.pool import Pool, fill_pool, wanted_models
 from mathgen.bank.wishes import settled
@@ -66,9 +68,7 @@ class SheetMaker:
         count = max(self._count - fewer, 1)
         forms, gaps = self._proved_forms(count)
         changes = [*self._left_out(), *self._missing(forms[0], count), *gaps]
-        marked = [
-            ChosenForm(mark, tuple(map(self._problem, form)), _graph(form, self._pool)) for mark, form in zip(_MARKS, forms, strict=False)
-        ]
+        marked = [self._marked(mark, form) for mark, form in zip(_MARKS, forms, strict=False)]
         return ChosenSheet(self._plan, self._code, tuple(marked), tuple(changes))
 
     def _proved_forms(self, count: int) -> tuple[list[list[Candidate]], list[str]]:
@@ -86,10 +86,16 @@ class SheetMaker:
                     slots = ", ".join(str(slot + 1) for slot in missing)
                     gaps.append(f"Form {mark} has no problem like form A's number {slots}: the table has no second one of that kind.")
             bad = [one for form in forms for one in form if not proved(self._problem(one))]
-            if not bad:
+            dull = [one for form in forms for one in form if self._plan.choices and not offers_choices(self._problem(one))]
+            if not bad and not dull:
                 return forms, gaps
             self._failed.update(one.model.name for one in bad)
-            self._pool.drop(bad)
+            self._pool.drop([*bad, *dull])
+
+    def _marked(self, mark: str, form: list[Candidate]) -> ChosenForm:
+        problems = tuple(map(self._problem, form))
+        options = options_of(problems, stream(self._plan.seed, "options", self._plan.grade, mark)) if self._plan.choices else ()
+        return ChosenForm(mark, problems, _graph(form, self._pool), options)
 
     def _problem(self, candidate: Candidate) -> Problem:
         if id(candidate) not in self._made:

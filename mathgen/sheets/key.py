@@ -6,8 +6,10 @@ from collections import Counter
 from collections.abc import Iterable
 from typing import Any
 
+from mathgen.bank.options import Option
 from mathgen.bank.plan import ChosenForm, ChosenSheet
-from mathgen.problems.record import Problem
+from mathgen.problems.record import Problem, Slip
+from mathgen.sheets.choices import right_letter
 from mathgen.sheets.page_words import table_names
 from mathgen.sheets.parts import Part, names_like_fractions, parts, running_parts, working
 from mathgen.trials.table import TrialTable
@@ -23,17 +25,25 @@ def answer_strip(forms: tuple[ChosenForm, ...], names: tuple[str, ...] = ()) -> 
     return [
         {
             "number": index + 1,
-            "answers": [_answer(form.problems[index], names) if index < len(form.problems) else None for form in forms],
+            "answers": [_strip_answer(form, index, names) if index < len(form.problems) else None for form in forms],
         }
         for index in range(longest)
     ]
+
+
+def _strip_answer(form: ChosenForm, index: int, names: tuple[str, ...]) -> list[Part]:
+    """The answer; on a sheet with choices its letter first."""
+    answer = _answer(form.problems[index], names)
+    return [{"text": f"{right_letter(form.options[index])}   "}, *answer] if form.options else answer
 
 
 def _answer(problem: Problem, names: tuple[str, ...]) -> list[Part]:
     return parts(problem.answer.display, names if problem.answer.kind == "name" else ())
 
 
-def worked_answer(problem: Problem, number: int, grade: int, names: tuple[str, ...] = ()) -> dict[str, Any]:
+def worked_answer(
+    problem: Problem, number: int, grade: int, names: tuple[str, ...] = (), options: tuple[Option, ...] = ()
+) -> dict[str, Any]:
     """One problem as a teacher needs it: words, key, steps, other right forms, likely mistakes, standards.
 
     Args:
@@ -41,6 +51,7 @@ def worked_answer(problem: Problem, number: int, grade: int, names: tuple[str, .
         number: its number on the sheet.
         grade: the sheet's grade.
         names: of groups, trials and colors, that must not be set as fractions.
+        options: the answers to choose from, where the sheet has them.
     """
     shown = problem.answer.shown
     own = names if problem.answer.kind == "name" else ()
@@ -52,13 +63,22 @@ def worked_answer(problem: Problem, number: int, grade: int, names: tuple[str, .
         "accepted": [parts(form, own) for form in problem.answer.accepted if form != shown and _taught(form, grade)],
         "demand": parts(_demand_line(problem)),
         "because": parts(problem.answer.because) if problem.answer.because else [],
+        "right": right_letter(options) if options else "",
         "slips": [
-            {"value": parts(slip.value, own), "line": running_parts(slip.line, names=names)} for slip in problem.slips[:MISTAKES_SHOWN]
+            {"letter": letter, "value": parts(slip.value, own), "line": running_parts(slip.line, names=names)}
+            for letter, slip in _lettered(problem, options)
         ],
         "standards": list(problem.standards),
         "level": problem.level,
         "review": problem.grade < grade,
     }
+
+
+def _lettered(problem: Problem, options: tuple[Option, ...]) -> list[tuple[str, Slip]]:
+    """The likely mistakes, each with a letter to mark it by: that of its option where the sheet has choices."""
+    if options:
+        return [(one.letter, one.slip) for one in options if one.slip is not None]
+    return list(zip("abc", problem.slips[:MISTAKES_SHOWN], strict=False))
 
 
 def _taught(form: str, grade: int) -> bool:
@@ -158,7 +178,10 @@ def key_data(chosen: ChosenSheet, table: TrialTable, scenario_words: dict[str, A
         "forms": [
             {
                 "mark": form.mark,
-                "problems": [worked_answer(problem, number, plan.grade, names) for number, problem in enumerate(form.problems, start=1)],
+                "problems": [
+                    worked_answer(problem, index + 1, plan.grade, names, form.options[index] if form.options else ())
+                    for index, problem in enumerate(form.problems)
+                ],
             }
             for form in chosen.forms
         ],

@@ -10,11 +10,11 @@ from typing import Any, NamedTuple
 from mathgen import __version__
 from mathgen.bank.code import RELEASE, table_digest
 from mathgen.bank.line import as_line
-from mathgen.bank.plan import ChosenSheet
+from mathgen.bank.plan import ChosenForm, ChosenSheet
 from mathgen.errors import RequestFault
 from mathgen.trials.table import TrialTable
 
-FORMAT = 2
+FORMAT = 3
 CHANGED = "This key file was changed after it was checked."
 
 
@@ -61,12 +61,19 @@ def key_file(
         "plan": asdict(chosen.plan),
         "changes": list(chosen.changes),
         "notes": list(notes),
-        "forms": [{"mark": form.mark, "problems": [as_line(problem) for problem in form.problems]} for form in chosen.forms],
+        "forms": [_form(form) for form in chosen.forms],
         "pages": {"worksheet": worksheet, "key": key},
     }
     # The digest is taken as the file will be read: tuples have become lists, and numbers that were keys are texts.
     content["digest"] = content_digest(json.loads(json.dumps(content)))
     return (json.dumps(content, ensure_ascii=False, indent=1) + "\n").encode()
+
+
+def _form(form: ChosenForm) -> dict[str, Any]:
+    lines = [as_line(problem) for problem in form.problems]
+    for line, options in zip(lines, form.options, strict=False):
+        line["choices"] = [{"letter": one.letter, "value": one.value, "slip": one.slip.id if one.slip else None} for one in options]
+    return {"mark": form.mark, "problems": lines}
 
 
 def pages_of(content: bytes, name: str) -> KeptPages:

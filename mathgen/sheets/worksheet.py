@@ -7,6 +7,7 @@ from typing import Any
 from mathgen.bank.plan import ChosenForm, ChosenSheet, SheetPlan
 from mathgen.problems.record import Problem
 from mathgen.sheets.answer_line import answer_line
+from mathgen.sheets.choices import HOW_TO_CHOOSE, choice_list
 from mathgen.sheets.graph import graph_data
 from mathgen.sheets.page_words import table_names
 from mathgen.sheets.parts import names_like_fractions, running_parts
@@ -110,12 +111,14 @@ def worksheet_data(chosen: ChosenSheet, table: TrialTable, scenario_words: dict[
                 "table": results,
                 "graph": None if form.graph is None else graph_data(form.graph, table, scenario_words, plan.grade, plan.large_print),
                 "notes": _notes(results),
+                "how_to_answer": HOW_TO_CHOOSE if form.options else "",
                 "problems": [
                     {
                         "number": number,
                         "parts": running_parts(problem.text, stress_not=True, names=names),
                         "answer": answer_line(problem.answer, scenario_words),
-                        "number_sentence": plan.grade <= 2 and problem.answer.kind == "number",
+                        "choices": choice_list(problem, form.options[number - 1], scenario_words, names) if form.options else [],
+                        "number_sentence": plan.grade <= 2 and problem.answer.kind == "number" and not form.options,
                         "show": "Show or draw how you know." if number - 1 == explain else "",
                     }
                     for number, problem in enumerate(form.problems, start=1)

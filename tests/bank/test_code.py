@@ -25,6 +25,7 @@ plans = st.builds(
     paper=st.sampled_from(["letter", "a4"]),
     layout=st.sampled_from(["more-room", "save-paper"]),
     large_print=st.booleans(),
+    choices=st.booleans(),
 ).flatmap(
     lambda plan: st.one_of(
         st.just(plan),
