@@ -28,6 +28,8 @@ Kind = Literal[
     "change",
     "next set up",
     "equal fraction",
+    "score",
+    "equation",
 ]
 
 

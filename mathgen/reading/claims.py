@@ -12,12 +12,15 @@ from mathgen.reading.going_on import next_goal
 from mathgen.reading.meaning import (
     Against,
     AllTheOthers,
+    BonusPoints,
     Claim,
     Count,
     EachTrial,
     EqualFraction,
+    EquationIs,
     GoalMean,
     Labels,
+    LetterIs,
     Look,
     Mark,
     More,
@@ -27,10 +30,13 @@ from mathgen.reading.meaning import (
     OneMoreTrial,
     PartOf,
     Points,
+    PointsEach,
     PointsEarned,
     Portion,
     Rounding,
+    RuleIs,
     SameRate,
+    ScoreIs,
     Series,
     ShareOut,
     Some,
@@ -42,6 +48,7 @@ from mathgen.reading.meaning import (
 )
 from mathgen.reading.mentions import DIMENSIONS
 from mathgen.reading.one_whole import equal_fraction, part_of, the_fraction
+from mathgen.reading.scoring import bonus_points, equation_is, letter_is, points_each, rule_is, score_is
 from mathgen.reading.tokens import NotRead, Number
 from mathgen.reading.told import Comparison, Fact, Told, settled
 from mathgen.trials.scope import Label, Measure
@@ -326,6 +333,12 @@ _TAKE = {
     Look: _look,
     Against: _against,
     Rounding: _rounding,
+    RuleIs: rule_is,
+    EquationIs: equation_is,
+    LetterIs: letter_is,
+    PointsEach: points_each,
+    BonusPoints: bonus_points,
+    ScoreIs: score_is,
 }
 
 

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from mathgen.asks.expression import Quantity
-from mathgen.reading import comparing, going_on, one_whole, parting
+from mathgen.reading import comparing, going_on, one_whole, parting, scoring
 from mathgen.reading.asked import Asked
 from mathgen.reading.evaluate import evaluate
 from mathgen.reading.meaning import Np
@@ -26,6 +26,8 @@ from mathgen.reading.wanted import (
     PartOfSet,
     Question,
     RatioOf,
+    Score,
+    ValueOf,
     Which,
 )
 from mathgen.scenario.words import Scenario
@@ -53,7 +55,7 @@ def asked(question: Question, told: Told, scenario: Scenario) -> list[Asked]:
 
 
 _ASKED = {
-    HowMany: comparing.how_many,
+    HowMany: scoring.how_many,
     HowManyOfTotal: comparing.how_many_of_total,
     Difference: comparing.difference,
     Multiple: comparing.multiple,
@@ -70,4 +72,6 @@ _ASKED = {
     OneShare: going_on.one_share,
     MeanOf: going_on.mean,
     Change: comparing.change,
+    Score: scoring.score,
+    ValueOf: scoring.value_of,
 }

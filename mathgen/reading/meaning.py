@@ -230,8 +230,62 @@ class Rounding(NamedTuple):
     demand: Demand
 
 
+class Term(NamedTuple):
+    """A term of a rule or an equation: "5x", "x", or "10"."""
+
+    number: Number | None  # None for a letter alone
+    letter: str | None
+    sign: int = 1
+
+
+Terms = tuple[Term, ...]
+
+
+class RuleIs(NamedTuple):
+    """ "The rule 5d - 2m gives a score." """
+
+    terms: Terms
+
+
+class EquationIs(NamedTuple):
+    """ "The equation is 5x + 10 = 45." """
+
+    left: Terms
+    right: Terms
+
+
+class LetterIs(NamedTuple):
+    """ "Let d be the number of pins knocked down." Without a measure, that of the letter before."""
+
+    letter: str
+    measure: Measure | None
+    np: Np
+
+
+class PointsEach(NamedTuple):
+    """ "Each red pin knocked down earns 5 points." """
+
+    measure: Measure
+    np: Np
+    number: Number
+
+
+class BonusPoints(NamedTuple):
+    """ "A bonus of 10 points is added." """
+
+    number: Number
+
+
+class ScoreIs(NamedTuple):
+    """ "The Owls earned 45 points in Trial 1", "45 points in all"."""
+
+    np: Np
+    number: Number
+
+
 Claim = (
     Count | EachTrial | Portion | Series | More | Times | NextSet | SameRate | Points | PointsEarned | ShareOut | GoalMean
     | OneMoreTrial | TrialCount | Some | TheseWere | TotalWas | AllTheOthers | Look | Against | Rounding
     | PartOf | NextGoal | TheFraction | EqualFraction
+    | RuleIs | EquationIs | LetterIs | PointsEach | BonusPoints | ScoreIs
 )  # fmt: skip

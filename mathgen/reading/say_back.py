@@ -63,6 +63,10 @@ def in_words(reading: Reading, table: TrialTable, scenario: Scenario) -> str:
             assert isinstance(goal, Value)
             name = goal.expr.name if isinstance(goal.expr, Stat) else "mean"
             sentence = f"Find the {name} of {'; '.join(number)}."
+        case "score":
+            sentence = f"Find the score for {'; '.join(number)}."
+        case "equation":
+            sentence = f"Find {number[0]} from the equation."
         case "change":
             sentence = f"Find the percent {'increase' if asked.sign > 0 else 'decrease'} from {number[0]} to {number[1]}."
     form = form_in_words(reading.demand) if reading.demand.form not in ("whole", "any", "name") else ""

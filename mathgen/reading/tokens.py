@@ -100,6 +100,7 @@ class Tokenizer:
             rf"\s*(?:(?P<trials>{trials})"
             + (rf"|(?P<phrase>(?:{'|'.join(map(re.escape, multiword))})(?!\w))" if multiword else "")
             + rf"|(?P<said>(?:{_SAID}(?:[ -]{_PART})|one half|a half|half|{_SAID})(?!\w))"
+            rf"|(?P<term>\d+[b-z])(?!\w)"
             rf"|(?P<number>{_WRITTEN})(?![\w])"
             rf"|(?P<word>{_WORD.pattern})"
             r"|(?P<end>[.?!])|(?P<sign>\S))",
@@ -156,6 +157,8 @@ class Tokenizer:
             known = self._words.get(lowered)
             if known is not None:
                 return known
+            if len(text) == 1 and text == lowered:
+                return ("LETTER",), (text,)  # of a rule or an equation: "x"
             if lowered in EMPTY:
                 return None
             if lowered in PRONOUNS:
@@ -163,6 +166,8 @@ class Tokenizer:
             raise NotRead(f'"{text}" is no word that is known here')
         if group == "trials":
             return (TRIALS,), (self._trials(text),)
+        if group == "term":  # "5x"
+            return ("TERM",), ((number_token(text[:-1])[1][0], text[-1]),)
         if group == "number":
             return number_token(tidy(text))
         if group == "said":

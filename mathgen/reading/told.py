@@ -12,8 +12,10 @@ from mathgen.reading.evaluate import Counts, evaluate
 from mathgen.reading.meaning import (
     Against,
     EqualFraction,
+    EquationIs,
     GoalMean,
     Labels,
+    LetterIs,
     Look,
     Mark,
     NextGoal,
@@ -21,8 +23,11 @@ from mathgen.reading.meaning import (
     Np,
     OneMoreTrial,
     Points,
+    PointsEach,
     SameRate,
+    ScoreIs,
     ShareOut,
+    Terms,
 )
 from mathgen.reading.mentions import DIMENSIONS, Dimension, Mentions
 from mathgen.reading.tokens import NotRead, Number
@@ -43,6 +48,18 @@ class Comparison(NamedTuple):
     other: Quantity
     stated: Stated
     symbol: Literal["+", "-", "*"]  # first = other symbol stated
+
+
+@dataclass(eq=False, repr=False)
+class Scoring:
+    """What is told of points: a rule or an equation with its letters, what earns points, and what was earned."""
+
+    rule: Terms = ()
+    equation: EquationIs | None = None
+    letters: list[LetterIs] = field(default_factory=list)
+    each: list[PointsEach] = field(default_factory=list)
+    bonus: Number | None = None
+    scores: list[ScoreIs] = field(default_factory=list)
 
 
 @dataclass(eq=False, repr=False)
@@ -77,6 +94,7 @@ class Told:
     last_whole: Quantity | None = None  # of which "3/12 were red pins knocked down" goes on to tell
     the_fraction: Measure | None = None  # "find the fraction knocked down"
     equal_fraction: EqualFraction | None = None
+    scoring: Scoring = field(default_factory=Scoring)
     open: dict[str, str] = field(default_factory=dict)
 
     def scopes(self, np: Np, together: bool = False) -> list[Scope]:

@@ -5,7 +5,7 @@ from __future__ import annotations
 from typing import Literal, NamedTuple
 
 from mathgen.exact.demand import Demand
-from mathgen.reading.meaning import Claim, Labels, Np
+from mathgen.reading.meaning import Claim, Labels, Np, Terms
 from mathgen.reading.tokens import Number
 from mathgen.trials.scope import Measure
 
@@ -157,6 +157,18 @@ class Change(NamedTuple):
     last: Labels = None
 
 
+class Score(NamedTuple):
+    """ "What is the score of the Owls?": by a rule told before."""
+
+    np: Np
+
+
+class ValueOf(NamedTuple):
+    """ "What is the value of 5d - 2m?", "What is the value of x?" """
+
+    terms: Terms
+
+
 Question = (
     HowMany
     | HowManyOfTotal
@@ -175,6 +187,8 @@ Question = (
     | OneShare
     | MeanOf
     | Change
+    | Score
+    | ValueOf
 )
 
 

@@ -12,6 +12,7 @@ from sympy import Rational
 from tests.audit import choices, published
 from tests.audit.asked import asked_median, asked_ratio, asked_shares, asked_totals
 from tests.audit.givens import ways
+from tests.audit.points import asked_points
 from tests.audit.printed import UnreadableError, is_tie, places_of, rounded_half_up, value
 from tests.audit.results import Label, Reach, reach_of
 from tests.audit.wording import Texts, sentences
@@ -129,7 +130,8 @@ def _display(line: dict[str, Any], shown: Rational, texts: Texts) -> Iterator[st
     noun = words.item if value(answer["exact"]) == 1 else words.items
     question = texts.masked(sentences(line["text"])[-1])
     counts = re.match(
-        rf"(?:.*, )?(?:[Aa]bout )?how many (?!times)|.*\b(number|mean|median|total) (?:number )?of [\w ,]*{re.escape(words.items)}\b",
+        r"(?:.*, )?(?:[Aa]bout )?how many (?!times|points)"
+        rf"|.*\b(number|mean|median|total) (?:number )?of [\w ,]*{re.escape(words.items)}\b",
         question,
         re.IGNORECASE,
     )
@@ -228,6 +230,9 @@ def _asked(line: dict[str, Any], exact: Rational, texts: Texts) -> Iterator[str]
     median = asked_median(line, texts)
     if median not in (None, exact):
         yield f"the words ask for the median {median}, the answer is {exact}"
+    points = asked_points(line, texts)
+    if points not in (None, exact):
+        yield f"the words ask for {points}, the answer is {exact}"
     asked = asked_totals(line, texts)
     if asked is None:
         return

@@ -16,7 +16,7 @@ from tests.audit.wording import Occurrence, Texts
 OUT_OF = " out of "
 STATED = (
     "trials", "groups", "how many", "whole", "more than", "fewer than", "times", "goal mean", "set up next time",
-    "goal next time", "bottom number",
+    "goal next time", "bottom number", "points for each", "points lost for each", "bonus points", "points in all",
 )  # fmt: skip
 
 

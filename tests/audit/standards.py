@@ -145,6 +145,20 @@ def _forms_given(line: Problem) -> set[str]:
     return {next(name for mark, name in marks.items() if mark in number) for number in numbers}
 
 
+def _formula(line: Problem) -> bool:
+    """An expression of two letters, evaluated: two products and a sum or difference of them."""
+    return _says(r"\d[a-z] [-+] \d+[a-z]\b")(line) and [one.sign for step in _lines(line) for one in step.operations].count("*") == 2
+
+
+def _one_step_equation(line: Problem) -> bool:
+    """x + p = q or px = q, printed, with one operation to solve it."""
+    found = re.search(r"(?:\bx \+ (\d+)|\b(\d+)x) = (\d+)", line["text"])
+    if found is None or steps_taken(_lines(line)) != 1:
+        return False
+    p, factor, q = (int(number or 0) for number in found.groups())
+    return bool(_exact(line) + p == q if p else factor * _exact(line) == q)
+
+
 SHOWS: dict[str, Callable[[Problem], bool]] = {
     "2.OA.A.1": lambda p: _add_or_subtract(p) and steps_taken(_lines(p)) <= 2,
     "2.NBT.B.6": _two_digit_addends,
@@ -171,6 +185,8 @@ SHOWS: dict[str, Callable[[Problem], bool]] = {
     "5.NF.B.3": lambda p: "/" in _signs(p) and _exact(p).q != 1,
     "5.NF.B.4a": lambda p: _part_of(p, percent=False),
     "5.NF.B.6": lambda p: _part_of(p, percent=False),
+    "6.EE.A.2c": _formula,
+    "6.EE.B.7": _one_step_equation,
     "6.NS.A.1": lambda p: _divides_by_fraction(p, unit=False),
     "6.RP.A.1": lambda p: p["answer"]["kind"] == "ratio" and _says(r"\bratio of .+ to .+\?")(p),
     "6.RP.A.3a": lambda p: _compares(p) and len(_bottoms_compared(p)) > 1,

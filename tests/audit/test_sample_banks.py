@@ -13,7 +13,7 @@ from tests.audit.audit import audit_bank
 from tests.audit.banks import GRADES, NAMES, lines, sample, sample_problems, words
 from tests.audit.results import Results
 
-AUDITOR = ("answers", "asked", "audit", "choices", "givens", "printed", "published", "results", "standards", "wording", "working")
+AUDITOR = ("answers", "asked", "audit", "choices", "givens", "points", "printed", "published", "results", "standards", "wording", "working")
 
 
 @pytest.mark.parametrize("name", NAMES)
