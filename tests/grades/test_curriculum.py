@@ -103,28 +103,19 @@ def test_a_us_standard_belongs_to_the_grade_it_is_listed_under():
             assert {code.split(".")[0] for code in codes} == {str(entry.grade)}
 
 
-def test_skills_by_grade_follow_the_standards():
-    assert CCSS.skills(3) == (
-        "total of parts",
-        "compare, smaller unknown",
-        "compare, bigger unknown",
-        "compare, difference unknown",
-        "two steps, what is left",
-        "fraction of a set",
-        "fraction of all",
-        "share of a part",
-        "equal fractions",
-        "compare fractions",
-    )
-    assert CCSS.skills(7) == (
-        "part of a set as a decimal",
-        "percent of a set",
-        "forms of a part",
-        "percent change",
-        "goal mean",
-        "expected count",
-    )
-    assert CCSS.skills(1) == ()
+@pytest.mark.parametrize(
+    ("skill", "grades"),
+    [
+        ("two steps, what is left", (2, 3, 4)),  # 2.OA.A.1, 3.OA.D.8, 4.OA.A.3
+        ("compare, difference unknown", (2, 3)),  # 2.OA.A.1, 3.MD.B.3
+        ("add parts of one whole", (4, 5)),  # 4.NF.B.3d like, 5.NF.A.2 unlike denominators
+        ("value of an expression", (6,)),  # 6.EE.A.2c
+        ("percent change", (7,)),  # 7.RP.A.3
+        ("expected count", (7,)),  # 7.SP.C.6
+    ],
+)
+def test_skills_by_grade_follow_the_standards(skill: str, grades: tuple[int, ...]):
+    assert tuple(grade for grade in CCSS.grades if skill in CCSS.skills(grade)) == grades
 
 
 def test_an_entry_that_a_grade_lacks_is_none():
