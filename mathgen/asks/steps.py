@@ -279,7 +279,7 @@ def school_steps(ask: Ask, reader: CellReader, printed: dict[Expr, str]) -> tupl
         _same_bottoms(working, [working.number(expr) for expr in ask.goal.exprs])
     elif isinstance(ask.goal, Ratio):
         working.ratio(ask.goal.first, ask.goal.second)
-    elif isinstance(ask.goal.expr, Quantity) or ask.given:
+    elif isinstance(ask.goal.expr, Quantity) or (ask.given and _by_undoing(relation(ask))):
         _isolate(working, relation(ask))
     else:
         working.finish(working.number(ask.goal.expr), ask.demand)
@@ -299,6 +299,20 @@ def _same_bottoms(working: Working, numbers: list[Number]) -> None:
     for one in numbers:
         if one.bottom != bottom:
             working.line(one.text, _over(one.top * (bottom // one.bottom), bottom).text)
+
+
+def _by_undoing(equation: Equation) -> bool:
+    """Whether the unknown stands in one place, with nothing but sums and products around it: what is done to it can be undone."""
+    sides = [side for side in equation if _unknown(side)]
+    if len(sides) != 1:
+        return False  # x on both sides is collected first: the goal says how
+    side = sides[0]
+    while isinstance(side, Op):
+        inner = [arg for arg in side.args if _unknown(arg)]
+        if len(inner) != 1 or side.symbol not in "+*":
+            return False
+        side = inner[0]
+    return True
 
 
 def _isolate(working: Working, equation: Equation) -> None:

@@ -30,6 +30,9 @@ Kind = Literal[
     "equal fraction",
     "score",
     "equation",
+    "level",
+    "line",
+    "goal",
 ]
 
 

@@ -19,6 +19,7 @@ from mathgen.reading.meaning import (
     EqualFraction,
     EquationIs,
     GoalMean,
+    GoalScore,
     Labels,
     LetterIs,
     Look,
@@ -27,6 +28,7 @@ from mathgen.reading.meaning import (
     NextGoal,
     NextSet,
     Np,
+    OneLine,
     OneMoreTrial,
     PartOf,
     Points,
@@ -40,6 +42,7 @@ from mathgen.reading.meaning import (
     Series,
     ShareOut,
     Some,
+    StartingScores,
     TheFraction,
     TheseWere,
     Times,
@@ -48,6 +51,7 @@ from mathgen.reading.meaning import (
 )
 from mathgen.reading.mentions import DIMENSIONS
 from mathgen.reading.one_whole import equal_fraction, part_of, the_fraction
+from mathgen.reading.score_lines import goal_score, one_line, starting_scores
 from mathgen.reading.scoring import bonus_points, equation_is, letter_is, points_each, rule_is, score_is
 from mathgen.reading.tokens import NotRead, Number
 from mathgen.reading.told import Comparison, Fact, Told, settled
@@ -339,6 +343,9 @@ _TAKE = {
     PointsEach: points_each,
     BonusPoints: bonus_points,
     ScoreIs: score_is,
+    StartingScores: starting_scores,
+    OneLine: one_line,
+    GoalScore: goal_score,
 }
 
 

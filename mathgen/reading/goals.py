@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from mathgen.asks.expression import Quantity
-from mathgen.reading import comparing, going_on, one_whole, parting, scoring
+from mathgen.reading import comparing, going_on, one_whole, parting, score_lines, scoring
 from mathgen.reading.asked import Asked
 from mathgen.reading.evaluate import evaluate
 from mathgen.reading.meaning import Np
@@ -12,14 +12,17 @@ from mathgen.reading.wanted import (
     Change,
     ColorPart,
     Difference,
+    FewestNeeded,
     HowMany,
     HowManyOfTotal,
+    LevelWith,
     MeanOf,
     Most,
     Multiple,
     Needed,
     NextCount,
     NextSetUp,
+    OfLine,
     OneShare,
     OtherNumber,
     Part,
@@ -74,4 +77,7 @@ _ASKED = {
     Change: comparing.change,
     Score: scoring.score,
     ValueOf: scoring.value_of,
+    LevelWith: score_lines.level_with,
+    OfLine: score_lines.of_line,
+    FewestNeeded: score_lines.fewest_needed,
 }

@@ -11,12 +11,22 @@ too.
 
 from __future__ import annotations
 
-from mathgen.reading import facts, instructions, noun_phrases, part_frames, questions, score_frames
+from mathgen.reading import facts, instructions, noun_phrases, part_frames, questions, score_frames, score_line_frames
 from mathgen.reading.chart import Clash, Grammar, build
 from mathgen.reading.tokens import NotRead, Sentence
 from mathgen.reading.wanted import Meaning
 
-GRAMMAR = Grammar((*noun_phrases.RULES, *facts.RULES, *instructions.RULES, *questions.RULES, *part_frames.RULES, *score_frames.RULES))
+GRAMMAR = Grammar(
+    (
+        *noun_phrases.RULES,
+        *facts.RULES,
+        *instructions.RULES,
+        *questions.RULES,
+        *part_frames.RULES,
+        *score_frames.RULES,
+        *score_line_frames.RULES,
+    )
+)
 LONGEST = 80  # words and signs; the longest that is printed has some 35
 
 

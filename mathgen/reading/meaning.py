@@ -263,11 +263,12 @@ class LetterIs(NamedTuple):
 
 
 class PointsEach(NamedTuple):
-    """ "Each red pin knocked down earns 5 points." """
+    """ "Each red pin knocked down earns 5 points", "... left standing loses 2 points". Of a group, where one is told."""
 
     measure: Measure
     np: Np
     number: Number
+    sign: int = 1
 
 
 class BonusPoints(NamedTuple):
@@ -283,9 +284,31 @@ class ScoreIs(NamedTuple):
     number: Number
 
 
+class StartingScores(NamedTuple):
+    """ "Each of these pins earned a point": the counts told are the scores so far."""
+
+    np: Np
+
+
+class OneLine(NamedTuple):
+    """ "A score is a start value plus the same number of points for each pin knocked down." """
+
+    measure: Measure
+    np: Np
+
+
+class GoalScore(NamedTuple):
+    """ "The goal is a total score of more than 50." """
+
+    np: Np
+    number: Number
+    passes: bool  # more than; else at least
+
+
 Claim = (
     Count | EachTrial | Portion | Series | More | Times | NextSet | SameRate | Points | PointsEarned | ShareOut | GoalMean
     | OneMoreTrial | TrialCount | Some | TheseWere | TotalWas | AllTheOthers | Look | Against | Rounding
     | PartOf | NextGoal | TheFraction | EqualFraction
     | RuleIs | EquationIs | LetterIs | PointsEach | BonusPoints | ScoreIs
+    | StartingScores | OneLine | GoalScore
 )  # fmt: skip

@@ -67,6 +67,12 @@ def in_words(reading: Reading, table: TrialTable, scenario: Scenario) -> str:
             sentence = f"Find the score for {'; '.join(number)}."
         case "equation":
             sentence = f"Find {number[0]} from the equation."
+        case "level":
+            sentence = f"Find how many {things} make the two scores equal: {'; '.join(number)}."
+        case "line":
+            sentence = f"Find the number of the line through the scores: {'; '.join(number)}."
+        case "goal":
+            sentence = f"Find the least number of {things} that {who} must {base} to reach the goal, after {number[0]}."
         case "change":
             sentence = f"Find the percent {'increase' if asked.sign > 0 else 'decrease'} from {number[0]} to {number[1]}."
     form = form_in_words(reading.demand) if reading.demand.form not in ("whole", "any", "name") else ""

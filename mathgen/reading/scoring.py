@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from typing import Literal
+from typing import Literal, NamedTuple
 
 from mathgen.asks.expression import Expr, Op, Quantity, Stated, Value
 from mathgen.reading import comparing
@@ -14,6 +14,7 @@ from mathgen.reading.tokens import NotRead, Number
 from mathgen.reading.told import Fact, Told
 from mathgen.reading.wanted import HowMany, Score, ValueOf
 from mathgen.scenario.words import Scenario
+from mathgen.trials.scope import Label
 
 Sign = Literal["+", "-"]
 EARNS, LOSES, BONUS, SCORE = "points for each", "points lost for each", "bonus points", "points in all"
@@ -39,12 +40,12 @@ def equation_is(told: Told, claim: EquationIs) -> None:
     """Keep an equation; whether it is that of the story is seen when the question is known.
 
     Raises:
-        NotRead: there are two.
+        NotRead: there are three.
     """
-    if told.scoring.equation is not None:
-        raise NotRead("there are two equations")
-    told.scoring.equation = claim
-    told.open["equation"] = "the equation"
+    if len(told.scoring.equations) == 2:
+        raise NotRead("there are three equations")
+    told.scoring.equations.append(claim)
+    told.open[f"equation {len(told.scoring.equations)}"] = "the equation"
 
 
 def letter_is(told: Told, claim: LetterIs) -> None:
@@ -71,7 +72,7 @@ def points_each(told: Told, claim: PointsEach) -> None:
     if any((one.measure, one.np) == (claim.measure, claim.np) for one in told.scoring.each):
         raise NotRead("it is said twice what earns points")
     told.scoring.each.append(claim)
-    told.facts.append(Fact(Stated(int(claim.number.value), EARNS), claim.number.text))
+    told.facts.append(Fact(Stated(int(claim.number.value), EARNS if claim.sign > 0 else LOSES), claim.number.text))
     told.open[f"points each {len(told.scoring.each)}"] = claim.number.text
     _named(told, claim.np)
 
@@ -157,7 +158,7 @@ def value_of(question: ValueOf, told: Told, _: Scenario) -> Asked:
 
 def how_many(question: HowMany, told: Told, scenario: Scenario) -> Asked:
     """A count asked for: from the points that it earned, where points are told of."""
-    if not told.scoring.scores:
+    if not told.scoring.scores and len(told.scoring.equations) < 2:
         return comparing.how_many(question, told, scenario)
     letters = told.scoring.letters
     return _solved(told, told.quantity(question.measure, question.np), letters[0].letter if len(letters) == 1 else None)
@@ -172,15 +173,17 @@ def _solved(told: Told, unknown: Quantity, letter: str | None) -> Asked:
     uses = [f"letter {letter}"] if letter is not None else []
     if letter is not None and _letters(told)[letter] != unknown:
         raise NotRead(f"{letter} stands for something else")
+    if len(told.scoring.each) == 2 or len(told.scoring.letters) == 2:
+        return _of_two(told, unknown)
     if told.scoring.scores:
         left, right, goal = _of_points(told, unknown, letter)
         uses += ["rule"] if told.scoring.rule else ["points each 1"]
         uses += ["bonus", "score 1"]
     else:
         left, right, goal = _of_all(told, unknown)
-    equation = told.scoring.equation
-    if equation is not None:
-        uses.append("equation")
+    if told.scoring.equations:
+        equation = told.scoring.equations[0]
+        uses.append("equation 1")
         if letter is None or _shape(equation.left, letter) != left or _shape(equation.right, letter) != right:
             raise NotRead("the equation is not that of the story")
     return Asked("equation", Value(goal), WHOLE, (unknown,), tuple(uses), unknown)
@@ -234,7 +237,93 @@ def _of_all(told: Told, unknown: Quantity) -> tuple[Shape, Shape, Expr]:
     whole = unknown._replace(measure="set_up")
     rest = unknown._replace(measure="standing" if unknown.measure == "down" else "down")
     counts = {fact.expr for fact in told.facts}
-    if told.scoring.equation is None or unknown.measure == "set_up" or not {whole, rest} <= counts:
+    if not told.scoring.equations or unknown.measure == "set_up" or not {whole, rest} <= counts:
         raise NotRead("no equation follows from what is told")
     n, k = int(evaluate(whole, told.counts)), int(evaluate(rest, told.counts))
     return ((1, True), (k, False)), ((n, False),), Op("-", (whole, rest))
+
+
+class _Kind(NamedTuple):
+    """One of two kinds of things: how many, and what each earns (or, below 0, loses)."""
+
+    things: Quantity
+    each: int
+    letter: str | None
+
+
+def _of_two(told: Told, unknown: Quantity) -> Asked:
+    """x + y = n and px + qy = r: how many of one kind, from how many of both and what both earned."""
+    state = told.scoring
+    kinds, total, uses = _kinds_by_equations(told, unknown) if state.letters else _kinds_by_points(told, unknown)
+    own = [kind for kind in kinds if kind.things == unknown]
+    if len(own) != 1:
+        raise NotRead("the points are for something else")
+    [other] = [kind for kind in kinds if kind.things != unknown]
+    both = _both(told, unknown, other.things)
+    if both not in {fact.expr for fact in told.facts}:
+        raise NotRead("it is not said how many there were of both")
+    gap = Op("-", (Stated(total, SCORE), Op("*", (Stated(other.each, EARNS), both))))
+    goal = Op("/", (gap, Stated(own[0].each - other.each, EARNS)))
+    return Asked("equation", Value(goal), WHOLE, (unknown, other.things), uses, unknown)
+
+
+def _both(told: Told, one: Quantity, other: Quantity) -> Quantity:
+    """All of two kinds: of two colors, or knocked down and left standing."""
+    if one.scope == other.scope and {one.measure, other.measure} == {"down", "standing"}:
+        return Quantity("set_up", one.scope)
+    if one.measure != other.measure or one.scope[:2] != other.scope[:2] or not one.scope.colors or not other.scope.colors:
+        raise NotRead("the two do not go together")
+    groups, trials = (getattr(one.scope, part) or told.mentions.every(part) for part in ("groups", "trials"))
+    return Quantity(one.measure, told.mentions.scope(groups, trials, (*one.scope.colors, *other.scope.colors)))
+
+
+def _kinds_by_points(told: Told, unknown: Quantity) -> tuple[list[_Kind], int, tuple[str, ...]]:
+    state = told.scoring
+    if len(state.scores) != 1 or state.bonus is not None or state.rule or state.equations:
+        raise NotRead("it is not said what was earned")
+    [score] = state.scores
+    place = unknown.scope._replace(colors=None)
+    if told.scope(score.np._replace(colors=told.mentions.every("colors"))) != place:
+        raise NotRead("the points are those of something else")
+    kinds = [
+        _Kind(told.quantity(one.measure, Np(*_place(told, unknown), one.np.colors)), one.sign * int(one.number.value), None)
+        for one in state.each
+    ]
+    told_of = score.np.colors
+    if isinstance(told_of, tuple) and set(told_of) != {color for kind in kinds for color in kind.things.scope.colors or ()}:
+        raise NotRead("the points are those of other colors")
+    return kinds, int(score.number.value), ("points each 1", "points each 2", "score 1")
+
+
+def _place(told: Told, one: Quantity) -> tuple[tuple[Label, ...], tuple[Label, ...]]:
+    return one.scope.groups or told.mentions.every("groups"), one.scope.trials or told.mentions.every("trials")
+
+
+def _kinds_by_equations(told: Told, unknown: Quantity) -> tuple[list[_Kind], int, tuple[str, ...]]:
+    """Two equations in two letters: the first says how many there were, the second what was earned."""
+    state = told.scoring
+    if len(state.equations) != 2 or len(state.letters) != 2 or state.each or state.scores:
+        raise NotRead("there are not two equations")
+    letters = _letters(told, Np(*_place(told, unknown)))
+    (first, n), (second, r) = ((one.left, one.right) for one in state.equations)
+    one, other = letters.values()
+    if [term.letter for term in first] != list(letters) or [(term.sign, term.number) for term in first] != [(1, None), (1, None)]:
+        raise NotRead("the first equation is not that of the story")
+    both = _both(told, one, other)
+    if not _alone(n) or n[0].number.value != evaluate(both, told.counts):  # type: ignore[union-attr]
+        raise NotRead("the first equation is not that of the story")
+    if [term.letter for term in second] != list(letters) or not _alone(r) or any(term.number is None for term in second):
+        raise NotRead("the second equation is not clear")
+    kinds = []
+    for term, count in zip(second, letters.values(), strict=True):
+        assert term.number is not None  # seen just above
+        told.facts.append(Fact(_stated(term), term.number.text))
+        kinds.append(_Kind(count, term.sign * int(term.number.value), term.letter))
+    [end] = r
+    assert end.number is not None  # a term alone without letter is a number
+    told.facts.append(Fact(Stated(int(end.number.value), SCORE), end.number.text))
+    return kinds, int(end.number.value), ("equation 1", "equation 2", *(f"letter {letter}" for letter in letters))
+
+
+def _alone(terms: Terms) -> bool:
+    return len(terms) == 1 and terms[0].letter is None

@@ -14,6 +14,7 @@ from mathgen.reading.meaning import (
     EqualFraction,
     EquationIs,
     GoalMean,
+    GoalScore,
     Labels,
     LetterIs,
     Look,
@@ -21,6 +22,7 @@ from mathgen.reading.meaning import (
     NextGoal,
     NextSet,
     Np,
+    OneLine,
     OneMoreTrial,
     Points,
     PointsEach,
@@ -55,11 +57,14 @@ class Scoring:
     """What is told of points: a rule or an equation with its letters, what earns points, and what was earned."""
 
     rule: Terms = ()
-    equation: EquationIs | None = None
+    equations: list[EquationIs] = field(default_factory=list)
     letters: list[LetterIs] = field(default_factory=list)
     each: list[PointsEach] = field(default_factory=list)
     bonus: Number | None = None
     scores: list[ScoreIs] = field(default_factory=list)
+    starting: bool = False  # whether the counts told are scores already
+    line: OneLine | None = None
+    goal: GoalScore | None = None
 
 
 @dataclass(eq=False, repr=False)

@@ -169,6 +169,27 @@ class ValueOf(NamedTuple):
     terms: Terms
 
 
+class LevelWith(NamedTuple):
+    """ "How many pins must each group knock down next time for the two scores to be equal?" """
+
+    measure: Measure
+    np: Np
+
+
+class OfLine(NamedTuple):
+    """ "How many points does each pin earn?", "What is the start value?" """
+
+    part: Literal["slope", "start"]
+    np: Np | None = None
+
+
+class FewestNeeded(NamedTuple):
+    """ "What is the least number of pins the Owls must knock down next time?" """
+
+    measure: Measure
+    np: Np
+
+
 Question = (
     HowMany
     | HowManyOfTotal
@@ -189,6 +210,9 @@ Question = (
     | Change
     | Score
     | ValueOf
+    | LevelWith
+    | OfLine
+    | FewestNeeded
 )
 
 

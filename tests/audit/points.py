@@ -10,11 +10,11 @@ from sympy import Rational
 from tests.audit.results import Reach
 from tests.audit.wording import Texts
 
-_RULE = re.compile(r"\b(\d+)([a-z]) ([-+]) (\d+)([a-z])\b")
+_RULE = re.compile(r"\b(\d+)([a-z]) ([-+]) (\d+)([a-z])\b(?! = )")
 
 
 def asked_points(line: dict[str, Any], texts: Texts) -> Rational | None:
-    """The value of a rule such as 5d - 2m; None where the words have no such rule.
+    """The value of a rule such as 5d - 2m; None where the words have no such rule; an equation is none.
 
     Each letter is the count whose words stand right behind it: "m red pins", "m is the number left standing".
     """

@@ -159,6 +159,45 @@ def _one_step_equation(line: Problem) -> bool:
     return bool(_exact(line) + p == q if p else factor * _exact(line) == q)
 
 
+def _both_sides(line: Problem) -> bool:
+    """A linear equation with x on both sides, and one solution."""
+    sides = line["relation"].split("=")
+    return all(re.search(r"\bx\b", side) for side in sides) and solutions(line["relation"]) == (_exact(line),)
+
+
+def _two_unknowns(line: Problem) -> bool:
+    """px + q(n - x) = r, or px - q(n - x) = r: what one of two unknowns leaves of n is the other."""
+    found = re.fullmatch(r"(\d+)\*x ([-+]) (\d+)\*\((\d+) - x\) = (\d+)", line["relation"])
+    if found is None:
+        return False
+    p, q, n, r = (int(found[place]) for place in (1, 3, 4, 5))
+    x = _exact(line)
+    return bool(0 < x < n and p * x + (q if found[2] == "+" else -q) * (n - x) == r)
+
+
+def _told_line(line: Problem) -> bool:
+    """Two points of a line, counts against scores: its slope, or its value at 0."""
+    scores = [value(given["number"]) for given in line["givens"] if given["quantity"] == "points in all"]
+    counts = [value(given["number"]) for given in line["givens"] if given["where"] == "words" and given["scope"] is not None]
+    if len(scores) != 2 or not _says(r"\bstart value\b|\bline\b")(line):
+        return False
+    if len(counts) != 2:  # to be read in the table
+        return bool(line["cells"])
+    slope = (scores[0] - scores[1]) / (counts[0] - counts[1])
+    return bool(_exact(line) == (slope if _says(r"\bslope\b|does each")(line) else scores[0] - slope * counts[0]))
+
+
+def _least_number(line: Problem) -> bool:
+    """The least whole number with which the score so far, at so many points for each, passes (or reaches) a goal."""
+    numbers = {given["quantity"]: value(given["number"]) for given in line["givens"]}
+    each, goal = numbers.pop("points for each", None), numbers.pop("goal in points", None)
+    have = sum(value(given["number"]) for given in line["givens"] if given["scope"] is not None)
+    if each is None or goal is None or not _says(r"\b(least|smallest) number\b")(line):
+        return False
+    reached = [each * (have + count) for count in (_exact(line) - 1, _exact(line))]
+    return bool(reached[0] <= goal < reached[1] if _says("more than")(line) else reached[0] < goal <= reached[1])
+
+
 SHOWS: dict[str, Callable[[Problem], bool]] = {
     "2.OA.A.1": lambda p: _add_or_subtract(p) and steps_taken(_lines(p)) <= 2,
     "2.NBT.B.6": _two_digit_addends,
@@ -196,5 +235,9 @@ SHOWS: dict[str, Callable[[Problem], bool]] = {
     "7.RP.A.3": lambda p: _says("percent")(p) and _says("increase|decrease|change|error")(p),
     "7.EE.B.3": lambda p: (steps_taken(_lines(p)) >= 2 or len(_forms_given(p)) > 1) and _exact(p).q != 1,
     "7.EE.B.4a": _two_step_equation,
+    "7.EE.B.4b": _least_number,
+    "8.EE.C.7b": _both_sides,
+    "8.EE.C.8c": _two_unknowns,
+    "8.F.B.4": _told_line,
     "7.SP.C.6": lambda p: _says("about")(p) and _says("expect|predict")(p) and _part_of(p, percent=False),
 }

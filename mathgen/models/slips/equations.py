@@ -72,3 +72,79 @@ def bonus_added_again(a: int, bonus: int, total: int) -> Wrong:
 def bonus_for_each(a: int, bonus: int, total: int) -> Wrong:
     """5x + 10 as 15x. From memory."""
     return _shared(total, a + bonus)
+
+
+@slip("L13", "Both scores grow. How much faster does one of them grow?")
+def rates_added(behind: int, rates: int) -> Wrong:
+    return _shared(behind, rates)
+
+
+@slip("L14", "How far apart are the scores at the start?")
+def starts_added(a: int, b: int, rates: int) -> Wrong:
+    return _shared(a + b, rates)
+
+
+@slip("L15", "The one in front earns points, too.")
+def one_stands_still(behind: int, rate: int) -> Wrong:
+    return _shared(behind, rate)
+
+
+@slip("L16", "That is the number of the other {items}. Look at what is asked.")
+def the_other_unknown(other: int) -> Wrong:
+    return whole(other)
+
+
+@slip("L17", "That is how many there were of both. How many were of the one kind?")
+def both_together(both: int) -> Wrong:
+    return whole(both)
+
+
+@slip("L18", "Not all of the points come from these {items}.")
+def all_points_of_one(total: int, rate: int) -> Wrong:
+    return _shared(total, rate)
+
+
+@slip("L19", "One of them more means one less of the others. Both change the score.")
+def rates_subtracted(total: int, rates: int) -> Wrong:
+    return _shared(total, rates)
+
+
+@slip("L20", "That is the start. How much does the score grow for one more?")
+def start_for_slope(start: int) -> Wrong:
+    return whole(start)
+
+
+@slip("L21", "That is how much the score grows. Where does it start?")
+def slope_for_start(slope: int) -> Wrong:
+    return whole(slope)
+
+
+@slip("L22", "That is what the {items} earned. Take it away from the score.")
+def grown_for_start(grown: int) -> Wrong:
+    return whole(grown)
+
+
+@slip("L23", "Each of the {items} earns more than one point.")
+def one_point_each(score: int, count: int) -> Wrong:
+    return whole(score - count)
+
+
+@slip("L24", "That many only reaches the goal. The score has to be more.")
+def reaches_only(count: int) -> Wrong:
+    """More than read as at least. From memory."""
+    return whole(count)
+
+
+@slip("L25", "At least means that the goal itself is enough.")
+def passes_the_goal(count: int) -> Wrong:
+    return whole(count)
+
+
+@slip("L26", "Count the points that were earned already.")
+def from_nothing(count: int) -> Wrong:
+    return whole(count)
+
+
+@slip("L27", "That is the score. The question asks for the number of {items}.")
+def score_for_count(score: int) -> Wrong:
+    return whole(score)
