@@ -7,7 +7,7 @@ from __future__ import annotations
 
 from sympy import Integer, Rational
 
-from mathgen.asks.expression import Ask, Choice, Expr, Op, Quantity, Stat, Stated
+from mathgen.asks.expression import Ask, Choice, Expr, Op, Quantity, Stat, Stated, Truth
 from mathgen.trials.totals import Totals
 
 
@@ -63,12 +63,14 @@ def _op(expr: Op, totals: Totals) -> Rational:
 
 
 def answer(ask: Ask, totals: Totals) -> Rational | str:
-    """The number, the value of the ratio, or the name of the one label that strictly beats every other.
+    """The number, the value of the ratio, the name of the one label that strictly beats every other, or "true" or "false".
 
     Raises:
         NoAnswer: division by zero, or a tie.
     """
     goal = ask.goal
+    if isinstance(goal, Truth):
+        return "true" if _holds(goal, totals) else "false"
     if not isinstance(goal, Choice):
         return value(goal.expr, totals)
     values = [value(expr, totals) for expr in goal.exprs]
@@ -77,3 +79,12 @@ def answer(ask: Ask, totals: Totals) -> Rational | str:
     if len(winners) != 1:
         raise NoAnswer("a tie")
     return winners[0]
+
+
+def _holds(goal: Truth, totals: Totals) -> bool:
+    left, right = value(goal.left, totals), value(goal.right, totals)
+    if not goal.divides:
+        return bool(left == right if goal.test == "=" else left > right if goal.test == ">" else left < right)
+    if not (left.is_integer and right.is_integer and left > 0 and right > 0):
+        raise NoAnswer("only whole numbers are shared out")
+    return bool(left % right == 0) == (goal.test == "multiple")

@@ -3,7 +3,7 @@
     leaf   = Quantity(measure, scope) | Stated(number) | Unknown
     expr   = leaf | Op(symbol, exprs) | Stat(name, series) | Ordered(series, place)
     Fact   = Equation(left, right)
-    Goal   = Value(expr) | Ratio(first, second) | Choice(labels, exprs, most)
+    Goal   = Value(expr) | Ratio(first, second) | Choice(labels, exprs, most) | Truth(left, test, right)
     Ask(goal, given, demand)
 
 Named tuples: a bank builds thousands, and equal expressions must be equal, hashable and cheap.
@@ -29,6 +29,9 @@ class Stated(NamedTuple):
 
     number: int
     meaning: str  # what it counts: "set up next time", "more than", "goal mean", "trials", "times"
+
+
+PAIR = Stated(2, "pair")  # the word says the number
 
 
 class Unknown(NamedTuple):
@@ -74,6 +77,11 @@ class Value(NamedTuple):
 
     expr: Expr
 
+    @property
+    def exprs(self) -> tuple[Expr, ...]:
+        """All that has to be worked out, as every goal tells it."""
+        return (self.expr,)
+
 
 class Ratio(NamedTuple):
     """How does one compare with the other, as a ratio in this order?"""
@@ -86,6 +94,10 @@ class Ratio(NamedTuple):
         """Its value: how many of the first there are for each one of the second."""
         return Op("/", (self.first, self.second))
 
+    @property
+    def exprs(self) -> tuple[Expr, ...]:
+        return (self.expr,)
+
 
 class Choice(NamedTuple):
     """Which label has the greatest (or least) value?"""
@@ -95,7 +107,27 @@ class Choice(NamedTuple):
     most: bool = True
 
 
-Goal = Value | Ratio | Choice
+Test = Literal["=", ">", "<", "multiple", "no multiple"]
+
+
+class Truth(NamedTuple):
+    """Is it so? ``multiple``: whether the left goes into groups of the right with none over; ``no multiple``: with some over."""
+
+    left: Expr
+    test: Test
+    right: Expr
+
+    @property
+    def exprs(self) -> tuple[Expr, ...]:
+        return (self.left, self.right)
+
+    @property
+    def divides(self) -> bool:
+        """Whether something is shared out, rather than two sides compared."""
+        return self.test in ("multiple", "no multiple")
+
+
+Goal = Value | Ratio | Choice | Truth
 
 
 class Ask(NamedTuple):

@@ -8,7 +8,7 @@ from __future__ import annotations
 
 from collections.abc import Callable
 
-from mathgen.asks.expression import Ask, Choice, Equation, Expr, Op, Ordered, Quantity, Stat, Stated, Unknown
+from mathgen.asks.expression import Ask, Choice, Equation, Expr, Op, Ordered, Quantity, Ratio, Stat, Stated, Truth, Unknown, Value
 
 X = Unknown()
 
@@ -19,10 +19,10 @@ def relation(ask: Ask) -> Equation:
     Where the words assert something about the asked quantity, that is the equation; else the goal itself is turned round.
 
     Raises:
-        TypeError: a goal that has no equation (``Choice``).
+        TypeError: a goal that has no equation (``Choice``, ``Truth``).
     """
-    if isinstance(ask.goal, Choice):
-        raise TypeError("a choice between labels has no equation in one unknown")
+    if not isinstance(ask.goal, Value | Ratio):
+        raise TypeError("only a number that is asked for has an equation in one unknown")
     goal = ask.goal.expr
     for fact in ask.given:
         found = Equation(_put(fact.left, goal), _put(fact.right, goal))
@@ -70,6 +70,22 @@ def _has_unknown(expr: Expr) -> bool:
 def written(equation: Equation, count: Callable[[Quantity], int]) -> str:
     """The equation in ASCII, quantities as their counts, readable by sympy: ``12*x = 9``."""
     return f"{_text(equation.left, count, 0)} = {_text(equation.right, count, 0)}"
+
+
+def question_in_x(ask: Ask, count: Callable[[Quantity], int]) -> str:
+    """Any ask as an equation in x that sympy reads.
+
+    Of a choice, x is the greatest (or least) of the values. Of a statement, x is how far the left is from the right (0 where they are
+    equal), or what is over when the left is put in groups of the right (0 where none is).
+    """
+    goal = ask.goal
+    if isinstance(goal, Choice):
+        return f"x = {'Max' if goal.most else 'Min'}({', '.join(_text(expr, count, 0) for expr in goal.exprs)})"
+    if isinstance(goal, Truth):
+        if goal.divides:
+            return f"x = Mod({_text(goal.left, count, 0)}, {_text(goal.right, count, 0)})"
+        return written(Equation(X, Op("-", goal.exprs)), count)
+    return written(relation(ask), count)
 
 
 _BINDS = {"+": 1, "-": 1, "*": 2, "/": 2}

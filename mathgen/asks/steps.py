@@ -9,7 +9,7 @@ from __future__ import annotations
 from math import gcd, lcm
 from typing import NamedTuple
 
-from mathgen.asks.expression import Ask, Choice, Equation, Expr, Op, Quantity, Ratio, Stat, Stated
+from mathgen.asks.expression import PAIR, Ask, Choice, Equation, Expr, Op, Quantity, Ratio, Stat, Stated, Truth
 from mathgen.asks.relation import relation
 from mathgen.exact.demand import Demand
 from mathgen.trials.scope import Measure
@@ -120,6 +120,18 @@ class Working:
         assert halfway is not None
         self.line(f"{total} / 2", halfway)
         return Number(total, 2, halfway)
+
+    def pairs(self, number: int) -> None:
+        """A number as a double, or a double and one more: 3 + 3 + 1 = 7. Nothing is divided before grade 3."""
+        half, over = divmod(number, 2)
+        self.line(f"{half} + {half}{' + 1' if over else ''}", str(number))
+
+    def groups(self, number: int, size: int) -> None:
+        """The most full groups, and what is over: 3 * 5 = 15, 17 - 15 = 2."""
+        count, over = divmod(number, size)
+        self.line(f"{count} * {size}", str(count * size))
+        if over:
+            self.line(f"{number} - {count * size}", str(over))
 
     def ratio(self, first: Expr, second: Expr) -> None:
         """Puts down two numbers as a ratio. Nothing is divided: 18 to 6 stays 18/6."""
@@ -277,6 +289,12 @@ def school_steps(ask: Ask, reader: CellReader, printed: dict[Expr, str]) -> tupl
     working = Working(reader, printed)
     if isinstance(ask.goal, Choice):
         _same_bottoms(working, [working.number(expr) for expr in ask.goal.exprs])
+    elif isinstance(ask.goal, Truth):
+        left, right = (working.number(expr) for expr in ask.goal.exprs)
+        if ask.goal.divides and ask.goal.right == PAIR:
+            working.pairs(left.top)
+        elif ask.goal.divides:
+            working.groups(left.top, right.top)
     elif isinstance(ask.goal, Ratio):
         working.ratio(ask.goal.first, ask.goal.second)
     elif isinstance(ask.goal.expr, Quantity) or (ask.given and _by_undoing(relation(ask))):

@@ -7,6 +7,7 @@ from collections.abc import Iterator
 from dataclasses import dataclass, field
 
 from mathgen.asks.expression import Ask
+from mathgen.bank.balance import tips
 from mathgen.bank.builder import Builder, Stopped
 from mathgen.bank.desk import Desk
 from mathgen.bank.draw import drafts, stream
@@ -16,7 +17,7 @@ from mathgen.problems.record import Problem
 from mathgen.proof.record import proved
 from mathgen.proof.verdict import AGREES
 
-_NOT_THE_GATE = ("words", "no wording for this grade", "graph", "twice")
+_NOT_THE_GATE = ("words", "no wording for this grade", "graph", "twice", "yes and no")
 
 
 @dataclass
@@ -33,7 +34,7 @@ class Report:
         other = sum(self.stopped[reason] for reason in _NOT_THE_GATE)
         gate = self.proposed - self.kept - sum(self.failed.values()) - other
         lines = [
-            f"proposed {self.proposed}, stopped by the gate {gate}, without fitting words or met twice {other}, "
+            f"proposed {self.proposed}, stopped by the gate {gate}, without fitting words, met twice or too often yes (or no) {other}, "
             f"failed proof {sum(self.failed.values())}, kept {self.kept}",
         ]
         if self.stopped:
@@ -55,11 +56,15 @@ def build_bank(desk: Desk, curriculum: Curriculum, grades: tuple[int, ...], seed
 def _of_model(builder: Builder, model: ProblemModel, seed: int, per_model: int, report: Report) -> Iterator[Problem]:
     rng = stream(seed, "bank", builder.grade, model.name)
     kept: set[Ask] = set()
+    answers: Counter[object] = Counter()
     for draft in drafts(model.space(builder.desk.view), rng):
         report.proposed += 1
         one = builder.candidate(model, draft, rng)
         if isinstance(one, Stopped):
             report.stopped[one.reasons[0]] += 1
+            continue
+        if tips(one.exact, answers):
+            report.stopped["yes and no"] += 1
             continue
         problem = builder.finish(one)
         if not proved(problem):
@@ -69,6 +74,7 @@ def _of_model(builder: Builder, model: ProblemModel, seed: int, per_model: int, 
             report.stopped["twice"] += 1
             continue
         kept.add(problem.ask)
+        answers[one.exact] += 1
         report.kept += 1
         report.kept_by_grade[builder.grade] += 1
         yield problem

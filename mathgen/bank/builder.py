@@ -14,11 +14,12 @@ from typing import Literal, NamedTuple
 from sympy import Rational
 
 from mathgen.asks.evaluate import NoAnswer, answer
-from mathgen.asks.expression import Ask, Choice, Expr, Op, Quantity, Stat, Stated
+from mathgen.asks.expression import Ask, Expr, Op, Quantity, Stat, Stated, Truth
+from mathgen.asks.relation import question_in_x
 from mathgen.asks.steps import school_steps
 from mathgen.bank.desk import Desk
 from mathgen.bank.givens import givens_of, may_be_bar, on_one_graph, to_be_read
-from mathgen.bank.key import answer_of, relation_of, slips_of
+from mathgen.bank.key import answer_of, slips_of
 from mathgen.difficulty.levels import level
 from mathgen.difficulty.score import Features, score
 from mathgen.exact.accepted import shown
@@ -248,7 +249,7 @@ class Builder:
             cells=candidate.cells,
             answer=key,
             steps=tuple(map(Step, candidate.steps)),
-            relation=relation_of(draft, self.desk.judge.rows),
+            relation=question_in_x(draft.ask, self.desk.judge.rows.count),
             givens=candidate.givens,
             slips=slips_of(self.desk, draft, key),
             must_not_show=draft.must_not_show,
@@ -260,9 +261,9 @@ class Builder:
 def outline(ask: Ask) -> tuple[object, ...]:
     """The structure of an ask without its quantities: asks alike in this and in their numbers have the same working."""
     goal = ask.goal
-    exprs: list[Expr] = list(goal.exprs) if isinstance(goal, Choice) else [goal.expr]
+    exprs: list[Expr] = list(goal.exprs)
     exprs += [side for fact in ask.given for side in fact]
-    return (ask.demand, *map(_outline, exprs))
+    return (ask.demand, goal.test if isinstance(goal, Truth) else "", *map(_outline, exprs))
 
 
 def _outline(expr: Expr) -> object:

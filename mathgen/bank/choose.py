@@ -12,6 +12,7 @@ from functools import lru_cache, partial
 
 from sympy import Rational
 
+from mathgen.bank.balance import tips
 from mathgen.bank.builder import Candidate
 from mathgen.bank.clashes import clash
 from mathgen.bank.pool import Pool
@@ -75,6 +76,8 @@ def _showing(slips: tuple[tuple[str, tuple[int | str, ...]], ...], exact: object
 
 def _fits(one: Candidate, chosen: list[Candidate]) -> bool:
     if isinstance(one.exact, str) and sum(other.exact == one.exact for other in chosen) >= _NAMES_MOST:
+        return False
+    if tips(one.exact, Counter(other.exact for other in chosen)):
         return False
     if one.draft.clash and sum(other.draft.clash for other in chosen) >= _CLASHES_MOST:
         return False

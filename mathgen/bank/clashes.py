@@ -5,7 +5,7 @@ from __future__ import annotations
 import re
 from functools import lru_cache
 
-from mathgen.asks.expression import Choice, Expr, Op, Quantity
+from mathgen.asks.expression import Expr, Op, Quantity, Ratio, Value
 from mathgen.bank.builder import Candidate
 from mathgen.trials.scope import Scope
 
@@ -13,9 +13,9 @@ _LABELS = re.compile(r"\d+(?:/\d+|\.\d+)?%?")
 
 
 def asked(candidate: Candidate) -> Expr | None:
-    """The quantity, or expression, that a candidate asks for; None for "which"."""
+    """The quantity, or expression, that a candidate asks for; None for "which" and "is it so"."""
     goal = candidate.draft.ask.goal
-    return None if isinstance(goal, Choice) else goal.expr
+    return goal.expr if isinstance(goal, Value | Ratio) else None
 
 
 def asked_totals(candidate: Candidate) -> frozenset[Quantity]:

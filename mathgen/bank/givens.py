@@ -7,7 +7,7 @@ from functools import lru_cache
 from sympy import Integer
 
 from mathgen.asks.evaluate import value
-from mathgen.asks.expression import Choice, Expr, Op, Quantity, Stat, Stated
+from mathgen.asks.expression import Expr, Op, Quantity, Ratio, Stat, Stated, Value
 from mathgen.bank.desk import Desk
 from mathgen.problems.draft import Draft
 from mathgen.problems.record import Cell, Given
@@ -15,7 +15,7 @@ from mathgen.scenario.words import Scenario
 from mathgen.trials.scope import Scope
 from mathgen.wording.say import Words
 
-STRUCTURAL = frozenset({"whole", "how many"})  # numbers that no sentence has to print: 1 whole, the count of a list
+STRUCTURAL = frozenset({"whole", "how many", "pair"})  # numbers that no sentence has to print: 1 whole, the count of a list, 2 in a pair
 
 
 def to_be_read(draft: Draft, printed: dict[Expr, str]) -> tuple[Quantity, ...]:
@@ -25,13 +25,11 @@ def to_be_read(draft: Draft, printed: dict[Expr, str]) -> tuple[Quantity, ...]:
         ValueError: the words lack a number that no table holds; a fault of the wording file.
     """
     goal = draft.ask.goal
-    if isinstance(goal, Choice):
-        waiting: list[Expr] = list(goal.exprs)
-    elif draft.ask.given:
-        waiting = [side for fact in draft.ask.given for side in fact]
+    if isinstance(goal, Value | Ratio) and draft.ask.given:
+        waiting: list[Expr] = [side for fact in draft.ask.given for side in fact]
     else:
-        waiting = [goal.expr]
-    asked = goal.expr if not isinstance(goal, Choice) and isinstance(goal.expr, Quantity) else None
+        waiting = list(goal.exprs)
+    asked = goal.expr if isinstance(goal, Value) and isinstance(goal.expr, Quantity) else None
     found: dict[Quantity, None] = {}
     while waiting:
         expr = waiting.pop(0)

@@ -8,8 +8,7 @@ from math import lcm
 from sympy import Rational
 
 from mathgen.asks.evaluate import value
-from mathgen.asks.expression import Ask, Choice, Equation, Ratio, Stat, Stated
-from mathgen.asks.relation import relation, written
+from mathgen.asks.expression import PAIR, Ask, Choice, Ratio, Stat, Truth, Value
 from mathgen.bank.desk import Desk
 from mathgen.exact.accepted import LONGEST_DECIMAL, accepted, shown
 from mathgen.exact.demand import Demand
@@ -17,8 +16,9 @@ from mathgen.exact.forms import decimal, decimal_places, fraction, fraction_over
 from mathgen.models.slips import slip_rule
 from mathgen.problems.draft import Draft
 from mathgen.problems.record import Answer, Slip
-from mathgen.proof.raw import RawRows
 from mathgen.scenario.naming import group_name, trial_name
+
+YES_OR_NO = {"true": "Yes", "false": "No"}
 
 
 def answer_of(desk: Desk, draft: Draft, exact: Rational | str, text: str) -> Answer:
@@ -32,6 +32,10 @@ def answer_of(desk: Desk, draft: Draft, exact: Rational | str, text: str) -> Ans
     """
     demand = draft.ask.demand
     said = desk.scenario
+    if isinstance(draft.ask.goal, Truth):
+        assert isinstance(exact, str)  # a truth is "true" or "false"
+        word = YES_OR_NO[exact]
+        return Answer("truth", exact, word, word, (word, exact), demand, _side_by_side(desk, draft.ask.goal))
     if isinstance(exact, str):
         name = name_of(desk, draft, exact)
         return Answer("name", exact, name, name, tuple(dict.fromkeys((name, exact))), demand, _comparison(desk, draft))
@@ -44,7 +48,7 @@ def answer_of(desk: Desk, draft: Draft, exact: Rational | str, text: str) -> Ans
 
 def _in_order(desk: Desk, ask: Ask) -> str:
     """The list of a median, put in order: "4, 8, 9". No equality can say it."""
-    expr = None if isinstance(ask.goal, Choice) else ask.goal.expr
+    expr = ask.goal.expr if isinstance(ask.goal, Value) else None
     if not isinstance(expr, Stat) or expr.name != "median":
         return ""
     return f"in order: {', '.join(str(one) for one in sorted(value(one, desk.totals) for one in expr.series))}"
@@ -55,6 +59,16 @@ def name_of(desk: Desk, draft: Draft, label: str) -> str:
     if "trials" in draft.wanted:
         return trial_name(next(trial for trial in desk.table.trials if str(trial) == label), desk.scenario)
     return group_name(label, desk.scenario).removeprefix("the ") if "groups" in draft.wanted else label
+
+
+def _side_by_side(desk: Desk, goal: Truth) -> str:
+    """What shows a statement to be true or false, where the steps do not say it: "11 > 10", "7 is odd"."""
+    left, right = (value(expr, desk.totals) for expr in goal.exprs)
+    if goal.right == PAIR:
+        return f"{left} is {'odd' if left % 2 else 'even'}"
+    if goal.divides:
+        return ""
+    return f"{fraction(left)} {'=' if left == right else '>' if left > right else '<'} {fraction(right)}"
 
 
 def _because(exact: Rational, text: str, demand: Demand) -> str:
@@ -92,7 +106,9 @@ def slips_of(desk: Desk, draft: Draft, key: Answer) -> tuple[Slip, ...]:
         wrong = rule.wrong(*numbers)
         if wrong is None:
             continue
-        if isinstance(wrong, str):
+        if isinstance(wrong, str) and key.kind == "truth":
+            text = YES_OR_NO[wrong] if wrong != key.exact else None
+        elif isinstance(wrong, str):
             text = name_of(desk, draft, wrong) if wrong not in key.accepted else None
         else:
             text = _wrong_text(wrong[0], wrong[1], draft.shown_as or key.demand, key.exact, key.shown)
@@ -117,12 +133,3 @@ def _wrong_text(top: int, bottom: int, demand: Demand, exact: Rational, key: str
     if demand.places is not None:
         text = min(text, shown(wrong, Demand(demand.form)), key=len)  # a pupil writes 2%, not 2.0%
     return None if text == key else text
-
-
-def relation_of(draft: Draft, rows: RawRows) -> str:
-    """The question as an equation in x that sympy reads; of a choice, x is the greatest (or least) of the values."""
-    goal = draft.ask.goal
-    if not isinstance(goal, Choice):
-        return written(relation(draft.ask), rows.count)
-    texts = [written(Equation(expr, Stated(0, "")), rows.count).removesuffix(" = 0") for expr in goal.exprs]
-    return f"x = {'Max' if goal.most else 'Min'}({', '.join(texts)})"

@@ -6,6 +6,7 @@ from collections import Counter
 from collections.abc import Callable
 from dataclasses import dataclass
 
+from mathgen.bank.balance import tips
 from mathgen.bank.builder import Builder, Candidate, Stopped
 from mathgen.bank.desk import Desk
 from mathgen.bank.draw import drafts, stream
@@ -91,6 +92,7 @@ def _draw(builder: Builder, model: ProblemModel, plan: SheetPlan, draws: int, po
     rng = stream(plan.seed, "sheet", builder.grade, model.name)
     stopped = pool.stopped.setdefault(model.name, Counter())
     found: list[Candidate] = []
+    answers: Counter[object] = Counter()
     for tried, draft in enumerate(drafts(model.space(builder.desk.view), rng)):
         if len(found) == draws or tried == draws * _PATIENCE:
             break
@@ -104,6 +106,9 @@ def _draw(builder: Builder, model: ProblemModel, plan: SheetPlan, draws: int, po
             stopped["standard"] += 1
         elif plan.level is not None and one.level != plan.level:
             stopped["level"] += 1
+        elif tips(one.exact, answers):
+            stopped["yes and no"] += 1
         else:
             found.append(one)
+            answers[one.exact] += 1
     return found

@@ -21,6 +21,7 @@ Structure = Literal[
     "percent change",
     "pooled rate",
     "statistic",
+    "is it so",
 ]
 
 

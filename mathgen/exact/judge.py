@@ -91,6 +91,16 @@ def _judge_name(expected: str, typed: str) -> tuple[Verdict, str]:
     return WRONG, f'the answer is "{expected}"'
 
 
+_TRUTH = {"yes": "true", "y": "true", "true": "true", "t": "true", "no": "false", "n": "false", "false": "false", "f": "false"}
+
+
+def _judge_truth(expected: str, typed: str) -> tuple[Verdict, str]:
+    said = _TRUTH.get(_whole_name(typed))
+    if said is None:
+        return UNREADABLE, "neither yes nor no"
+    return (RIGHT, "the same answer") if said == _TRUTH.get(_whole_name(expected)) else (WRONG, "the other answer")
+
+
 class _Reading(NamedTuple):
     """One way to take a typed number, counted in the demanded unit (percents for percent:N)."""
 
@@ -217,6 +227,8 @@ def judge(expected: str, demand: str, typed: str, units: tuple[str, ...] = UNITS
     asked = parse_demand(demand)
     if asked.form == "name":
         return _judge_name(expected, typed)
+    if asked.form == "truth":
+        return _judge_truth(expected, typed)
     key = _read(expected, units)
     try:
         read = _read(typed, units)

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from typing import NamedTuple
 
-from mathgen.asks.expression import Ask, Choice, Expr, Op, Quantity, Stat, Stated
+from mathgen.asks.expression import Ask, Expr, Op, Quantity, Stat, Stated, Value
 from mathgen.exact.demand import Demand
 from mathgen.trials.scope import Scope
 
@@ -33,9 +33,9 @@ class Draft(NamedTuple):
     def leaves(self) -> tuple[Expr, ...]:
         """Every leaf of the ask, once each, in order: what a pupil has to know, but for the asked quantity."""
         goal = self.ask.goal
-        if not self.ask.given and type(goal) is not Choice:
-            return tuple(dict.fromkeys(leaves_of(goal.expr)))  # type: ignore[union-attr]
-        exprs: list[Expr] = list(goal.exprs) if isinstance(goal, Choice) else [goal.expr]
+        if not self.ask.given and type(goal) is Value:
+            return tuple(dict.fromkeys(leaves_of(goal.expr)))
+        exprs: list[Expr] = list(goal.exprs)
         exprs += [side for fact in self.ask.given for side in fact]
         return tuple(dict.fromkeys([leaf for expr in exprs for leaf in leaves_of(expr)]))
 

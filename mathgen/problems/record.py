@@ -42,9 +42,12 @@ class Slip(NamedTuple):
 
 
 class Answer(NamedTuple):
-    """The key. ``exact`` is the unrounded number (of a ratio its value, or the name); ``shown`` is what a pupil should write."""
+    """The key.
 
-    kind: Literal["number", "name", "ratio"]
+    ``exact`` is the unrounded number (of a ratio its value), the name, or "true" or "false"; ``shown`` is what a pupil should write.
+    """
+
+    kind: Literal["number", "name", "ratio", "truth"]
     exact: Rational | str
     shown: str  # "3/12", "12", "62.5%", "Owls", "17:7"
     display: str  # with its unit: "9 pins"

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import re
 from functools import lru_cache
 from itertools import pairwise
 
@@ -12,6 +13,7 @@ from mathgen.exact.parse import NotANumber, written
 from mathgen.problems.record import Answer, Problem, Slip
 from mathgen.proof.verdict import AGREES
 
+_ODD_OR_EVEN = re.compile(r"(\d+) is (odd|even)")
 _IN_ORDER = "in order: "  # what stands before the list of a median
 
 
@@ -45,6 +47,9 @@ def check(answer: Answer, slips: tuple[Slip, ...]) -> None:
     Raises:
         FormFails: see above.
     """
+    if answer.kind == "truth":
+        _check_truth(answer, slips)
+        return
     if answer.kind == "name":
         right = {answer.exact, answer.shown, answer.display}
         if not right <= set(answer.accepted) or right & {slip.value for slip in slips}:
@@ -60,6 +65,29 @@ def check(answer: Answer, slips: tuple[Slip, ...]) -> None:
     for slip in slips:
         if _value(slip.value) in taken:
             raise FormFails(f"slip {slip.id} gives {slip.value}, which is right")
+
+
+_WORDS = {"Yes": "true", "No": "false"}
+
+
+def _check_truth(answer: Answer, slips: tuple[Slip, ...]) -> None:
+    """Yes for true and no for false, in every form; a slip is the other one; what is said to show it is true."""
+    if {_WORDS.get(text, text) for text in (*answer.accepted, answer.shown, answer.display)} != {answer.exact}:
+        raise FormFails(f"{answer.display} is displayed for {answer.exact}")
+    if any(_WORDS.get(slip.value) in (answer.exact, None) for slip in slips):
+        raise FormFails("a slip that says the same")
+    kind = _ODD_OR_EVEN.fullmatch(answer.because)
+    if kind is not None:
+        true = (int(kind[1][-1]) in (1, 3, 5, 7, 9)) == (kind[2] == "odd")
+    else:
+        true = not answer.because or _side_by_side(*answer.because.split(" "))
+    if not true:
+        raise FormFails(f"{answer.because} is not so")
+
+
+def _side_by_side(left: str, sign: str, right: str) -> bool:
+    one, other = _value(left), _value(right)
+    return bool(one == other if sign == "=" else one > other if sign == ">" else one < other)
 
 
 def _falls(because: str) -> bool:

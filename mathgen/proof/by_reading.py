@@ -11,7 +11,7 @@ from collections.abc import Callable
 
 from sympy import Rational
 
-from mathgen.asks.expression import Ask, Expr, Op, Quantity, Stated
+from mathgen.asks.expression import Ask, Expr, Op, Quantity, Stated, Truth
 from mathgen.problems.record import Problem
 from mathgen.proof.verdict import AGREES
 from mathgen.reading.read_problem import Reader, Reading
@@ -19,7 +19,8 @@ from mathgen.reading.tokens import NotRead
 from mathgen.trials.scope import Scope
 from mathgen.trials.table import TrialTable
 
-Solved = Callable[[Ask], Rational | str | None]  # the ask's answer on a shadow; None where it has none
+# The ask's answer on a shadow, or both sides of a statement; None where it has none.
+Solved = Callable[[Ask], Rational | str | tuple[Rational, ...] | None]
 
 
 def verdict(problem: Problem, reader: Reader, shadows: tuple[tuple[TrialTable, Solved], ...]) -> str:
@@ -83,10 +84,15 @@ def _plain(expr: Expr, table: TrialTable) -> Expr:
 
 
 def _on_shadows(problem: Problem, reading: Reading, shadows: tuple[tuple[TrialTable, Solved], ...]) -> str:
+    goal, read = problem.ask.goal, reading.goal
+    statement = isinstance(goal, Truth)
+    if statement != isinstance(read, Truth) or (isinstance(goal, Truth) and isinstance(read, Truth) and goal.test != read.test):
+        return "reads as another kind of question"
     for dark, solved in shadows:
         expected = solved(problem.ask)
+        found: Rational | str | tuple[Rational, ...] | None
         try:
-            found = reading.value_on(dark)
+            found = reading.sides_on(dark) if statement else reading.value_on(dark)
         except NotRead:
             found = None
         if isinstance(found, str) and isinstance(expected, str) and found.endswith(f" {expected}"):

@@ -2,19 +2,18 @@
 
 Quantities are added up afresh from the table's raw rows. The equation stays symbolic (linear in x over QQ) until sympy's row
 reduction solves it; there has to be exactly one solution. A question of "which" has no equation: there the one label
-whose value strictly beats every other is taken.
+whose value strictly beats every other is taken. A statement is held against both its sides.
 """
 
 from __future__ import annotations
 
 from typing import Any, NamedTuple
 
-from sympy import QQ, Rational
+from sympy import QQ, ZZ, Rational
 from sympy.polys.matrices.sdm import sdm_irref
 
-from mathgen.asks.expression import Ask, Choice, Equation, Expr, Ordered, Quantity, Stat, Stated, Unknown
-from mathgen.asks.relation import relation
-from mathgen.asks.relation import written as written_relation
+from mathgen.asks.expression import Ask, Choice, Equation, Expr, Goal, Ordered, Quantity, Stat, Stated, Truth, Unknown
+from mathgen.asks.relation import question_in_x, relation
 from mathgen.exact.parse import written
 from mathgen.problems.record import Given, Problem
 from mathgen.proof.raw import RawRows
@@ -49,7 +48,7 @@ def verdict(problem: Problem, rows: RawRows) -> str:
         return f"gives {found}"
     if ask.equals is not None and found != rows.count(ask.equals):
         return f"gives {found}, where the table has {rows.count(ask.equals)}"
-    if not isinstance(ask.goal, Choice) and problem.relation != written_relation(relation(ask), rows.count):
+    if problem.relation != question_in_x(ask, rows.count):
         return f"{problem.relation} is not the question's relation"
     return AGREES
 
@@ -68,6 +67,8 @@ def solve(ask: Ask, rows: RawRows) -> Rational | str:
     """
     if isinstance(ask.goal, Choice):
         return _winner(ask.goal, rows)
+    if isinstance(ask.goal, Truth):
+        return "true" if _is_so(ask.goal, rows) else "false"
     equation = relation(ask)
     left, right = _symbolic(equation.left, rows), _symbolic(equation.right, rows)
     row = {0: QQ.convert(left.slope - right.slope), 1: QQ.convert(right.constant - left.constant)}
@@ -144,6 +145,25 @@ def true_to_table(given: Given, rows: RawRows) -> bool:
         return given.number == str(expr.number) and bool(given.value == expr.number)
     found = _constant(expr, rows)
     return bool(given.value == found and written(given.number).value == found)
+
+
+def sides(goal: Goal, rows: RawRows) -> tuple[Rational, ...]:
+    """What the parts of a goal come to: two statements that are both true need not be one.
+
+    Raises:
+        NoSolution: a part has no value.
+    """
+    return tuple(_constant(expr, rows) for expr in goal.exprs)
+
+
+def _is_so(goal: Truth, rows: RawRows) -> bool:
+    left, right = sides(goal, rows)
+    difference = left - right
+    if goal.divides:
+        if left.q != 1 or right.q != 1 or min(left, right) < 1:
+            raise NoSolution("only whole numbers are shared out")
+        return bool(ZZ.rem(ZZ(int(left)), ZZ(int(right))) == 0) == (goal.test == "multiple")
+    return bool({"=": difference.is_zero, ">": difference.is_positive, "<": difference.is_negative}[goal.test])
 
 
 def _winner(goal: Choice, rows: RawRows) -> str:

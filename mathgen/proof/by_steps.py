@@ -10,7 +10,7 @@ from __future__ import annotations
 import re
 from functools import lru_cache
 
-from mathgen.asks.expression import Ask, Choice, Expr, Op, Quantity, Stat
+from mathgen.asks.expression import Ask, Choice, Expr, Op, Quantity, Stat, Stated, Truth, Value
 from mathgen.problems.record import Answer, Problem
 from mathgen.proof.verdict import AGREES
 
@@ -42,8 +42,10 @@ def _check(problem: Problem) -> None:
     givens = tuple(given.number for given in problem.givens) + _counts_of_series(ask)
     printed = {given.expr for given in problem.givens}
     goal = ask.goal
-    exprs = goal.exprs if isinstance(goal, Choice) else (goal.expr,)
-    operations = sum(_operations(expr, printed) for expr in exprs)
+    operations = sum(_operations(expr, printed) for expr in goal.exprs)
+    if isinstance(goal, Truth):
+        _check_statement(problem, goal, steps, givens, operations)
+        return
     if isinstance(goal, Choice):
         pairs = _pairs(problem, goal)
         results = follow(steps, givens, operations, pairs)
@@ -169,8 +171,8 @@ def _in_form(answer: Answer, last: str) -> bool:
     return True  # any form is right, or the exact value is worked out and the rounding is the last thing to do
 
 
-def _pairs(problem: Problem, goal: Choice) -> tuple[_PAIR, ...]:
-    """The value of each label of a choice, as the givens have it."""
+def _pairs(problem: Problem, goal: Choice | Truth) -> tuple[_PAIR, ...]:
+    """The value of each label of a choice, or of both sides of a statement, as the givens have it."""
     numbers = {given.expr: number(given.number) for given in problem.givens}
     read = {given.expr: numbers[given.expr] for given in problem.givens if given.where == "table"}
     return tuple(_lowest(*_pair(expr, numbers, read)) for expr in goal.exprs)
@@ -205,13 +207,52 @@ def _check_winner(problem: Problem, goal: Choice, pairs: tuple[_PAIR, ...]) -> N
         raise NotTrue(f"the steps point to {winners}")
 
 
+def _check_statement(problem: Problem, goal: Truth, steps: tuple[str, ...], givens: tuple[str, ...], operations: int) -> None:
+    """Both sides have to be given or worked out. Where something is put in groups, the steps have to say how many and what is over."""
+    left, right = _pairs(problem, goal)
+    if not goal.divides:
+        results = follow(steps, givens, operations, (left, right))
+        if not {left, right} <= {number(given) for given in givens} | set(results):
+            raise NotTrue("a side is neither given nor worked out")
+        apart = left[0] * right[1] - right[0] * left[1]
+        true = apart == 0 if goal.test == "=" else apart > 0 if goal.test == ">" else apart < 0
+    else:
+        (amount, one), (size, other) = left, right
+        if (one, other) != (1, 1) or amount < 1 or size < 1:
+            raise NotTrue("only whole numbers are put in groups")
+        over, full = amount, 0
+        while over >= size:
+            over, full = over - size, full + 1
+        results = follow(steps, (*givens, str(full), str(size)), operations + 1, (left, (full * size, 1) if not over else (over, 1)))
+        # A double, and one more where one is over; else the full groups, taken away where something is over.
+        doubled = ((full, 1), (full, 1), *(((1, 1),) if over else ()))
+        grouped = ((amount, 1), (full * size, 1)) if over else ((full, 1), (size, 1))
+        ends = {(doubled, left)} if size == 2 else set()
+        ends.add((grouped, (over, 1) if over else left))
+        if not results or _read(steps[-1]) not in ends:
+            raise NotTrue("the steps do not say what is over")
+        true = (over == 0) == (goal.test == "multiple")
+    if problem.answer.exact != ("true" if true else "false"):
+        raise NotTrue(f"the steps show it to be {str(true).lower()}")
+
+
 def _pair(expr: Expr, numbers: dict[Expr, _PAIR], read: dict[Expr, _PAIR]) -> _PAIR:
     """A value as a pair: the given itself, the sum of the cells read for it, or the part over the whole."""
     if expr in numbers:
         return numbers[expr]
-    if isinstance(expr, Op) and expr.symbol == "/":
-        (top, bottom), (other_top, other_bottom) = (_pair(arg, numbers, read) for arg in expr.args)
-        return top * other_bottom, bottom * other_top
+    if isinstance(expr, Op):
+        (top, bottom), *others = (_pair(arg, numbers, read) for arg in expr.args)
+        for other_top, other_bottom in others:
+            if expr.symbol == "/":
+                top, bottom = top * other_bottom, bottom * other_top
+            elif expr.symbol == "*":
+                top, bottom = top * other_top, bottom * other_bottom
+            else:
+                sign = 1 if expr.symbol == "+" else -1
+                top, bottom = top * other_bottom + sign * other_top * bottom, bottom * other_bottom
+        return top, bottom
+    if isinstance(expr, Stated):
+        return expr.number, 1  # a structural constant: 2 in a pair
     if isinstance(expr, Quantity):
         cells = [top for one, (top, _) in read.items() if isinstance(one, Quantity) and _within(one, expr)]
         if cells:
@@ -229,9 +270,7 @@ def _within(cell: Quantity, total: Quantity) -> bool:
 def _counts_of_series(ask: Ask) -> tuple[str, ...]:
     """How many numbers a mean is of, or the two in the middle of a list: structural constants that no word has to print."""
     goal = ask.goal
-    if isinstance(goal, Choice):
-        return ()
-    if not isinstance(goal.expr, Stat):
+    if not isinstance(goal, Value) or not isinstance(goal.expr, Stat):
         return ()
     return ("2",) if goal.expr.name == "median" else (str(len(goal.expr.series)),)
 

@@ -33,6 +33,7 @@ Kind = Literal[
     "level",
     "line",
     "goal",
+    "in pairs",
 ]
 
 
@@ -50,7 +51,7 @@ class Asked(NamedTuple):
 
     def stated(self) -> list[Stated]:
         """The numbers in the goal that only the words give."""
-        return [] if isinstance(self.goal, Choice) else _stated(self.goal.expr)
+        return [] if isinstance(self.goal, Choice) else [stated for expr in self.goal.exprs for stated in _stated(expr)]
 
 
 def _stated(expr: Expr) -> list[Stated]:
@@ -59,7 +60,7 @@ def _stated(expr: Expr) -> list[Stated]:
     return [stated for part in expr.args for stated in _stated(part)] if isinstance(expr, Op) else []
 
 
-WHOLE, ANY, PERCENT, NAME = Demand("whole"), Demand("any"), Demand("percent"), Demand("name")
+WHOLE, ANY, PERCENT, NAME, TRUTH = Demand("whole"), Demand("any"), Demand("percent"), Demand("name"), Demand("truth")
 
 
 def check_whole(told: Told, scope: Scope, whole: Number | None) -> None:

@@ -20,6 +20,7 @@ from mathgen.reading.meaning import (
     EquationIs,
     GoalMean,
     GoalScore,
+    InPairs,
     Labels,
     LetterIs,
     Look,
@@ -51,6 +52,7 @@ from mathgen.reading.meaning import (
 )
 from mathgen.reading.mentions import DIMENSIONS
 from mathgen.reading.one_whole import equal_fraction, part_of, the_fraction
+from mathgen.reading.pairs import in_pairs
 from mathgen.reading.score_lines import goal_score, one_line, starting_scores
 from mathgen.reading.scoring import bonus_points, equation_is, letter_is, points_each, rule_is, score_is
 from mathgen.reading.tokens import NotRead, Number
@@ -323,6 +325,7 @@ _TAKE = {
     NextGoal: next_goal,
     TheFraction: the_fraction,
     EqualFraction: equal_fraction,
+    InPairs: in_pairs,
     SameRate: _same_rate,
     Points: _points,
     PointsEarned: _points_earned,

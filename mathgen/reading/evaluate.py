@@ -6,7 +6,7 @@ from itertools import product
 
 from sympy import Integer, Rational
 
-from mathgen.asks.expression import Choice, Expr, Goal, Op, Ordered, Quantity, Stat, Stated, Unknown
+from mathgen.asks.expression import Choice, Expr, Goal, Op, Ordered, Quantity, Stat, Stated, Truth, Unknown
 from mathgen.reading.tokens import NotRead
 from mathgen.trials.scope import Label, Measure, Scope
 from mathgen.trials.table import TrialTable
@@ -103,11 +103,13 @@ def _of_list(expr: Stat | Ordered, ordered: list[int]) -> Rational:
 
 
 def answer(goal: Goal, counts: Counts) -> Rational | str:
-    """A number, or the label whose value beats every other.
+    """A number, the label whose value beats every other, or "true" or "false".
 
     Raises:
         NotRead: as ``evaluate``, or two labels tie.
     """
+    if isinstance(goal, Truth):
+        return "true" if _is_true(goal, counts) else "false"
     if not isinstance(goal, Choice):
         return evaluate(goal.expr, counts)
     values = [evaluate(expr, counts) for expr in goal.exprs]
@@ -116,3 +118,17 @@ def answer(goal: Goal, counts: Counts) -> Rational | str:
     if len(labels) != 1:
         raise Tie(tuple(labels))
     return labels[0]
+
+
+def _is_true(goal: Truth, counts: Counts) -> bool:
+    left, right = evaluate(goal.left, counts), evaluate(goal.right, counts)
+    match goal.test:
+        case "=":
+            return bool(left == right)
+        case ">":
+            return bool(left > right)
+        case "<":
+            return bool(left < right)
+    if not left.is_integer or left <= 0 or right <= 0:
+        raise NotRead("only whole numbers can be put in equal groups")
+    return bool((left / right).is_integer) == (goal.test == "multiple")

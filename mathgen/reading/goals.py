@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from mathgen.asks.expression import Quantity
-from mathgen.reading import comparing, going_on, one_whole, parting, score_lines, scoring
+from mathgen.reading import comparing, going_on, one_whole, pairs, parting, score_lines, scoring
 from mathgen.reading.asked import Asked
 from mathgen.reading.evaluate import evaluate
 from mathgen.reading.meaning import Np
@@ -25,7 +25,9 @@ from mathgen.reading.wanted import (
     OfLine,
     OneShare,
     OtherNumber,
+    Paired,
     Part,
+    Partners,
     PartOfSet,
     Question,
     RatioOf,
@@ -69,6 +71,8 @@ _ASKED = {
     ColorPart: parting.color_part,
     PartOfSet: one_whole.part_of_set,
     OtherNumber: one_whole.other_number,
+    Paired: pairs.paired,
+    Partners: pairs.partners,
     NextCount: going_on.next_count,
     NextSetUp: going_on.next_set_up,
     Needed: going_on.needed,

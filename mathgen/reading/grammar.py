@@ -1,7 +1,7 @@
 """The grammar made ready, and sentences read by it.
 
 To add a frame: one ``rule`` in ``facts`` (tells something), ``instructions`` (where to look), ``questions`` (asks)
-``part_frames`` (parts of one whole, told and asked) or ``score_frames`` (points, rules and equations), made of the
+``part_frames`` (parts of one whole, told and asked), ``pair_frames`` or ``score_frames`` (points, rules, equations), made of the
 shared parts of ``noun_phrases``: ``<who>``, ``<when>``, ``<tail>``, ``<things>``, ``<counted>``, ``<whole>``. It makes one of the
 records of ``meaning`` or ``wanted``. A new record needs one function more: a claim in ``claims``, a question in ``comparing``,
 ``parting`` or ``going_on``, listed at the end of ``claims`` or ``goals``. Words that a rule names are known from then on; add to
@@ -11,7 +11,7 @@ too.
 
 from __future__ import annotations
 
-from mathgen.reading import facts, instructions, noun_phrases, part_frames, questions, score_frames, score_line_frames
+from mathgen.reading import facts, instructions, noun_phrases, pair_frames, part_frames, questions, score_frames, score_line_frames
 from mathgen.reading.chart import Clash, Grammar, build
 from mathgen.reading.tokens import NotRead, Sentence
 from mathgen.reading.wanted import Meaning
@@ -25,6 +25,7 @@ GRAMMAR = Grammar(
         *part_frames.RULES,
         *score_frames.RULES,
         *score_line_frames.RULES,
+        *pair_frames.RULES,
     )
 )
 LONGEST = 80  # words and signs; the longest that is printed has some 35

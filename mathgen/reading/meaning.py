@@ -132,6 +132,13 @@ class EqualFraction(NamedTuple):
     measure: Measure | None = None
 
 
+class InPairs(NamedTuple):
+    """ "Put these red pins in pairs." """
+
+    measure: Measure | None
+    np: Np
+
+
 class SameRate(NamedTuple):
     """ "Suppose the fraction stays the same." """
 
@@ -308,7 +315,7 @@ class GoalScore(NamedTuple):
 Claim = (
     Count | EachTrial | Portion | Series | More | Times | NextSet | SameRate | Points | PointsEarned | ShareOut | GoalMean
     | OneMoreTrial | TrialCount | Some | TheseWere | TotalWas | AllTheOthers | Look | Against | Rounding
-    | PartOf | NextGoal | TheFraction | EqualFraction
     | RuleIs | EquationIs | LetterIs | PointsEach | BonusPoints | ScoreIs
     | StartingScores | OneLine | GoalScore
+    | PartOf | NextGoal | TheFraction | EqualFraction | InPairs
 )  # fmt: skip

@@ -8,7 +8,7 @@ from typing import NamedTuple
 
 from sympy import Rational
 
-from mathgen.asks.expression import Choice, Expr, Goal, Quantity
+from mathgen.asks.expression import Expr, Goal, Quantity
 from mathgen.exact.demand import Demand
 from mathgen.reading.evaluate import Counts, Tie, answer, evaluate, quantities
 
@@ -33,8 +33,7 @@ class Plan(NamedTuple):
 
 
 def quantities_of(goal: Goal | Picked) -> list[Quantity]:
-    exprs = goal.exprs if isinstance(goal, Choice | Picked) else (goal.expr,)
-    return [q for expr in exprs for q in quantities(expr)]
+    return [q for expr in goal.exprs for q in quantities(expr)]
 
 
 _TESTS: dict[str, Callable[[Rational, int], bool]] = {

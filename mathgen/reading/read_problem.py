@@ -10,7 +10,7 @@ from typing import NamedTuple
 
 from sympy import Rational
 
-from mathgen.asks.expression import Choice, Goal, Quantity
+from mathgen.asks.expression import Goal, Quantity
 from mathgen.exact.demand import Demand
 from mathgen.exact.rounding import rounded
 from mathgen.reading.asked import Asked, whole_number
@@ -60,6 +60,14 @@ class Reading(NamedTuple):
             NotRead: the question has no answer there.
         """
         return answer(self.goal, _counts(_ById(table)))
+
+    def sides_on(self, table: TrialTable) -> tuple[Rational, ...]:
+        """What each part of the question comes to on another table.
+
+        Raises:
+            NotRead: as ``value_on``.
+        """
+        return tuple(evaluate(expr, _counts(_ById(table))) for expr in self.goal.exprs)
 
 
 class Reader:
@@ -145,7 +153,7 @@ class Reader:
     def _demand(self, one: Asked, rounding: Demand | None, form: Demand | None) -> Demand:
         demand = one.demand
         if form is not None:
-            if demand.form in ("whole", "name"):
+            if demand.form in ("whole", "name", "truth"):
                 raise NotRead("the answer cannot have that form")
             demand = form
         if rounding is not None:
@@ -156,8 +164,7 @@ class Reader:
 
     def _check_places(self, one: Asked, told: Told) -> None:
         """Everything told must be about what is asked: the same groups, trials and colors, no more and no fewer."""
-        exprs = one.goal.exprs if isinstance(one.goal, Choice) else (one.goal.expr,)
-        worked_with = self._cells([quantity for expr in exprs for quantity in quantities(expr)])
+        worked_with = self._cells([quantity for expr in one.goal.exprs for quantity in quantities(expr)])
         cells = worked_with | self._cells(one.subjects)
         useless = [
             number

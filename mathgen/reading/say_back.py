@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from mathgen.asks.expression import Quantity, Stat, Value
+from mathgen.asks.expression import Quantity, Stat, Truth, Value
 from mathgen.exact.demand import Demand
 from mathgen.exact.demand import in_words as form_in_words
 from mathgen.reading.read_problem import Reading
@@ -75,6 +75,9 @@ def in_words(reading: Reading, table: TrialTable, scenario: Scenario) -> str:
             sentence = f"Find the least number of {things} that {who} must {base} to reach the goal, after {number[0]}."
         case "change":
             sentence = f"Find the percent {'increase' if asked.sign > 0 else 'decrease'} from {number[0]} to {number[1]}."
+        case "in pairs":
+            assert isinstance(asked.goal, Truth)
+            sentence = f"Say whether {number[0]} is {'even' if asked.goal.test == 'multiple' else 'odd'}."
     form = form_in_words(reading.demand) if reading.demand.form not in ("whole", "any", "name") else ""
     return f"{sentence} Give the answer {form}." if form else sentence
 

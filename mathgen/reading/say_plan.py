@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from mathgen.asks.expression import Choice, Expr, Op, Quantity, Ratio, Stat, Stated, Value
+from mathgen.asks.expression import Choice, Expr, Op, Quantity, Ratio, Stat, Stated, Truth, Value
 from mathgen.exact.demand import in_words
 from mathgen.exact.forms import fraction
 from mathgen.reading.evaluate import Counts, evaluate
@@ -25,6 +25,7 @@ def sentence_of(plan: Plan, table: TrialTable, scenario: Scenario) -> str:
         return f"{what} for which it is {tested} {goal.number}: {'; '.join(map(named, goal.exprs))}."
     if isinstance(goal, Choice):
         return f"Find which is the {'greatest' if goal.most else 'smallest'}: {'; '.join(map(named, goal.exprs))}."
+    assert not isinstance(goal, Truth)  # no wish asks whether something is so
     if isinstance(goal, Ratio):
         text = f"Find the ratio: {named(goal.first)}, to {named(goal.second)}"
     elif plan.kind == "part" and isinstance(goal.expr, Op):
@@ -57,7 +58,7 @@ def _named(expr: Expr, table: TrialTable, scenario: Scenario) -> str:
 def steps_of(plan: Plan, counts: Counts, scenario: Scenario) -> list[str]:
     """Each count that is needed, then each equality that leads to the answer."""
     goal = plan.goal
-    exprs = goal.exprs if isinstance(goal, Choice | Picked) else (goal.first, goal.second) if isinstance(goal, Ratio) else (goal.expr,)
+    exprs = (goal.first, goal.second) if isinstance(goal, Ratio) else goal.exprs
     lines: list[str] = []
     for expr in exprs:
         for part in _counted(expr):

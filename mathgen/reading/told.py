@@ -15,6 +15,7 @@ from mathgen.reading.meaning import (
     EquationIs,
     GoalMean,
     GoalScore,
+    InPairs,
     Labels,
     LetterIs,
     Look,
@@ -100,6 +101,7 @@ class Told:
     the_fraction: Measure | None = None  # "find the fraction knocked down"
     equal_fraction: EqualFraction | None = None
     scoring: Scoring = field(default_factory=Scoring)
+    in_pairs: InPairs | None = None
     open: dict[str, str] = field(default_factory=dict)
 
     def scopes(self, np: Np, together: bool = False) -> list[Scope]:

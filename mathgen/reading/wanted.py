@@ -107,6 +107,20 @@ class OtherNumber(NamedTuple):
     place: Literal["top", "bottom"]
 
 
+class Paired(NamedTuple):
+    """ "Can all of these red pins be put in pairs?", "Is the number of red pins knocked down an odd number?" """
+
+    measure: Measure | None  # None where "these" says it
+    np: Np
+    even: bool
+
+
+class Partners(NamedTuple):
+    """ "Does every pin have a partner?": of those that were put in pairs."""
+
+    all_have: bool
+
+
 class NextSetUp(NamedTuple):
     """How many must be set up for the next goal; ``same`` where the question itself says that the rate stays the same."""
 
@@ -203,6 +217,8 @@ Question = (
     | PartOfSet
     | OtherNumber
     | NextSetUp
+    | Paired
+    | Partners
     | NextCount
     | Needed
     | OneShare

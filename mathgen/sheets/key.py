@@ -53,14 +53,13 @@ def worked_answer(
         names: of groups, trials and colors, that must not be set as fractions.
         options: the answers to choose from, where the sheet has them.
     """
-    shown = problem.answer.shown
     own = names if problem.answer.kind == "name" else ()
     return {
         "number": number,
         "text": running_parts(problem.text, stress_not=True, names=names),
         "answer": _answer(problem, names),
         "steps": [working(step) for step in _lines(problem)],
-        "accepted": [parts(form, own) for form in problem.answer.accepted if form != shown and _taught(form, grade)],
+        "accepted": [parts(form, own) for form in _other_forms(problem) if _taught(form, grade)],
         "demand": parts(_demand_line(problem)),
         "because": parts(problem.answer.because) if problem.answer.because else [],
         "right": right_letter(options) if options else "",
@@ -79,6 +78,12 @@ def _lettered(problem: Problem, options: tuple[Option, ...]) -> list[tuple[str, 
     if options:
         return [(one.letter, one.slip) for one in options if one.slip is not None]
     return list(zip("abc", problem.slips[:MISTAKES_SHOWN], strict=False))
+
+
+def _other_forms(problem: Problem) -> list[str]:
+    """The other ways to write the answer. Yes needs none; a name is its own."""
+    answer = problem.answer
+    return [] if answer.kind == "truth" else [form for form in answer.accepted if form != answer.shown]
 
 
 def _taught(form: str, grade: int) -> bool:

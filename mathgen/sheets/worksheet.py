@@ -47,12 +47,12 @@ def i_can_lines(problems: tuple[Problem, ...], words: dict[str, Any]) -> list[st
 def show_how(forms: tuple[ChosenForm, ...]) -> int | None:
     """Which problem, counted from 0, asks pupils to show how they know: the same in every form.
 
-    A choice between groups or colors if there is one, for its answer alone says little; else the middle problem.
+    A choice between groups or colors, or of yes and no, if there is one, for its answer alone says little; else the middle problem.
     """
     problems = forms[0].problems if forms else ()
     if not problems:
         return None
-    choices = [index for index, problem in enumerate(problems) if index and problem.answer.kind == "name"]
+    choices = [index for index, problem in enumerate(problems) if index and problem.answer.kind in ("name", "truth")]
     return choices[0] if choices else len(problems) // 2
 
 

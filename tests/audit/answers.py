@@ -9,7 +9,7 @@ from typing import Any
 
 from sympy import Rational
 
-from tests.audit import choices, published
+from tests.audit import choices, published, truths
 from tests.audit.asked import asked_median, asked_ratio, asked_shares, asked_totals
 from tests.audit.givens import ways
 from tests.audit.points import asked_points
@@ -41,6 +41,9 @@ def faults(line: dict[str, Any], texts: Texts) -> Iterator[str]:
             yield f"answer: {err}"
     elif kind == "ratio":
         yield from _ratio(line, texts)
+    elif kind == "truth":
+        yield from truths.faults(line, texts)
+        yield from _slips(line, {line["answer"]["display"], line["answer"]["exact"]})
     elif kind == "name":
         yield from choices.faults(line, texts)
         yield from _slips(line, {line["answer"]["exact"]})

@@ -198,8 +198,18 @@ def _least_number(line: Problem) -> bool:
     return bool(reached[0] <= goal < reached[1] if _says("more than")(line) else reached[0] < goal <= reached[1])
 
 
+def _pairs(line: Problem) -> bool:
+    """A number of up to 20 as a double, or a double and one more."""
+    last = _lines(line)[-1] if line["steps"] else None
+    if last is None or line["answer"]["kind"] != "truth":
+        return False
+    addends = last.numbers[:-1]
+    return bool(addends[0] == addends[1] and list(addends[2:]) in ([], ["1"]) and value(last.numbers[-1]) <= 20)
+
+
 SHOWS: dict[str, Callable[[Problem], bool]] = {
     "2.OA.A.1": lambda p: _add_or_subtract(p) and steps_taken(_lines(p)) <= 2,
+    "2.OA.C.3": _pairs,
     "2.NBT.B.6": _two_digit_addends,
     "2.MD.D.10": lambda p: _graph(p) and steps_taken(_lines(p)) == 1,
     "3.NBT.A.2": _add_or_subtract,

@@ -73,7 +73,7 @@ def place(problem: Problem, table: TrialTable) -> tuple[object, ...]:
 def key(problem: Problem, table: TrialTable) -> tuple[object, ...]:
     """What a swap of labels must not change. A name is told by its position."""
     exact: object = problem.answer.exact
-    if isinstance(exact, str):
+    if problem.answer.kind == "name" and isinstance(exact, str):
         words = [str(label) for label in (*table.groups, *table.colors)]
         trials = [label for label in table.trials if str(label) in exact.split()]
         exact = words.index(exact) if exact in words else table.trials.index(trials[0])

@@ -237,6 +237,8 @@ def _built(node: ast.expr) -> Expr:
         case ast.BinOp(left=left, op=operator, right=right) if type(operator) in _SIGNS:
             a, b = _built(left), _built(right)
             return {"+": lambda: a + b, "-": lambda: a - b, "*": lambda: a * b, "/": lambda: a / b}[_SIGNS[type(operator)]]()
+        case ast.Call(func=ast.Name(id="Mod"), args=[amount, size]):
+            return _built(amount) % _built(size)
         case ast.Call(func=ast.Name(id="Max" | "Min" as name), args=parts):
             return (Max if name == "Max" else Min)(*map(_built, parts))
     raise UnreadableError(f"relation has a {ast.dump(node)}")

@@ -10,7 +10,7 @@ from sympy import Rational
 
 from mathgen.asks import evaluate as asks_evaluate
 from mathgen.asks import steps as asks_steps
-from mathgen.asks.expression import Choice, Quantity
+from mathgen.asks.expression import Quantity
 from mathgen.bank.build import Report, build_bank
 from mathgen.bank.desk import Desk
 from mathgen.grades.curriculum import load
@@ -64,7 +64,7 @@ def test_a_fault_in_the_totals_is_caught(table: TrialTable, monkeypatch: pytest.
 
 def quantities(problem: Problem) -> set[Quantity]:
     goal = problem.ask.goal
-    exprs = list(goal.exprs) if isinstance(goal, Choice) else [goal.expr]
+    exprs = list(goal.exprs)
     exprs += [side for fact in problem.ask.given for side in fact]
     return {leaf for expr in exprs for leaf in leaves_of(expr) if isinstance(leaf, Quantity)}
 
@@ -139,6 +139,15 @@ def test_a_ratio_turned_round_by_the_steps_is_caught(table: TrialTable, monkeypa
     assert not {"ratio_part_to_part", "ratio_part_to_whole"} & {problem.model for problem in kept}
 
 
+def test_a_remainder_left_out_by_the_evaluator_is_caught(table: TrialTable, monkeypatch: pytest.MonkeyPatch) -> None:
+    """The evaluator says yes to every pair; steps, relation and reading say what is over."""
+    monkeypatch.setattr(asks_evaluate, "_holds", lambda goal, totals: goal.test == "multiple")
+    report = Report()
+    kept = [problem for problem in bank(table, report) if problem.model == "odd_or_even"]
+    assert failed_by(report, "odd_or_even", "steps") == failed_by(report, "odd_or_even", "reading") > 1
+    assert all(problem.answer.because.endswith("even") for problem in kept)
+
+
 def wrong_number(problem: Problem) -> Problem | None:
     if isinstance(problem.answer.exact, str):
         return None
@@ -177,8 +186,8 @@ def step_untrue(problem: Problem) -> Problem | None:
 
 def step_from_nowhere(problem: Problem) -> Problem | None:
     """A true equality about numbers that nobody gave."""
-    if problem.answer.kind == "name":
-        return None
+    if isinstance(problem.answer.exact, str):
+        return problem._replace(steps=(*problem.steps, Step("977 + 1 = 978"))) if problem.answer.kind == "truth" else None
     exact = Rational(problem.answer.exact)
     return problem._replace(steps=(*problem.steps, Step(f"977 + 1 = {978}"), Step(f"{exact} * 1 = {exact}")))
 
@@ -190,6 +199,29 @@ def given_altered(problem: Problem) -> Problem | None:
 
 def slip_is_the_key(problem: Problem) -> Problem | None:
     return problem._replace(slips=(*problem.slips, Slip("Z99", problem.answer.accepted[-1], "no mistake at all")))
+
+
+def no_for_yes(problem: Problem) -> Problem | None:
+    """The other answer, in every form, as if the key had been made so."""
+    if problem.answer.kind != "truth":
+        return None
+    word, exact = ("No", "false") if problem.answer.exact == "true" else ("Yes", "true")
+    return problem._replace(answer=problem.answer._replace(exact=exact, shown=word, display=word, accepted=(word, exact)), slips=())
+
+
+def yes_displayed_for_no(problem: Problem) -> Problem | None:
+    if problem.answer.kind != "truth":
+        return None
+    word = "No" if problem.answer.exact == "true" else "Yes"
+    return problem._replace(answer=problem.answer._replace(display=word))
+
+
+def odd_called_even(problem: Problem) -> Problem | None:
+    because = problem.answer.because
+    if not because.endswith(("odd", "even")):
+        return None
+    number = because.partition(" ")[0]
+    return problem._replace(answer=problem.answer._replace(because=f"{number} is {'odd' if because.endswith('even') else 'even'}"))
 
 
 def ratio_turned_round(problem: Problem) -> Problem | None:
@@ -222,6 +254,9 @@ PLANTED = [
     ratio_turned_round,
     ratio_scaled,
     list_out_of_order,
+    no_for_yes,
+    yes_displayed_for_no,
+    odd_called_even,
     wrong_number,
     wrong_name,
     wrong_shown,

@@ -32,3 +32,8 @@ def test_the_place_fits_the_answer_and_gives_nothing_away(made: object, expected
 def test_a_ratio_has_two_places() -> None:
     ratio = Answer("ratio", Rational(17, 7), "17:7", "17:7", ("17:7", "17 to 7", "17/7"), Demand("ratio:any"))
     assert answer_line(ratio, words(6)) == {"kind": "ratio", "unit": ""}
+
+
+def test_yes_and_no_are_circled():
+    truth = Answer("truth", "false", "No", "No", ("No", "false"), Demand("truth"))
+    assert answer_line(truth, words(2)) == {"kind": "truth", "unit": ""}

@@ -1,0 +1,58 @@
+"""Things put in pairs: what is told of them, and what is asked."""
+
+from __future__ import annotations
+
+from mathgen.asks.expression import PAIR, Quantity, Truth
+from mathgen.reading.asked import TRUTH, Asked
+from mathgen.reading.comparing import covered
+from mathgen.reading.meaning import InPairs, Np
+from mathgen.reading.tokens import NotRead
+from mathgen.reading.told import Told, settled
+from mathgen.reading.wanted import Paired, Partners
+from mathgen.scenario.words import Scenario
+from mathgen.trials.scope import Measure
+
+
+def in_pairs(told: Told, claim: InPairs) -> None:
+    """Keep what is put in pairs.
+
+    Raises:
+        NotRead: two things are.
+    """
+    if told.in_pairs is not None:
+        raise NotRead("two kinds are put in pairs")
+    told.in_pairs = claim
+    told.open["pairs"] = "putting in pairs"
+
+
+def together(told: Told, measure: Measure | None, np: Np) -> Quantity:
+    """All of "these pins", or of the pins knocked down: what was told piece by piece is taken together.
+
+    Raises:
+        NotRead: it is not said which are meant, or the pieces are not all of it.
+    """
+    if measure is None:
+        if told.last_count is None:
+            raise NotRead('it is not said what "these" are')
+        measure = told.last_count.measure
+    told.mentions.merged = False
+    whole = Quantity(measure, told.scope(np, True))
+    if told.mentions.merged:
+        covered(told, whole)
+    return whole
+
+
+def paired(question: Paired, told: Told, _: Scenario) -> Asked:
+    whole = together(told, question.measure, question.np)
+    return Asked("in pairs", Truth(whole, "multiple" if question.even else "no multiple", PAIR), TRUTH, (whole,))
+
+
+def partners(question: Partners, told: Told, scenario: Scenario) -> Asked:
+    claim = told.in_pairs
+    if claim is None:
+        raise NotRead("nothing is put in pairs")
+    choices = settled(told, claim.np)
+    if len(choices) > 1:
+        raise NotRead("it is not said which color")
+    asked = paired(Paired(claim.measure, choices[0], question.all_have), told, scenario)
+    return asked._replace(uses=("pairs",))

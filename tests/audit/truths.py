@@ -1,0 +1,42 @@
+"""Statements that are to be judged: what the words say, held against the raw rows."""
+
+from __future__ import annotations
+
+import re
+from collections.abc import Iterator
+from typing import Any
+
+from tests.audit.results import Reach
+from tests.audit.wording import Texts, sentences
+from tests.audit.working import solutions
+
+
+def faults(line: dict[str, Any], texts: Texts) -> Iterator[str]:
+    """All that is wrong with a yes or no, but for its slips."""
+    answer = line["answer"]
+    if answer["value"] not in ("true", "false") or answer["exact"] != answer["value"]:
+        yield f"the value {answer['value']} is neither true nor false"
+    if answer["display"] != {"true": "Yes", "false": "No"}.get(answer["value"]):
+        yield f"{answer['display']} is displayed for {answer['value']}"
+    if answer["demands"] != "truth" or set(answer["accepted"]) != {answer["display"], answer["value"]}:
+        yield f"a statement that demands {answer['demands']}, accepted {answer['accepted']}"
+    if line["answer"]["display"] in line["text"].split():
+        yield "the answer stands in the text"
+    told = _pairs(line, texts)
+    if told is None:
+        yield "the audit does not know what is to be judged"
+    elif told != (answer["value"] == "true"):
+        yield f"the rows say {told}"
+
+
+def _pairs(line: dict[str, Any], texts: Texts) -> bool | None:
+    """ "Can all of these red pins be put in pairs?", "... an odd number?", "Is one pin without a partner?"; None for anything else."""
+    question = texts.masked(sentences(line["text"])[-1])
+    paired = re.search(r"be put in pairs\?|every \w+ have a partner\?|\beven( number)?\?", question)
+    if not paired and not re.search(r"\bodd( number)?\?|without a partner\?", question):
+        return None
+    named = texts.named(line["text"])
+    count = texts.results.total("down", Reach(named.groups or None, named.trials or None, named.colors or None))
+    if solutions(line["relation"]) != (count % 2,):
+        return None
+    return (count % 2 == 0) == bool(paired)
