@@ -34,6 +34,8 @@ Kind = Literal[
     "line",
     "goal",
     "in pairs",
+    "chance",
+    "pairs",
 ]
 
 

@@ -7,12 +7,14 @@ from typing import Literal
 
 from mathgen.asks.expression import Expr, Op, Quantity, Stated
 from mathgen.exact.parse import written
+from mathgen.reading.chance import choices, pick_one
 from mathgen.reading.evaluate import evaluate
 from mathgen.reading.going_on import next_goal
 from mathgen.reading.meaning import (
     Against,
     AllTheOthers,
     BonusPoints,
+    Choices,
     Claim,
     Count,
     EachTrial,
@@ -32,6 +34,7 @@ from mathgen.reading.meaning import (
     OneLine,
     OneMoreTrial,
     PartOf,
+    PickOne,
     Points,
     PointsEach,
     PointsEarned,
@@ -318,6 +321,8 @@ _TAKE = {
     EachTrial: _each_trial,
     Portion: _portion,
     PartOf: part_of,
+    PickOne: pick_one,
+    Choices: choices,
     Series: _series,
     More: _more,
     Times: _times,

@@ -165,7 +165,7 @@ RULES: tuple[Rule, ...] = (
     rule("clause", "<who> each <past> <counted> <tail>?", _each),
     rule("clause", "<each_group> <past> <counted> <tail>?", _each),
     rule("fact", "<clause>", lambda claims: claims),
-    rule("fact", "<clause> and <clause>", lambda first, second: first + second),
+    rule("fact", "<clause> ,? and <clause>", lambda first, second: first + second),
     rule("fact", "<when> ,? <clause>", at),
     # passive
     rule("fact", "<passive>", lambda claims: claims),

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from mathgen.asks.expression import Quantity
-from mathgen.reading import comparing, going_on, one_whole, pairs, parting, score_lines, scoring
+from mathgen.reading import chance, comparing, going_on, one_whole, pairs, parting, score_lines, scoring
 from mathgen.reading.asked import Asked
 from mathgen.reading.evaluate import evaluate
 from mathgen.reading.meaning import Np
@@ -21,14 +21,17 @@ from mathgen.reading.wanted import (
     Multiple,
     Needed,
     NextCount,
+    NextIs,
     NextSetUp,
     OfLine,
     OneShare,
     OtherNumber,
     Paired,
+    Pairs,
     Part,
     Partners,
     PartOfSet,
+    Picked,
     Question,
     RatioOf,
     Score,
@@ -84,4 +87,7 @@ _ASKED = {
     LevelWith: score_lines.level_with,
     OfLine: score_lines.of_line,
     FewestNeeded: score_lines.fewest_needed,
+    Picked: chance.picked,
+    NextIs: chance.next_is,
+    Pairs: chance.pairs,
 }

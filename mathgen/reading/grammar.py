@@ -11,7 +11,17 @@ too.
 
 from __future__ import annotations
 
-from mathgen.reading import facts, instructions, noun_phrases, pair_frames, part_frames, questions, score_frames, score_line_frames
+from mathgen.reading import (
+    chance_frames,
+    facts,
+    instructions,
+    noun_phrases,
+    pair_frames,
+    part_frames,
+    questions,
+    score_frames,
+    score_line_frames,
+)
 from mathgen.reading.chart import Clash, Grammar, build
 from mathgen.reading.tokens import NotRead, Sentence
 from mathgen.reading.wanted import Meaning
@@ -23,6 +33,7 @@ GRAMMAR = Grammar(
         *instructions.RULES,
         *questions.RULES,
         *part_frames.RULES,
+        *chance_frames.RULES,
         *score_frames.RULES,
         *score_line_frames.RULES,
         *pair_frames.RULES,

@@ -215,6 +215,20 @@ class TotalWas(NamedTuple):
     number: Number
 
 
+class PickOne(NamedTuple):
+    """ "One of these pins is picked at random"; with a measure and colors, "all the pins knocked down go into a bag"."""
+
+    measure: Measure | None = None
+    colors: Labels = None
+
+
+class Choices(NamedTuple):
+    """ "One of 3 kinds of pins is picked": among how many; ``again`` without a number for "a second card is drawn"."""
+
+    sort: str  # "kinds", "groups" or "again"
+    number: Number | None = None
+
+
 class Look(NamedTuple):
     """Where to look, and of whom the text speaks from here on."""
 
@@ -317,5 +331,5 @@ Claim = (
     | OneMoreTrial | TrialCount | Some | TheseWere | TotalWas | AllTheOthers | Look | Against | Rounding
     | RuleIs | EquationIs | LetterIs | PointsEach | BonusPoints | ScoreIs
     | StartingScores | OneLine | GoalScore
-    | PartOf | NextGoal | TheFraction | EqualFraction | InPairs
+    | PartOf | NextGoal | TheFraction | EqualFraction | InPairs | PickOne | Choices
 )  # fmt: skip

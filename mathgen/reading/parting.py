@@ -34,8 +34,8 @@ def which(question: Which, told: Told, scenario: Scenario) -> Asked:
         check_whole(told, scope, question.whole)
         parts.append(Quantity(question.measure, scope))
     names = tuple(trial_name(label, scenario) if by == "trials" else str(label) for label in labels)
-    goal = Choice(names, tuple(Op("/", (part, Quantity("set_up", part.scope))) for part in parts))
-    return Asked("which", goal, NAME, tuple(parts))
+    goal = Choice(names, tuple(Op("/", (part, Quantity("set_up", part.scope))) for part in parts), question.greater)
+    return Asked("which", goal, NAME, tuple(parts), sign=1 if question.greater else -1)
 
 
 def ratio(question: RatioOf, told: Told, _: Scenario) -> Asked:

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from mathgen.asks.expression import Quantity, Stat, Truth, Value
+from mathgen.asks.expression import Op, Quantity, Stat, Truth, Value
 from mathgen.exact.demand import Demand
 from mathgen.exact.demand import in_words as form_in_words
 from mathgen.reading.read_problem import Reading
@@ -21,6 +21,8 @@ def in_words(reading: Reading, table: TrialTable, scenario: Scenario) -> str:
         scenario: nouns and verbs of the activity.
     """
     asked = reading.asked
+    if asked.kind == "pairs":
+        return f"Multiply {' by '.join(str(one.number) for one in asked.stated())}."
     number = [number_of(quantity, table, scenario) for quantity in asked.subjects]
     first = asked.subjects[0]
     who, when, things = _who(first.scope, scenario), _when(first.scope, table, scenario), _things(first.scope, scenario)
@@ -36,13 +38,19 @@ def in_words(reading: Reading, table: TrialTable, scenario: Scenario) -> str:
         case "part":
             sentence = f"Find {_name_of_form(reading.demand)}: {number[0]}, out of {number[1]}."
         case "which":
-            sentence = f"Find which is the greatest part of what was {scenario.past['set_up']}: {'; '.join(number)}."
+            most = "greatest" if asked.sign > 0 else "smallest"
+            sentence = f"Find which is the {most} part of what was {scenario.past['set_up']}: {'; '.join(number)}."
         case "most":
             sentence = f"Find which is the {'greatest' if asked.sign > 0 else 'smallest'}: {'; '.join(number)}."
         case "ratio":
             sentence = f"Find the ratio: {number[0]}, to {number[1]}."
         case "color part":
             sentence = f"Find {_name_of_form(reading.demand)}: {number[0]}, out of {number[1]}."
+        case "chance":
+            goal = asked.goal
+            assert isinstance(goal, Value)
+            negated = isinstance(goal.expr, Op) and isinstance(goal.expr.args[0], Op)
+            sentence = f"Find the probability: {'all but ' if negated else ''}{number[0]}, out of {number[1]}."
         case "next":
             sentence = f"Find how many of {stated['set up next time']} {things} {who} would {base} at the same rate as {when}."
         case "next set up":

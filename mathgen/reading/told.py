@@ -102,6 +102,8 @@ class Told:
     equal_fraction: EqualFraction | None = None
     scoring: Scoring = field(default_factory=Scoring)
     in_pairs: InPairs | None = None
+    picked: Quantity | None = None  # from which one is picked at random
+    choices: list[tuple[str, int]] = field(default_factory=list)  # between how many kinds or groups one is chosen
     open: dict[str, str] = field(default_factory=dict)
 
     def scopes(self, np: Np, together: bool = False) -> list[Scope]:

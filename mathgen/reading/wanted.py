@@ -7,7 +7,7 @@ from typing import Literal, NamedTuple
 from mathgen.exact.demand import Demand
 from mathgen.reading.meaning import Claim, Labels, Np, Terms
 from mathgen.reading.tokens import Number
-from mathgen.trials.scope import Measure
+from mathgen.trials.scope import Label, Measure
 
 
 class HowMany(NamedTuple):
@@ -60,6 +60,7 @@ class Which(NamedTuple):
     by: Literal["groups", "trials", "colors"]
     np: Np
     whole: Number | None = None
+    greater: bool = True
 
 
 class Most(NamedTuple):
@@ -204,6 +205,27 @@ class FewestNeeded(NamedTuple):
     np: Np
 
 
+class Picked(NamedTuple):
+    """ "What is the probability that the pin is (not) a red pin?" """
+
+    color: Label
+    negated: bool
+
+
+class NextIs(NamedTuple):
+    """ "What is the probability that the next pin to be knocked down is (not) a red pin?" """
+
+    measure: Measure
+    color: Label
+    negated: bool
+
+
+class Pairs(NamedTuple):
+    """How many ordered pairs of kinds (``same``), or pairs of a group and a kind, there are."""
+
+    same: bool
+
+
 Question = (
     HowMany
     | HowManyOfTotal
@@ -229,6 +251,9 @@ Question = (
     | LevelWith
     | OfLine
     | FewestNeeded
+    | Picked
+    | NextIs
+    | Pairs
 )
 
 

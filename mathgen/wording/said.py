@@ -169,6 +169,16 @@ class SaidCount:
         return self.kind_of_one if self.one else self.kind
 
     @property
+    def a_kind(self) -> str:
+        """One of them with its article: "a red pin", "an orange pin"."""
+        return f"{'an' if self.one_kind[0] in 'aeiouAEIOU' else 'a'} {self.one_kind}"
+
+    @property
+    def be_done(self) -> str:
+        """After "will" or "to": "be knocked down"; "sprout"."""
+        return self.base if self.after.startswith("that ") else f"be {self.after}"
+
+    @property
     def Kind(self) -> str:  # noqa: N802 - as below
         return upper_first(self.kind)
 

@@ -133,7 +133,7 @@ def _display(line: dict[str, Any], shown: Rational, texts: Texts) -> Iterator[st
     noun = words.item if value(answer["exact"]) == 1 else words.items
     question = texts.masked(sentences(line["text"])[-1])
     counts = re.match(
-        r"(?:.*, )?(?:[Aa]bout )?how many (?!times|points)"
+        r"(?:.*, )?(?:[Aa]bout )?how many (?!times|points|ordered pairs|different pairs)"
         rf"|.*\b(number|mean|median|total) (?:number )?of [\w ,]*{re.escape(words.items)}\b",
         question,
         re.IGNORECASE,

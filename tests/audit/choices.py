@@ -86,7 +86,7 @@ def _wins(winner: str, rivals: list[str], reach: Reach, most: bool, values: tupl
         top, bottom = texts.results.total("standing" if standing else "down", own), texts.results.total("set_up", own)
         if not bottom:
             return False
-        found[rival.casefold()] = Rational(top, bottom) if re.search(r"fraction|percent|part|rate", text) else Rational(top)
+        found[rival.casefold()] = Rational(top, bottom) if re.search(r"fraction|percent|part|rate|likely", text) else Rational(top)
     if sorted(found.values()) != sorted(values):
         return False
     best = max(found.values()) if most else min(found.values())

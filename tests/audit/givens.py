@@ -17,7 +17,7 @@ OUT_OF = " out of "
 STATED = (
     "trials", "groups", "how many", "whole", "more than", "fewer than", "times", "goal mean", "set up next time",
     "goal next time", "bottom number", "points for each", "points lost for each", "bonus points", "points in all",
-    "goal in points",
+    "goal in points", "kinds",
 )  # fmt: skip
 
 

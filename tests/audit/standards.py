@@ -207,6 +207,11 @@ def _pairs(line: Problem) -> bool:
     return bool(addends[0] == addends[1] and list(addends[2:]) in ([], ["1"]) and value(last.numbers[-1]) <= 20)
 
 
+def _probability(line: Problem) -> bool:
+    """A number between 0 and 1, asked for as a probability."""
+    return 0 < _exact(line) < 1 and _says(r"\bprobability that\b.*\?")(line)
+
+
 SHOWS: dict[str, Callable[[Problem], bool]] = {
     "2.OA.A.1": lambda p: _add_or_subtract(p) and steps_taken(_lines(p)) <= 2,
     "2.OA.C.3": _pairs,
@@ -249,5 +254,11 @@ SHOWS: dict[str, Callable[[Problem], bool]] = {
     "8.EE.C.7b": _both_sides,
     "8.EE.C.8c": _two_unknowns,
     "8.F.B.4": _told_line,
-    "7.SP.C.6": lambda p: _says("about")(p) and _says("expect|predict")(p) and _part_of(p, percent=False),
+    "7.SP.C.5": lambda p: _compares(p) and _says("(more|less) likely")(p),
+    "7.SP.C.7a": lambda p: _probability(p) and _says("is picked (at random|without looking)|equally likely")(p),
+    "7.SP.C.7b": lambda p: _probability(p) and _says(r"\bnext\b")(p) and _says("results")(p),
+    "7.SP.C.8b": lambda p: _whole(p) and _signs(p) == {"*"} and _says(r"\bpairs of\b.*\?")(p),
+    "7.SP.C.6": lambda p: (
+        (_probability(p) and _says("results")(p)) or (_says("about")(p) and _says("expect|predict")(p) and _part_of(p, percent=False))
+    ),
 }

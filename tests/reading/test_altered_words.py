@@ -51,7 +51,8 @@ def test_a_changed_color_or_group_is_noticed(text: str):
 def test_not_is_noticed_wherever_it_stands(text: str):
     words = text.split(" ")
     for place in range(len(words) + 1):
-        assert what_is_read(" ".join([*words[:place], "not", *words[place:]])) is None
+        # Not read, or read as the opposite: "the probability that the pin is not a red pin".
+        assert what_is_read(" ".join([*words[:place], "not", *words[place:]])) != what_is_read(text)
 
 
 @pytest.mark.parametrize("text", TEXTS)

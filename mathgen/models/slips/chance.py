@@ -19,3 +19,65 @@ def expected_by_adding(k: int, n: int, number: int) -> Wrong:
 def expects_the_rest(number: int, part: int) -> Wrong:
     """Not in the research catalogue: the part that the question does not ask for."""
     return whole(number - part)
+
+
+@slip("K02", "The {items} are equally likely, not the kinds. Count the {items} of each kind.")
+def one_for_each_kind(meant: int, kinds: int) -> Wrong:
+    return over(meant, kinds)
+
+
+@slip("K03", "A probability compares with all the {items}, not with the others.")
+def odds_for_a_chance(k: int, n: int) -> Wrong:
+    return over(k, n - k)
+
+
+@slip("K04", "Compare parts of each set, not counts.")
+def more_is_likelier(first: str, second: str, k: int, k2: int) -> Wrong:
+    """The catalogue's rule for "more likely"; with both counts negated, fewer for "less likely"."""
+    return None if k == k2 else (first if k > k2 else second)
+
+
+@slip("K05", "Look at all the {items} of each set, not only at those {standing}.")
+def fewer_misses_are_likelier(first: str, second: str, gap: int, gap2: int) -> Wrong:
+    return None if gap == gap2 else (first if gap < gap2 else second)
+
+
+@slip("K09", "Read the question again: which {items} does it ask about?")
+def overlooks_not(k: int, n: int) -> Wrong:
+    return over(k, n)
+
+
+@slip("K13", "Two outcomes need not be equally likely. Count them.")
+def even_chances() -> Wrong:
+    """K01 of the research catalogue, for a probability."""
+    return over(1, 2)
+
+
+@slip("K14", "That is the chance to be {down}. Read the question again.")
+def chance_of_the_rest(k: int, n: int) -> Wrong:
+    """K09 where the words say no "not"."""
+    return over(k, n)
+
+
+@slip("K15", "Read the question again: more likely or less likely?")
+def other_way_round(label: str) -> Wrong:
+    """Not in the research catalogue: the label that is left."""
+    return label
+
+
+@slip("K16", "Each first choice goes with every second choice. Multiply.")
+def adds_choices(one: int, other: int) -> Wrong:
+    """Not in the research catalogue: common practice, no source."""
+    return whole(one + other)
+
+
+@slip("K17", "The same kind can be picked twice.")
+def none_twice(kinds: int) -> Wrong:
+    """Not in the research catalogue: common practice, no source."""
+    return whole(kinds * (kinds - 1))
+
+
+@slip("K18", "In an ordered pair, the order counts: two orders are two pairs.")
+def order_left_out(kinds: int) -> Wrong:
+    """Not in the research catalogue: common practice, no source."""
+    return whole(kinds * (kinds + 1) // 2)

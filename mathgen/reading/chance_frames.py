@@ -1,0 +1,104 @@
+"""Rules for sentences about chance: one picked at random, the next one, which is more likely, and how many outcomes there are."""
+
+from __future__ import annotations
+
+from mathgen.exact.demand import Demand
+from mathgen.reading.chart import Clash, Rule, rule
+from mathgen.reading.facts import Claims
+from mathgen.reading.meaning import Choices, Labels, Look, Np, PickOne
+from mathgen.reading.noun_phrases import always, what
+from mathgen.reading.tokens import Number
+from mathgen.reading.wanted import NextIs, Pairs, Part, Picked, Which
+from mathgen.trials.scope import Label, Measure
+
+ANY = Demand("any")
+THESE = "(these|those|the)"
+_ONE = (PickOne(),)
+
+
+def _part(colors: Labels, measure: Measure, who: Labels = None) -> Part:
+    return Part(measure, what(colors, who), None, ANY)
+
+
+def _which(likely: bool, measure: Measure, one: Label, other: Label) -> Which:
+    if one == other:
+        raise Clash
+    return Which(measure, "colors", Np(None, None, (one, other)), None, likely)
+
+
+def _bag(thing_colors: Labels, measure: Measure, _: object) -> Claims:
+    return (PickOne(measure, thing_colors),)
+
+
+def _kinds(first: Number, sort: str = "kinds") -> Claims:
+    return (Choices(sort, first),)
+
+
+PICKED: tuple[Rule, ...] = (
+    rule("picked", "one of the ITEM is picked without looking", always(None)),
+    rule("fact", f"one of {THESE} ITEM is picked at random", always(_ONE)),
+    rule("fact", f"one of {THESE} ITEM is picked , and each ITEM is equally likely", always(_ONE)),
+    rule("fact", f"all of {THESE} ITEM go into a bag , and <picked>", always(_ONE)),
+    rule("fact", "all the? <things> <any_outcome> go into a bag , and <picked>", _bag),
+    rule("any_outcome", "<that_outcome>", lambda measure: measure),
+    rule("any_outcome", "that? (was|were)? SET", lambda measure: measure),
+    rule("job", "see how many <things> <who> SET <when>?", lambda c, who, m, when: (Look(what(c, who, when), "table", None, m),)),
+    rule("fact", "use (this|these) (result|results) to estimate a probability", always(())),
+    rule("fact", "use (this|these) (result|results) to compare chances", always(())),
+    rule("fact", "<who> will do one more trial", lambda who: (Look(Np(who)),)),
+)
+
+A_COLOR = "(a|an) COLOR ITEM"
+
+PROBABILITY: tuple[Rule, ...] = (
+    rule("going_by", "going by (this|these) (result|results)", always(None)),
+    rule("one_color", f"is {A_COLOR}", lambda color, _: (color, False)),
+    rule("one_color", f"is not {A_COLOR}", lambda color, _: (color, True)),
+    rule("probability", "(what|find) (is|was)? the estimated? probability that", always(None)),
+    rule("ask", "<probability> the ITEM picked? <one_color>", lambda _, __, found: Picked(*found)),
+    rule("ask", f"<probability> {A_COLOR} is picked", lambda _, color, __: Picked(color, False)),
+    rule("ask", f"<probability> {A_COLOR} is not picked", lambda _, color, __: Picked(color, True)),
+    rule("be_done", "be <outcome>", lambda measure: measure),
+    rule("be_done", "<outcome_base>", lambda measure: measure),
+    rule("chance", "<probability> any one <thing> will <be_done>", lambda _, colors, m: _part(colors, m)),
+    rule("chance", "<probability> (a|an) <thing> will <be_done>", lambda _, colors, m: _part(colors, m)),
+    rule("chance", "<probability> the next ITEM to <be_done> <one_color>", lambda _, __, m, found: NextIs(m, *found)),
+    rule("likely", "more likely", always(True)),
+    rule("likely", "less likely", always(False)),
+    rule(
+        "chance",
+        "which group is <likely> to <outcome_base> any one <thing>",
+        lambda likely, m, colors: Which(m, "groups", what(colors), None, likely),
+    ),
+    rule("chance", f"which is <likely> to <be_done> , {A_COLOR} or {A_COLOR}", lambda s, m, a, _, b, __: _which(s, m, a, b)),
+    rule("ask", "<chance>", lambda question: question),
+    rule("ask", "<going_by> , <chance>", lambda _, question: question),
+)
+
+OUTCOMES: tuple[Rule, ...] = (
+    rule("kinds_of", "WHOLE kinds of ITEM", lambda number, _: number),
+    rule("fact", "one of <kinds_of> is picked at random and put back", lambda n: _kinds(n, "kinds")),
+    rule("fact", "then a second pick is made in the same way", always((Choices("again"),))),
+    rule("fact", "each of <kinds_of> has a card of its own", lambda n: _kinds(n, "kinds")),
+    rule("fact", "a card is drawn , the kind is written down , and the card is put back", always(())),
+    rule("fact", "then a second card is drawn", always((Choices("again"),))),
+    rule("fact", "a spinner has one equal part for each of <kinds_of>", lambda n: _kinds(n, "kinds")),
+    rule("fact", "the spinner is spun twice , and both kinds are written down in order", always((Choices("again"),))),
+    rule(
+        "fact",
+        "one of WHOLE groups and one of <kinds_of> are drawn at random",
+        lambda n, k: (Choices("groups", n), Choices("kinds", k)),
+    ),
+    rule("fact", "each of WHOLE groups has a card in one stack", lambda n: _kinds(n, "groups")),
+    rule("fact", "each of <kinds_of> has a card in another stack", lambda n: _kinds(n, "kinds")),
+    rule("fact", "one card of each stack is drawn", always(())),
+    rule("fact", "a tree diagram starts with WHOLE groups", lambda n: _kinds(n, "groups")),
+    rule("fact", "each group branches into <kinds_of>", lambda n: _kinds(n, "kinds")),
+    rule("come_up", "are possible", always(None)),
+    rule("come_up", "can come up", always(None)),
+    rule("come_up", "does the tree diagram show", always(None)),
+    rule("ask", "how many ordered pairs of kinds <come_up>", always(Pairs(True))),
+    rule("ask", "how many different pairs of a group and a kind <come_up>", always(Pairs(False))),
+)
+
+RULES: tuple[Rule, ...] = (*PICKED, *PROBABILITY, *OUTCOMES)
