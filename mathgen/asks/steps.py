@@ -194,6 +194,8 @@ class Working:
         return result
 
     def _quotient(self, part: Number, whole: Number) -> Number:
+        if not whole.top:  # no line: the proof finds that the working does not end in the answer
+            return part
         if part.bottom > 1 or whole.bottom > 1:
             top, bottom = part.top * whole.bottom, part.bottom * whole.top
             shared = gcd(top, bottom)

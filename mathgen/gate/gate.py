@@ -125,7 +125,8 @@ class Gate:
         digits = self.limits.divisor_digits
         if digits is not None and symbol == "/" and left.is_whole and right.is_whole and result.is_whole:
             divisor = right.top // right.bottom
-            if divisor >= 10**digits:
+            # Ten tens are a hundred: place value (4.NBT.A.1), no long division.
+            if divisor >= 10**digits and not divisor == 10 == result.top // result.bottom:
                 yield Stop("divisor", str(divisor), f"at most {digits} {'digit' if digits == 1 else 'digits'} in {self._label}")
         limit = self.limits.product_max
         if limit is None or symbol not in "*/" or not (left.is_whole and right.is_whole):
@@ -236,6 +237,8 @@ def _holds(condition: str, signature: Signature) -> bool:
     if condition == "several two-digit addends":
         addends, printed = longest_sum(work(signature).steps)
         return addends > 2 and sum(number.top >= 10 * number.bottom for number in printed) > 2
+    if condition == "tenths to hundredths":
+        return signature.sets == (10,) and "100" in signature.givens
     raise ValueError(f'no condition "{condition}" is known')
 
 

@@ -9,6 +9,7 @@ from mathgen.asks.expression import Expr, Op, Quantity, Stated
 from mathgen.exact.parse import written
 from mathgen.reading.chance import choices, pick_one
 from mathgen.reading.evaluate import evaluate
+from mathgen.reading.fraction_questions import same_in_trials, share_fraction
 from mathgen.reading.going_on import next_goal
 from mathgen.reading.meaning import (
     Against,
@@ -41,9 +42,12 @@ from mathgen.reading.meaning import (
     Portion,
     Rounding,
     RuleIs,
+    SameInTrials,
     SameRate,
+    SameRatio,
     ScoreIs,
     Series,
+    ShareFraction,
     ShareOut,
     Some,
     StartingScores,
@@ -56,6 +60,7 @@ from mathgen.reading.meaning import (
 from mathgen.reading.mentions import DIMENSIONS
 from mathgen.reading.one_whole import equal_fraction, part_of, the_fraction
 from mathgen.reading.pairs import in_pairs
+from mathgen.reading.rates import same_ratio
 from mathgen.reading.score_lines import goal_score, one_line, starting_scores
 from mathgen.reading.scoring import bonus_points, equation_is, letter_is, points_each, rule_is, score_is
 from mathgen.reading.tokens import NotRead, Number
@@ -332,6 +337,9 @@ _TAKE = {
     EqualFraction: equal_fraction,
     InPairs: in_pairs,
     SameRate: _same_rate,
+    SameRatio: same_ratio,
+    SameInTrials: same_in_trials,
+    ShareFraction: share_fraction,
     Points: _points,
     PointsEarned: _points_earned,
     ShareOut: _share_out,

@@ -123,7 +123,7 @@ def _mean(thing: Counted, trials: Number | None, groups: Labels = None) -> Claim
     return (GoalMean(what(thing.colors, groups), thing.number, trials),)
 
 
-RATE = "relative? (fraction|percent|rate|frequency)"
+RATE = "relative? (fraction|part|percent|rate|frequency)"
 
 VERB_PHRASES: tuple[Rule, ...] = (
     rule("vp", "<past> <counted> <tail>?", lambda measure, thing, tail: _counted(measure, (thing,), tail)),

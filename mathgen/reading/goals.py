@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from mathgen.asks.expression import Quantity
-from mathgen.reading import chance, comparing, going_on, one_whole, pairs, parting, score_lines, scoring
+from mathgen.reading import chance, comparing, fraction_questions, going_on, one_whole, pairs, parting, rates, score_lines, scoring
 from mathgen.reading.asked import Asked
 from mathgen.reading.evaluate import evaluate
 from mathgen.reading.meaning import Np
@@ -11,10 +11,16 @@ from mathgen.reading.told import Told, settled
 from mathgen.reading.wanted import (
     Change,
     ColorPart,
+    CountAhead,
     Difference,
     FewestNeeded,
+    ForEach,
+    FractionGap,
+    FractionShare,
+    GreaterPart,
     HowMany,
     HowManyOfTotal,
+    InRow,
     LevelWith,
     MeanOf,
     Most,
@@ -35,6 +41,10 @@ from mathgen.reading.wanted import (
     Question,
     RatioOf,
     Score,
+    SetsDown,
+    SetsInAll,
+    TrialsAhead,
+    UnitRate,
     ValueOf,
     Which,
 )
@@ -48,7 +58,7 @@ def asked(question: Question, told: Told, scenario: Scenario) -> list[Asked]:
         NotRead: something that the question needs was not told.
     """
     np = getattr(question, "np", None)
-    choices: list[Np | None] = [None] if np is None or isinstance(question, PartOfSet) else [*settled(told, np)]
+    choices: list[Np | None] = [None] if np is None or isinstance(question, InRow | PartOfSet) else [*settled(told, np)]
     if isinstance(question, HowMany) and isinstance(np, Np) and len(choices) > 1 and question.whole is not None:
         choices = [
             one
@@ -72,6 +82,16 @@ _ASKED = {
     Most: comparing.most,
     RatioOf: parting.ratio,
     ColorPart: parting.color_part,
+    UnitRate: rates.unit_rate,
+    ForEach: rates.for_each,
+    CountAhead: rates.count_ahead,
+    TrialsAhead: rates.trials_ahead,
+    InRow: rates.in_row,
+    GreaterPart: fraction_questions.greater_part,
+    FractionGap: fraction_questions.fraction_gap,
+    SetsInAll: fraction_questions.sets_in_all,
+    SetsDown: fraction_questions.sets_down,
+    FractionShare: fraction_questions.fraction_share,
     PartOfSet: one_whole.part_of_set,
     OtherNumber: one_whole.other_number,
     Paired: pairs.paired,

@@ -14,11 +14,13 @@ from __future__ import annotations
 from mathgen.reading import (
     chance_frames,
     facts,
+    fraction_frames,
     instructions,
     noun_phrases,
     pair_frames,
     part_frames,
     questions,
+    rate_frames,
     score_frames,
     score_line_frames,
 )
@@ -34,6 +36,8 @@ GRAMMAR = Grammar(
         *questions.RULES,
         *part_frames.RULES,
         *chance_frames.RULES,
+        *fraction_frames.RULES,
+        *rate_frames.RULES,
         *score_frames.RULES,
         *score_line_frames.RULES,
         *pair_frames.RULES,

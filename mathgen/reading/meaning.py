@@ -326,10 +326,31 @@ class GoalScore(NamedTuple):
     passes: bool  # more than; else at least
 
 
+class SameRatio(NamedTuple):
+    """ "Make a ratio table of red pins to gold pins": two colors whose counts grow together."""
+
+    first: tuple[Label, ...]
+    second: tuple[Label, ...]
+    measure: Measure | None
+
+
+class SameInTrials(NamedTuple):
+    """ "Suppose the Owls knocked down the same fraction in each of 4 trials." """
+
+    number: Number
+    np: Np
+    measure: Measure | None
+
+
+class ShareFraction(NamedTuple):
+    """ "Suppose each of the 2 trials had an equal share": of the fraction told last."""
+
+    number: Number
+
+
 Claim = (
     Count | EachTrial | Portion | Series | More | Times | NextSet | SameRate | Points | PointsEarned | ShareOut | GoalMean
-    | OneMoreTrial | TrialCount | Some | TheseWere | TotalWas | AllTheOthers | Look | Against | Rounding
-    | RuleIs | EquationIs | LetterIs | PointsEach | BonusPoints | ScoreIs
-    | StartingScores | OneLine | GoalScore
-    | PartOf | NextGoal | TheFraction | EqualFraction | InPairs | PickOne | Choices
+    | OneMoreTrial | TrialCount | Some | TheseWere | TotalWas | AllTheOthers | Look | Against | Rounding | RuleIs
+    | EquationIs | LetterIs | PointsEach | BonusPoints | ScoreIs | StartingScores | OneLine | GoalScore | PartOf | NextGoal
+    | TheFraction | EqualFraction | InPairs | PickOne | Choices | SameRatio | SameInTrials | ShareFraction
 )  # fmt: skip

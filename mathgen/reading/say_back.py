@@ -60,6 +60,23 @@ def in_words(reading: Reading, table: TrialTable, scenario: Scenario) -> str:
             [(place, given)] = stated.items()
             other = "top number" if place == "bottom number" else "bottom number"
             sentence = f"Take {number[0]}, out of {number[1]}. Find the {other} of an equal fraction with the {place} {given}."
+        case "rate":
+            per = f"for one of {number[1]}" if len(number) > 1 else "for one trial"
+            sentence = f"Find how many that is {per}: {number[0]}."
+        case "rate carried on" if "trials at this rate" in stated:
+            sentence = f"Find how many {things} {who} would {base} in {stated['trials at this rate']} trials at the rate of {when}."
+        case "rate carried on":
+            sentence = f"Find in how many trials {who} would {base} {stated['goal at this rate']} {things} at the rate of {when}."
+        case "ratio table":
+            sentence = f"Take the ratio: {number[0]}, to {number[1]}. Find the first where the second is {stated['in another row']}."
+        case "gap":
+            sentence = f"Find how much one part of its set is greater than the other: {number[0]}; {number[1]}."
+        case "sets":
+            sentence = f"Find {stated['trials at this rate']} times this part: {number[0]}, out of {number[1]}."
+        case "full sets":
+            sentence = f"Find how many times {number[0]} holds what was {scenario.past['set_up']} for one trial."
+        case "fraction share":
+            sentence = f"Take {number[0]}, out of {number[1]}. Share that part equally among {stated['trials']} trials."
         case "needed":
             wish, trials = stated["goal mean"], stated["trials"]
             sentence = f"Find how many {things} {who} must {base} in one more trial, so that the mean of {trials} trials is {wish}."

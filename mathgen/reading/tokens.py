@@ -106,7 +106,7 @@ class Tokenizer:
             r"|(?P<end>[.?!])|(?P<sign>\S))",
             re.IGNORECASE,
         )
-        self._label = re.compile(rf"(?:{label}){last}", re.IGNORECASE)
+        self._label = re.compile(rf"(?<!\w)(?:{label}){last}", re.IGNORECASE)  # the "d" of "and" is no trial D
         self._order = list(lexicon.trials.values())
 
     def sentences(self, text: str) -> list[Sentence]:

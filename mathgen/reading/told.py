@@ -27,8 +27,11 @@ from mathgen.reading.meaning import (
     OneMoreTrial,
     Points,
     PointsEach,
+    SameInTrials,
     SameRate,
+    SameRatio,
     ScoreIs,
+    ShareFraction,
     ShareOut,
     Terms,
 )
@@ -104,6 +107,9 @@ class Told:
     in_pairs: InPairs | None = None
     picked: Quantity | None = None  # from which one is picked at random
     choices: list[tuple[str, int]] = field(default_factory=list)  # between how many kinds or groups one is chosen
+    same_ratio: SameRatio | None = None
+    same_in_trials: SameInTrials | None = None
+    share_fraction: ShareFraction | None = None
     open: dict[str, str] = field(default_factory=dict)
 
     def scopes(self, np: Np, together: bool = False) -> list[Scope]:

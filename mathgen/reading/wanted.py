@@ -224,6 +224,85 @@ class Pairs(NamedTuple):
     """How many ordered pairs of kinds (``same``), or pairs of a group and a kind, there are."""
 
     same: bool
+class UnitRate(NamedTuple):
+    """How many were knocked down per trial."""
+
+    measure: Measure
+    np: Np
+
+
+class ForEach(NamedTuple):
+    """How many were knocked down for each one that was left standing, or the other way round."""
+
+    measure: Measure
+    other: Measure
+    np: Np
+
+
+class CountAhead(NamedTuple):
+    """How many in so many trials at the same rate; ``same`` where the question itself says so."""
+
+    measure: Measure
+    np: Np
+    trials: Number
+    same: bool = False
+
+
+class TrialsAhead(NamedTuple):
+    """In how many trials so many would be knocked down at the same rate; ``same`` as above."""
+
+    measure: Measure
+    np: Np
+    number: Number
+    same: bool = False
+
+
+class InRow(NamedTuple):
+    """ "How many gold pins go with 12 red pins?": in another row of a ratio table."""
+
+    np: Np  # of what is asked for
+    others: Np
+    number: Number
+
+
+class GreaterPart(NamedTuple):
+    """Which of two colors was the greater part of the same whole."""
+
+    measure: Measure
+    one: str
+    other: str
+
+
+class FractionGap(NamedTuple):
+    """How much greater the fraction for one trial is than for the other."""
+
+    first: Labels
+    other: Labels
+    demand: Demand
+
+
+class SetsInAll(NamedTuple):
+    """ "How many sets of 12 pins would the Owls knock down in all?" """
+
+    measure: Measure
+    np: Np
+    whole: Number
+
+
+class SetsDown(NamedTuple):
+    """ "How many sets of 12 pins did the Owls knock down?": of the pins of one trial."""
+
+    measure: Measure
+    np: Np
+    whole: Number
+    demand: Demand
+
+
+class FractionShare(NamedTuple):
+    """ "What fraction of the 24 pins is the share of one trial?" """
+
+    np: Np
+    whole: Number
 
 
 Question = (
@@ -236,6 +315,16 @@ Question = (
     | Most
     | RatioOf
     | ColorPart
+    | UnitRate
+    | ForEach
+    | CountAhead
+    | TrialsAhead
+    | InRow
+    | GreaterPart
+    | FractionGap
+    | SetsInAll
+    | SetsDown
+    | FractionShare
     | PartOfSet
     | OtherNumber
     | NextSetUp

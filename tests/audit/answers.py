@@ -138,7 +138,7 @@ def _display(line: dict[str, Any], shown: Rational, texts: Texts) -> Iterator[st
         question,
         re.IGNORECASE,
     )
-    shares = re.search(r"percent|fraction|\bpart\b|how many times|ratio", question, re.IGNORECASE)
+    shares = re.search(r"percent|fraction|\bpart\b|how many times|ratio|unit rate|\bsets\b", question, re.IGNORECASE)
     if counts and not shares:
         if rest != f" {noun}":
             yield f'display "{display}" should end in "{noun}"'

@@ -20,7 +20,7 @@ def asked_totals(line: dict[str, Any], texts: Texts) -> list[tuple[str, Reach]] 
     masked = texts.masked(question)
     if not re.match(r"(In TRIAL, |In (?:all|the) \d+ trials, )?[Hh]ow many ", masked):
         return None
-    if re.search(r"\b(more|fewer|times|mean|next|would|will|must|should|expect|about|each|need\w*)\b", masked):
+    if re.search(r"\b(more|fewer|times|mean|next|would|will|must|should|expect|about|each|every|per|need\w*)\b", masked):
         return None
     if re.search(r"\b(suppose|next|share\w*|equal\w*|moved?)\b", texts.masked(line["text"]), re.IGNORECASE):
         return None
@@ -42,7 +42,7 @@ def asked_shares(line: dict[str, Any], texts: Texts) -> list[Rational] | None:
     """What "What fraction (percent, part) of the 8 red pins were knocked down?" asks for, part over whole from the raw rows."""
     question = sentences(line["text"])[-1]
     masked = texts.masked(question)
-    if not re.search(r"\b(what|exactly what) (fraction|percent|part)\b", masked, re.IGNORECASE):
+    if not re.search(r"\b(what|exactly what) (fraction|percent|part|decimal part)\b", masked, re.IGNORECASE):
         return None
     if re.search(r"crease|change|\bnext\b|mean|average", masked):
         return None

@@ -83,7 +83,9 @@ def _wins(winner: str, rivals: list[str], reach: Reach, most: bool, values: tupl
             label = next(one for one in texts.results.trials if texts.called_trial(one) == rival)
         own = Reach(*((label,) if part == () else part for part in reach))
         standing = dict(texts.words.after)["standing"] in sentences(text)[-1]
-        top, bottom = texts.results.total("standing" if standing else "down", own), texts.results.total("set_up", own)
+        # "were the greater fraction, red or gold?": both are parts of one whole, of every color.
+        whole = own._replace(colors=None) if re.search(r"were the greater (fraction|part)", sentences(text)[-1]) else own
+        top, bottom = texts.results.total("standing" if standing else "down", own), texts.results.total("set_up", whole)
         if not bottom:
             return False
         found[rival.casefold()] = Rational(top, bottom) if re.search(r"fraction|percent|part|rate|likely", text) else Rational(top)

@@ -113,6 +113,43 @@ def _equal_fraction(line: Problem) -> bool:
     return bool(nested and {"/"} <= _signs(line) <= {"+", "*", "/"} and _says("equal fraction|top number")(line) and _exact(line) < bottom)
 
 
+def _equal_fraction_from_top(line: Problem) -> bool:
+    """k of n set up, and the bottom number that makes k/n with a given top number: one top number is a multiple of the other."""
+    numbers = {given["quantity"]: value(given["number"]) for given in line["givens"]}
+    top = numbers.get("top number")
+    part = sum(value(given["number"]) for given in line["givens"] if re.search(r"(knocked down|sprouted)$", given["quantity"]))
+    counted = top is not None and part and (top % part == 0 or part % top == 0)
+    return bool(counted and {"/"} <= _signs(line) <= {"+", "*", "/"} and _says("bottom number")(line) and top < _exact(line))
+
+
+def _tenths_and_hundredths(line: Problem) -> bool:
+    """Tenths written as hundredths, and added to hundredths; or 10 set up, and a fraction with the bottom number 100."""
+    tenths = any(re.fullmatch(r"\d+/10 = \d+/100", step) for step in line["steps"])
+    given = {one["quantity"]: one["number"] for one in line["givens"]}
+    return (tenths and "+" in _signs(line)) or (given.get("bottom number") == "100" and "10" in given.values() and _equal_fraction(line))
+
+
+def _computes_with_decimals(line: Problem, places: int) -> bool:
+    """A sum, difference, product or quotient with a decimal of at most so many places."""
+    worked = [text for step in _lines(line) for one in step.operations for text in (one.left_text, one.right_text) if text and "." in text]
+    return bool(worked) and all(len(text.partition(".")[2]) <= places for text in worked)
+
+
+def _whole_times_fraction(line: Problem) -> bool:
+    return any(
+        one.sign == "*" and one.left.q == 1 and one.right_text and "/" in one.right_text for step in _lines(line) for one in step.operations
+    )
+
+
+def _unit_fraction_by_whole(line: Problem) -> bool:
+    """A unit fraction divided by a whole number."""
+    return any(
+        one.sign == "/" and one.left.p == 1 and one.left.q > 1 and one.right.q == 1 and one.left_text is not None and "/" in one.left_text
+        for step in _lines(line)
+        for one in step.operations
+    )
+
+
 def _joins_parts(line: Problem) -> bool:
     """Counts of kinds added over one whole: an answer between 0 and 1, and a sum on the way."""
     return 0 < _exact(line) < 1 and "+" in _signs(line) and _says("fraction of")(line) and _says(r"\bor\b")(line)
@@ -130,6 +167,10 @@ def _divides_by_fraction(line: Problem, unit: bool) -> bool:
             if one.sign == "/" and one.right_text and "/" in one.right_text:
                 return bool(one.left.q == 1 and (one.right.p == 1) == unit)
     return False
+
+
+def _fraction_by_fraction(line: Problem) -> bool:
+    return any(one.sign == "/" and one.left.q != 1 and one.right.q != 1 for step in _lines(line) for one in step.operations)
 
 
 def _unlike_bottoms(line: Problem) -> bool:
@@ -222,28 +263,35 @@ SHOWS: dict[str, Callable[[Problem], bool]] = {
     "3.MD.B.3": lambda p: _graph(p) and _says(r"\b(more|fewer)\b")(p),
     "3.NF.A.1": lambda p: 0 < _exact(p) < 1 and p["answer"]["demands"] == "any" and _says("fraction")(p),
     "3.NF.A.3d": lambda p: _compares(p) and len(_bottoms_compared(p)) == 1,
-    "3.NF.A.3b": _equal_fraction,
+    "3.NF.A.3b": lambda p: _equal_fraction(p) or _equal_fraction_from_top(p),
     "4.OA.A.2": _says("times as many"),
     "4.OA.A.3": lambda p: _whole(p) and steps_taken(_lines(p)) >= 2,
     "4.NF.A.2": lambda p: _compares(p) and _says("fraction")(p),
-    "4.NF.A.1": _equal_fraction,
+    "4.NF.A.1": lambda p: _equal_fraction(p) or _equal_fraction_from_top(p),
     "4.NF.B.3a": _joins_parts,
     "4.NF.B.3d": _like_bottoms,
+    "4.NF.B.4c": _whole_times_fraction,
+    "4.NF.C.5": _tenths_and_hundredths,
     "4.NF.C.6": lambda p: p["answer"]["demands"] == "decimal" and (places_of(_exact(p)) or 9) <= 2,
     "4.NF.C.7": lambda p: _compares(p) and len(_told_places(p)) == 2 and max(_told_places(p)) <= 2,
     "5.NBT.A.3b": lambda p: _compares(p) and len(_told_places(p)) == 2 and max(_told_places(p)) == 3,
     "5.NBT.A.4": lambda p: p["answer"]["demands"].startswith("decimal:") and _says("nearest")(p),
     "5.NBT.A.3a": lambda p: p["answer"]["demands"] == "decimal" and places_of(_exact(p)) == 3,
+    "5.NBT.B.7": lambda p: _computes_with_decimals(p, 2),
+    "5.NF.A.1": _unlike_bottoms,
     "5.NF.A.2": _unlike_bottoms,
-    "5.NF.B.7c": lambda p: _divides_by_fraction(p, unit=True),
+    "5.NF.B.7c": lambda p: _divides_by_fraction(p, unit=True) or _unit_fraction_by_whole(p),
     "5.NF.B.3": lambda p: "/" in _signs(p) and _exact(p).q != 1,
     "5.NF.B.4a": lambda p: _part_of(p, percent=False),
     "5.NF.B.6": lambda p: _part_of(p, percent=False),
     "6.EE.A.2c": _formula,
     "6.EE.B.7": _one_step_equation,
-    "6.NS.A.1": lambda p: _divides_by_fraction(p, unit=False),
+    "6.NS.A.1": lambda p: _divides_by_fraction(p, unit=False) or _fraction_by_fraction(p),
+    "6.NS.B.3": lambda p: _computes_with_decimals(p, 9),
     "6.RP.A.1": lambda p: p["answer"]["kind"] == "ratio" and _says(r"\bratio of .+ to .+\?")(p),
-    "6.RP.A.3a": lambda p: _compares(p) and len(_bottoms_compared(p)) > 1,
+    "6.RP.A.2": lambda p: _says(r"\bunit rate\b|\bfor (each|every) ")(p) and "/" in _signs(p),
+    "6.RP.A.3a": lambda p: (_compares(p) and len(_bottoms_compared(p)) > 1) or (_says(r"\bratio\b")(p) and {"/", "*"} <= _signs(p)),
+    "6.RP.A.3b": lambda p: _says(r"\brate\b")(p) and _says(r"\bin (\d+|how many) trials\b")(p) and "/" in _signs(p),
     "6.RP.A.3c": lambda p: _says("percent|%")(p) and not _says("increase|decrease")(p),
     "6.SP.B.5c": _says(r"\b(mean|median)\b"),
     "7.NS.A.2d": lambda p: p["answer"]["demands"].startswith("decimal") and _exact(p).q != 1,

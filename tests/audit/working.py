@@ -176,7 +176,7 @@ def _quotient(one: Operation, fractions: list[bool], grade: int) -> Iterator[str
             yield "a quotient that is not whole before grade 5"
     elif grade == 3 and one.left > published.PRODUCT_MAX[3]:
         yield f"the quotient {one.left} / {one.right} in grade 3"
-    elif grade in (4, 5) and (one.left > 9999 or one.right > (9 if grade == 4 else 99)):
+    elif grade in (4, 5) and (one.left > 9999 or one.right > (9 if grade == 4 and one.left != 100 else 10 if grade == 4 else 99)):
         yield f"the quotient {one.left} / {one.right} in grade {grade}"
 
 

@@ -524,3 +524,11 @@ def test_divisors_of_grade_4_have_one_digit(grade: int, divisor: int, stops: boo
     skill = {4: "times as many", 5: "part from a fraction"}[grade]
     found = Gate(load("ccss"), grade).stops(Signature(skill, givens=(str(2 * divisor), str(divisor)), steps=steps, answer="2"))
     assert ("divisor" in {stop.limit for stop in found}) is stops
+
+
+def test_a_hundred_is_ten_tens_in_grade_4() -> None:
+    """CCSS 4.NBT.A.1: a digit is worth ten times as much one place to the left; 4.NF.C.5 needs the step from tenths to hundredths."""
+    signature = Signature("equal fractions", givens=("3", "10", "100"), steps=("100 / 10 = 10", "3 * 10 = 30"), answer="30", sets=(10,))
+    assert Gate(load("ccss"), 4).stops(signature) == ()
+    assert Gate(load("ccss"), 4).standards(signature) == ("4.NF.C.5",)
+    assert Gate(load("ccss"), 4).standards(signature._replace(givens=("3", "10", "5"))) == ("4.NF.A.1",)

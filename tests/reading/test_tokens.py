@@ -36,6 +36,13 @@ def test_trials_are_one_token(text: str, trials: tuple[int, ...]):
     assert values(text)[1] == trials
 
 
+def test_the_letters_of_and_are_no_trials():
+    """Trials called A to D: "Trial C and Trial D" names two, and the "d" of "and" is none of them."""
+    lettered = TrialTable(tuple(Row("Owls", trial, "red", 4, 1) for trial in "ABCD"))
+    [sentence] = Tokenizer(lexicon(lettered, RAMP), GRAMMAR.words).sentences("in Trial C and Trial D")
+    assert sentence.values[1][0] == ("C", "D")
+
+
 def test_a_number_after_a_trial_is_no_trial():
     assert kinds("In Trial 1, 2/3 of the pins") == ["in", "TRIALS", ",", "NUM", "of", "the", "ITEM"]
     assert kinds("In Trials 1 and 2, 3 pins") == ["in", "TRIALS", ",", "NUM", "ITEM"]

@@ -1,0 +1,138 @@
+"""Parts of parts: what stays of one whole after two parts, a part of a part, and a part's share of another part."""
+
+from __future__ import annotations
+
+from math import gcd, lcm
+
+from mathgen.asks.expression import Ask, Op, Stated, Value
+from mathgen.exact.demand import Demand
+from mathgen.models.registry import problem_model
+from mathgen.models.space import AskSpace
+from mathgen.models.view import Spot, TableView
+from mathgen.problems.draft import Draft
+
+_ANY = Demand("any")
+_ONE = Stated(1, "whole")
+_COMMON = 48  # the largest bottom number that fractions may be brought to
+_FRIENDLY = (2, 3, 4, 5, 6, 8, 9, 10, 12)  # bottom numbers that pupils multiply and divide with
+_FEW = 3  # colors that a question lists
+
+
+def lowest(top: int, bottom: int) -> tuple[int, int]:
+    """A fraction in lowest terms."""
+    shared = gcd(top, bottom)
+    return top // shared, bottom // shared
+
+
+@problem_model(skill="rest after two parts")
+def rest_after_two_parts(view: TableView) -> AskSpace:
+    """The fraction of a rack that two parts leave: some pins were left standing, one color was knocked down, the rest were the others."""
+    colors = view.table.colors
+
+    def build(spot: Spot, color: str, like: bool) -> Draft | None:
+        others = tuple(one for one in colors if one != color)
+        if not 0 < len(others) <= _FEW:
+            return None
+        standing, part, whole = view.quantity("standing", spot), view.quantity("down", spot, color), view.quantity("set_up", spot)
+        s, k, n = map(view.number, (standing, part, whole))
+        rest = tuple(view.quantity("down", spot, one) for one in others)
+        # Where the rest is as much as a part that is told, the answer stands in the text.
+        if not (s and k) or n < 5 or n - s - k in (0, s, k, s + k) or not all(map(view.number, rest)):
+            return None
+        a, b, c, d = (s, n, k, n) if like else (*lowest(s, n), *lowest(k, n))
+        if not like and (b == d or lcm(b, d) > _COMMON):
+            return None
+        rate, rate2 = Op("/", (standing, whole)), Op("/", (part, whole))
+        return Draft(
+            ask=Ask(Value(Op("-", (_ONE, rate, rate2))), (), _ANY),
+            roles={
+                "standing": standing,
+                "part": part,
+                "rest": rest[0] if len(rest) == 1 else rest,
+                "whole": whole,
+                "rate": rate,
+                "rate2": rate2,
+            },
+            structure="part unknown",
+            slips=(
+                ("C31", (a, b, c, d)),
+                ("C32", (a, b)),
+                ("C33", (c, d)),
+                *((("A05", (n - s - k,)),) if like else (("C34", (a, b, c, d)),)),
+            ),
+            rates=((rate, f"{a}/{b}"), (rate2, f"{c}/{d}")),
+            sets=(n,),
+            over=lcm(b, d),
+            unit=False,
+            unlike=None if like else "one divides" if max(b, d) % min(b, d) == 0 else "neither",
+            must_not_show=(view.scope(spot, others),),
+        )
+
+    return AskSpace((view.spots, colors, (True, False)), build)
+
+
+def _nested(view: TableView, spot: Spot, color: str) -> tuple[int, int, int] | None:
+    """How many of one color were knocked down, of how many knocked down, of how many set up; None where the parts are too plain."""
+    if len(view.table.colors) < 2:
+        return None
+    k, down, n = view.count("down", spot, color), view.count("down", spot), view.count("set_up", spot)
+    if not 0 < k < down < n or 2 * down == n:
+        return None
+    bottoms = [lowest(k, down)[1], lowest(down, n)[1], lowest(k, n)[1]]
+    return (k, down, n) if all(bottom in _FRIENDLY for bottom in bottoms[:2]) and bottoms[2] <= _COMMON else None
+
+
+@problem_model(skill="part of a part")
+def part_of_a_part(view: TableView) -> AskSpace:
+    """One color's fraction of the pins knocked down, which are a fraction of the pins set up: the product of the two."""
+
+    def build(spot: Spot, color: str) -> Draft | None:
+        found = _nested(view, spot, color)
+        if found is None:
+            return None
+        k, down, n = found
+        part, middle, whole = view.quantity("down", spot, color), view.quantity("down", spot), view.quantity("set_up", spot)
+        outer, inner = Op("/", (middle, whole)), Op("/", (part, middle))
+        a, b, c, d = (*lowest(k, down), *lowest(down, n))
+        return Draft(
+            ask=Ask(Value(Op("*", (inner, outer))), (), _ANY),
+            roles={"part": part, "down": middle, "whole": whole, "rate": outer, "rate2": inner},
+            structure="part from rate",
+            slips=(("A31", (a, b)), ("C35", (a, b, c, d)), ("C36", (a, b, c, d)), ("C37", (a, b, c, d))),
+            features=frozenset({"fraction_times_fraction"}),
+            rates=((outer, f"{c}/{d}"), (inner, f"{a}/{b}")),
+            sets=(n, n),
+            unit=False,
+            must_not_show=(view.scope(spot, (color,)),),
+        )
+
+    return AskSpace((view.spots, view.table.colors), build)
+
+
+@problem_model(skill="one part as a share of another")
+def share_from_two_parts(view: TableView) -> AskSpace:
+    """Two fractions of one rack, that of one color inside that of all colors knocked down: how much of the one the other is."""
+
+    def build(spot: Spot, color: str) -> Draft | None:
+        found = _nested(view, spot, color)
+        if found is None:
+            return None
+        k, down, n = found
+        part, middle, whole = view.quantity("down", spot, color), view.quantity("down", spot), view.quantity("set_up", spot)
+        outer, inner = Op("/", (middle, whole)), Op("/", (part, whole))
+        a, b, c, d = (*lowest(k, n), *lowest(down, n))
+        if b not in _FRIENDLY:
+            return None
+        return Draft(
+            ask=Ask(Value(Op("/", (inner, outer))), (), _ANY),
+            roles={"part": part, "down": middle, "whole": whole, "rate": outer, "rate2": inner},
+            structure="what fraction",
+            slips=(("C38", (a, b, c, d)), ("C37", (a, b, c, d)), ("A22", (a, b)), ("C39", (a, b, c, d))),
+            features=frozenset({"fraction_division"}),
+            rates=((outer, f"{c}/{d}"), (inner, f"{a}/{b}")),
+            sets=(n, n),
+            unit=False,
+            must_not_show=(view.scope(spot, (color,)),),
+        )
+
+    return AskSpace((view.spots, view.table.colors), build)

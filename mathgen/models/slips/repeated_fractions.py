@@ -1,0 +1,76 @@
+"""Slips, section C of the catalogue. Several times a fraction, its equal shares, and two parts held side by side.
+
+None of these is in the research catalogue.
+"""
+
+from __future__ import annotations
+
+from math import gcd, lcm
+
+from mathgen.models.slips.rule import Wrong, over, slip, whole
+
+
+@slip("C40", "The bottom number says how big the parts are. Multiply the top number only.")
+def multiplies_the_bottom(top: int, bottom: int, times: int) -> Wrong:
+    return over(top, bottom * times)
+
+
+@slip("C41", "Several times the same fraction: multiply; do not add.")
+def adds_the_number(top: int, bottom: int, times: int) -> Wrong:
+    return over(times * bottom + top, bottom)
+
+
+@slip("C42", "That many parts are no full sets. Keep the bottom number.")
+def drops_the_bottom(top: int, times: int) -> Wrong:
+    return whole(top * times)
+
+
+@slip("C45", "Read the question again: {down} or {standing}?")
+def the_other_fraction_repeated(top: int, bottom: int) -> Wrong:
+    shared = gcd(top, bottom)
+    return over(top // shared, bottom // shared)
+
+
+@slip("C46", "A share is smaller than the fraction. Divide; do not multiply.")
+def multiplies_for_a_share_of_a_fraction(bottom: int, shares: int) -> Wrong:
+    return over(shares, bottom)
+
+
+@slip("C47", "Each part is cut into smaller ones. Multiply the bottom number.")
+def divides_the_bottom(bottom: int, shares: int) -> Wrong:
+    return over(1, bottom // shares) if bottom % shares == 0 and bottom > shares else None
+
+
+@slip("C48", "Each part is cut into smaller ones. Multiply the bottom number; do not add.")
+def adds_to_the_bottom(bottom: int, shares: int) -> Wrong:
+    return over(1, bottom + shares)
+
+
+@slip("C43", '"How much greater" asks for the difference. Take away.')
+def adds_for_a_difference(a: int, b: int, c: int, d: int) -> Wrong:
+    bottom = lcm(b, d)
+    return over(a * (bottom // b) + c * (bottom // d), bottom)
+
+
+@slip("C44", "That is the greater part itself. How much greater is that part than the other?")
+def greater_part_for_a_difference(a: int, b: int) -> Wrong:
+    return over(a, b)
+
+
+@slip("B34", "The whole is all the {items}, not only the {items} of one color.")
+def own_set_wins(winner: str) -> Wrong:
+    """The color of which the greater part of its own set was knocked down."""
+    return winner
+
+
+@slip("E37", "Line up the points. Tenths go with tenths.")
+def difference_lined_up_at_the_right(one: str, other: str) -> Wrong:
+    """0.75 - 0.5 as 0.70."""
+    digits, digits2 = one.partition(".")[2], other.partition(".")[2]
+    top = int(digits or "0") - int(digits2 or "0")
+    return over(top, 10 ** max(len(digits), len(digits2))) if len(digits) != len(digits2) and top > 0 else None
+
+
+@slip("C49", "That is the part of all trials. One set is what is {set_up} for one trial.")
+def total_over_all_trials(part: int, total: int) -> Wrong:
+    return over(part, total)

@@ -1,0 +1,70 @@
+"""Rules for sentences about parts of parts, parts held side by side, and a fraction that comes again in several trials."""
+
+from __future__ import annotations
+
+from mathgen.exact.demand import Demand
+from mathgen.reading.chart import Clash, Rule, rule
+from mathgen.reading.facts import Claims
+from mathgen.reading.meaning import Labels, Np, PartOf, SameInTrials, ShareFraction
+from mathgen.reading.noun_phrases import Counted, always, measured, what
+from mathgen.reading.part_frames import Known
+from mathgen.reading.questions import GREATER
+from mathgen.reading.tokens import Number
+from mathgen.reading.wanted import FractionGap, FractionShare, GreaterPart, SetsDown, SetsInAll
+from mathgen.trials.scope import Label, Measure
+
+ANY, DECIMAL = Demand("any"), Demand("decimal")
+
+
+def _of_outcome(colors: Labels, part: Number, known: Known) -> Claims:
+    return (PartOf(None, known.np, part, colors, known.number, known.counted),)
+
+
+def _greater(measure: Measure, one: Label, other: Label) -> GreaterPart:
+    if one == other:
+        raise Clash
+    return GreaterPart(measured(measure, "down", "standing"), str(one), str(other))
+
+
+def _gap(demand: Demand, first: Labels, other: Labels = None) -> FractionGap:
+    if first == other:
+        raise Clash
+    return FractionGap(first, other, demand)
+
+
+def _same_in(number: Number, who: Labels = None, measure: Measure | None = None) -> Claims:
+    return (SameInTrials(number, Np(who), measure),)
+
+
+def _sets(thing: Counted, measure: Measure, who: Labels = None) -> SetsInAll:
+    return SetsInAll(measured(measure, "down", "standing"), what(thing.colors, who), thing.number)
+
+
+RULES: tuple[Rule, ...] = (
+    rule("passive", "the? <sort_things> (was|were) NUM <outcome_of>", _of_outcome),
+    # two parts held side by side
+    rule("ask", f"which ITEM <that_outcome> were the {GREATER} , COLOR or COLOR", lambda _, m, a, b: _greater(m, a, b)),
+    rule("gap_of", "how much greater is the fraction", always(ANY)),
+    rule("gap_of", "how much greater is the decimal", always(DECIMAL)),
+    rule("ask", "<gap_of> for TRIALS", lambda demand, first: _gap(demand, first)),
+    rule("ask", "<gap_of> for TRIALS than for TRIALS", lambda demand, first, other: _gap(demand, first, other)),
+    # the same fraction again
+    rule(
+        "fact",
+        "suppose <who> <outcome> the same fraction in each of WHOLE trials",
+        lambda who, m, n: _same_in(n, who, m),
+    ),
+    rule("fact", "suppose the fraction stays the same for WHOLE trials", lambda n: _same_in(n)),
+    rule("fact", "suppose each of WHOLE trials had the same fraction <fall>", lambda n, m: _same_in(n, None, m)),
+    rule("ask", "how many sets of <counted> would <who> <outcome_base> <in_all>", lambda thing, who, m, _: _sets(thing, m, who)),
+    rule("ask", "how many sets of <counted> would be <outcome> <in_all>", lambda thing, m, _: _sets(thing, m)),
+    rule(
+        "ask",
+        "how many sets of <counted> did <who> <outcome_base>",
+        lambda thing, who, m: SetsDown(measured(m, "down", "standing"), what(thing.colors, who), thing.number, ANY),
+    ),
+    # its equal shares
+    rule("fact", "suppose each of the WHOLE trials had an equal share", lambda n: (ShareFraction(n),)),
+    rule("fact", "share this fraction equally among the WHOLE trials", lambda n: (ShareFraction(n),)),
+    rule("ask", "what fraction of the <counted> is the share of one trial", lambda thing: FractionShare(what(thing.colors), thing.number)),
+)
