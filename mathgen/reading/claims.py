@@ -23,6 +23,7 @@ from mathgen.reading.meaning import (
     EquationIs,
     GoalMean,
     GoalScore,
+    Growing,
     InPairs,
     Labels,
     LetterIs,
@@ -40,6 +41,7 @@ from mathgen.reading.meaning import (
     PointsEach,
     PointsEarned,
     Portion,
+    Proportional,
     Rounding,
     RuleIs,
     SameInTrials,
@@ -60,6 +62,7 @@ from mathgen.reading.meaning import (
 from mathgen.reading.mentions import DIMENSIONS
 from mathgen.reading.one_whole import equal_fraction, part_of, the_fraction
 from mathgen.reading.pairs import in_pairs
+from mathgen.reading.proportional import growing, proportional
 from mathgen.reading.rates import same_ratio
 from mathgen.reading.score_lines import goal_score, one_line, starting_scores
 from mathgen.reading.scoring import bonus_points, equation_is, letter_is, points_each, rule_is, score_is
@@ -362,6 +365,8 @@ _TAKE = {
     StartingScores: starting_scores,
     OneLine: one_line,
     GoalScore: goal_score,
+    Proportional: proportional,
+    Growing: growing,
 }
 
 

@@ -3,7 +3,19 @@
 from __future__ import annotations
 
 from mathgen.asks.expression import Quantity
-from mathgen.reading import chance, comparing, fraction_questions, going_on, one_whole, pairs, parting, rates, score_lines, scoring
+from mathgen.reading import (
+    chance,
+    comparing,
+    fraction_questions,
+    going_on,
+    one_whole,
+    pairs,
+    parting,
+    proportional,
+    rates,
+    score_lines,
+    scoring,
+)
 from mathgen.reading.asked import Asked
 from mathgen.reading.evaluate import evaluate
 from mathgen.reading.meaning import Np
@@ -11,6 +23,7 @@ from mathgen.reading.told import Told, settled
 from mathgen.reading.wanted import (
     Change,
     ColorPart,
+    Constant,
     CountAhead,
     Difference,
     FewestNeeded,
@@ -18,6 +31,7 @@ from mathgen.reading.wanted import (
     FractionGap,
     FractionShare,
     GreaterPart,
+    Growth,
     HowMany,
     HowManyOfTotal,
     InRow,
@@ -106,6 +120,8 @@ _ASKED = {
     ValueOf: scoring.value_of,
     LevelWith: score_lines.level_with,
     OfLine: score_lines.of_line,
+    Constant: proportional.constant,
+    Growth: proportional.growth,
     FewestNeeded: score_lines.fewest_needed,
     Picked: chance.picked,
     NextIs: chance.next_is,

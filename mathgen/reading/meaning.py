@@ -348,9 +348,25 @@ class ShareFraction(NamedTuple):
     number: Number
 
 
+class Proportional(NamedTuple):
+    """ "A score is proportional to the number of pins knocked down." """
+
+    measure: Measure
+    np: Np
+
+
+class Growing(NamedTuple):
+    """ "The equation p = 5d gives the points p for d pins knocked down." """
+
+    measure: Measure
+    np: Np
+    number: Number
+    letter: str  # of the points
+
+
 Claim = (
     Count | EachTrial | Portion | Series | More | Times | NextSet | SameRate | Points | PointsEarned | ShareOut | GoalMean
-    | OneMoreTrial | TrialCount | Some | TheseWere | TotalWas | AllTheOthers | Look | Against | Rounding | RuleIs
-    | EquationIs | LetterIs | PointsEach | BonusPoints | ScoreIs | StartingScores | OneLine | GoalScore | PartOf | NextGoal
-    | TheFraction | EqualFraction | InPairs | PickOne | Choices | SameRatio | SameInTrials | ShareFraction
+    | OneMoreTrial | TrialCount | Some | TheseWere | TotalWas | AllTheOthers | Look | Against | Rounding | RuleIs | EquationIs
+    | LetterIs | PointsEach | BonusPoints | ScoreIs | StartingScores | OneLine | GoalScore | PartOf | NextGoal | TheFraction
+    | EqualFraction | InPairs | PickOne | Choices | SameRatio | SameInTrials | ShareFraction | Proportional | Growing
 )  # fmt: skip

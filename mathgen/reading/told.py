@@ -15,6 +15,7 @@ from mathgen.reading.meaning import (
     EquationIs,
     GoalMean,
     GoalScore,
+    Growing,
     InPairs,
     Labels,
     LetterIs,
@@ -27,6 +28,7 @@ from mathgen.reading.meaning import (
     OneMoreTrial,
     Points,
     PointsEach,
+    Proportional,
     SameInTrials,
     SameRate,
     SameRatio,
@@ -69,6 +71,8 @@ class Scoring:
     starting: bool = False  # whether the counts told are scores already
     line: OneLine | None = None
     goal: GoalScore | None = None
+    proportional: Proportional | None = None
+    growing: Growing | None = None
 
 
 @dataclass(eq=False, repr=False)

@@ -224,6 +224,8 @@ class Pairs(NamedTuple):
     """How many ordered pairs of kinds (``same``), or pairs of a group and a kind, there are."""
 
     same: bool
+
+
 class UnitRate(NamedTuple):
     """How many were knocked down per trial."""
 
@@ -305,6 +307,18 @@ class FractionShare(NamedTuple):
     whole: Number
 
 
+class Constant(NamedTuple):
+    """ "What is the constant of proportionality?" """
+
+
+class Growth(NamedTuple):
+    """ "How much greater is p for Trial 2 than for Trial 1?" """
+
+    letter: str
+    first: Labels
+    last: Labels
+
+
 Question = (
     HowMany
     | HowManyOfTotal
@@ -343,6 +357,8 @@ Question = (
     | Picked
     | NextIs
     | Pairs
+    | Constant
+    | Growth
 )
 
 

@@ -251,6 +251,19 @@ def _pairs(line: Problem) -> bool:
 def _probability(line: Problem) -> bool:
     """A number between 0 and 1, asked for as a probability."""
     return 0 < _exact(line) < 1 and _says(r"\bprobability that\b.*\?")(line)
+def _constant(line: Problem) -> bool:
+    """A score over its count, each told once."""
+    scores = [value(given["number"]) for given in line["givens"] if given["quantity"] == "points in all"]
+    counts = [value(given["number"]) for given in line["givens"] if given["scope"] is not None]
+    return len(scores) == 1 and bool(scores[0] == _exact(line) * sum(counts)) and _says(r"\bproportional|\bkx\b")(line)
+
+
+def _grows(line: Problem) -> bool:
+    """y = kx at two values of x: how much y grows."""
+    found = re.search(r"\b([a-z]) = (\d+)[a-z]\b", line["text"])
+    if found is None or not re.search(rf"\b(greater is|did) {found[1]}\b", line["text"]):
+        return False
+    return "/" not in _signs(line) and {"-", "*"} <= _signs(line) and _exact(line) % int(found[2]) == 0
 
 
 SHOWS: dict[str, Callable[[Problem], bool]] = {
@@ -298,6 +311,8 @@ SHOWS: dict[str, Callable[[Problem], bool]] = {
     "7.RP.A.3": lambda p: _says("percent")(p) and _says("increase|decrease|change|error")(p),
     "7.EE.B.3": lambda p: (steps_taken(_lines(p)) >= 2 or len(_forms_given(p)) > 1) and _exact(p).q != 1,
     "7.EE.B.4a": _two_step_equation,
+    "6.EE.C.9": _grows,
+    "7.RP.A.2b": _constant,
     "7.EE.B.4b": _least_number,
     "8.EE.C.7b": _both_sides,
     "8.EE.C.8c": _two_unknowns,

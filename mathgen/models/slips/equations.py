@@ -148,3 +148,23 @@ def from_nothing(count: int) -> Wrong:
 @slip("L27", "That is the score. The question asks for the number of {items}.")
 def score_for_count(score: int) -> Wrong:
     return whole(score)
+
+
+@slip("L28", "That is the score. How many points go with just one?")
+def score_for_constant(score: int) -> Wrong:
+    return whole(score)
+
+
+@slip("L29", "That is how much the number of {items} grew. How much did the points grow?")
+def other_quantity(growth: int) -> Wrong:
+    return whole(growth)
+
+
+@slip("L30", "That is the later value. How much greater is that than the earlier one?")
+def later_value(value: int) -> Wrong:
+    return whole(value)
+
+
+@slip("L31", "How much greater means a difference.")
+def values_added(value: int) -> Wrong:
+    return whole(value)

@@ -1,0 +1,42 @@
+"""Proportional scores on a small table; every value, step and slip worked by hand."""
+
+from __future__ import annotations
+
+import pytest
+
+from mathgen.asks.expression import Stated
+from mathgen.proof.record import proved
+from mathgen.trials.scope import Scope
+from tests.models.asked import every_draft, said, worked
+from tests.tables import TWO_GROUPS
+
+ROWS = {
+    # model: (scope of the first count, numbers that only the words give, grade, answer, relation, steps, slips)
+    "constant_of_score": (
+        Scope(("Owls",), (1,)), (45,), 7, "5", "9*x = 45", ("45 / 9 = 5",), {"L08": "36", "L28": "45", "L09": "405"},
+    ),
+    "growth_of_score": (
+        # Herons: 2 + 2 + 5 = 9 after 4 + 1 + 3 = 8 is one more; their gold pins are 3, then 5
+        Scope(("Herons",), (1,), ("gold",)), (4,), 6,
+        "8", "x = 4*(5 - 3)", ("5 - 3 = 2", "4 * 2 = 8"), {"L29": "2", "L30": "20", "L31": "32"},
+    ),
+}  # fmt: skip
+
+
+@pytest.mark.parametrize("row", ROWS)
+def test_each_model_by_hand(row: str) -> None:
+    scope, numbers, grade, *expected = ROWS[row]
+    found = [
+        draft
+        for draft in every_draft(row, TWO_GROUPS)
+        if draft.roles.get("down", draft.roles.get("first")).scope == scope
+        and tuple(one.number for one in draft.roles.values() if isinstance(one, Stated)) == numbers
+    ]
+    one = said(row, TWO_GROUPS, grade, found[0])
+    assert worked(one) == tuple(expected)
+    assert proved(one), one.proof
+
+
+def test_what_grows_by_one_is_not_asked_for() -> None:
+    """Its growth would be the number beside the letter."""
+    assert all(draft.roles["first"].scope.colors != ("red",) for draft in every_draft("growth_of_score", TWO_GROUPS))
