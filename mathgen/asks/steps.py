@@ -347,6 +347,12 @@ def _isolate(working: Working, equation: Equation) -> None:
         if unknown.symbol == "+":
             result_next = _whole(result.top - other.top)
             working.line(f"{result.text} - {other.text}", result_next.text)
+        elif unknown.symbol == "-" and _unknown(unknown.args[0]):
+            result_next = _whole(result.top + other.top)
+            working.line(f"{result.text} + {other.text}", result_next.text)
+        elif unknown.symbol == "-":
+            result_next = _whole(other.top - result.top)
+            working.line(f"{other.text} - {result.text}", result_next.text)
         elif unknown.symbol == "*":
             result_next = _over(result.top // other.top, 1) if result.top % other.top == 0 else _over(result.top, other.top)
             working.line(f"{result.text} / {other.text}", result_next.text)

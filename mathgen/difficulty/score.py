@@ -9,6 +9,7 @@ from mathgen.difficulty.weights import Weights, weights
 
 Structure = Literal[
     "whole unknown",
+    "result unknown",
     "change unknown",
     "part unknown",
     "difference unknown",

@@ -5,10 +5,10 @@ from __future__ import annotations
 from collections.abc import Iterator
 from math import lcm
 
-from mathgen.exact.printed_step import Printed
+from mathgen.exact.printed_step import Printed, PrintedStep
 from mathgen.gate.answer import answer_stops, is_share, listing, share_stops
 from mathgen.gate.signature import Signature, Stop
-from mathgen.gate.work import Work, longest_sum, shown_features, work
+from mathgen.gate.work import Work, largest_of, longest_sum, shown_features, work
 from mathgen.grades.curriculum import Curriculum
 from mathgen.grades.entry import SkillEntry
 
@@ -66,7 +66,7 @@ class Gate:
         found = [
             *self._features(entry, signature, read),
             *self._denominators(entry, signature, read),
-            *self._sizes(read),
+            *self._sizes(entry, read),
             *self._structure(entry, read),
             *self._sets(entry, signature, read),
             *self._comparison(entry, signature, read),
@@ -102,14 +102,17 @@ class Gate:
                 if size not in sizes:
                     yield Stop("set size", str(size), f"{listing(sizes)} in {self._label}")
 
-    def _sizes(self, read: Work) -> Iterator[Stop]:
+    def _sizes(self, entry: SkillEntry, read: Work) -> Iterator[Stop]:
         limits = self.limits
+        largest = limits.story_max if entry.largest is None else entry.largest
         for number in read.numbers:
             whole = abs(number.top) // number.bottom
-            if limits.story_max is not None and not number.percent and whole > limits.story_max:
-                yield Stop("largest number", str(whole), f"at most {limits.story_max} in {self._label}")
+            if largest is not None and not number.percent and whole > largest:
+                yield Stop("largest number", str(whole), f"at most {largest} in {self._label}")
             if limits.decimal_places is not None and number.places > limits.decimal_places:
                 yield Stop("decimal places", f"{number.places} places", f"at most {limits.decimal_places} in {self._label}")
+        if entry.tens_and_ones and largest_of(read) > (limits.story_max or 0) and not all(map(_tens_and_ones, read.steps)):
+            yield Stop("tens and ones", str(largest_of(read)), f"ones or tens added to two digits, or tens from tens, in {self._label}")
         for step in read.steps:
             for operation in step.operations:
                 yield from self._product(operation.symbol, operation.left, operation.right, operation.result)
@@ -141,8 +144,10 @@ class Gate:
     def _structure(self, entry: SkillEntry, read: Work) -> Iterator[Stop]:
         limits = self.limits
         most = entry.max_operations if entry.max_operations is not None else limits.operations
-        if most is not None and read.operations > most:
-            yield Stop("operations", str(read.operations), f"at most {most} in {self._label}")
+        # A sum of sums is one operation later on; where stories have one step only, it is one line.
+        taken = read.operations if limits.operations != 1 else sum(bool(step.operations) for step in read.steps)
+        if most is not None and taken > most:
+            yield Stop("operations", str(taken), f"at most {most} in {self._label}")
         addends, printed = longest_sum(read.steps)
         most = entry.max_addends if entry.max_addends is not None else limits.addends
         if most is not None and addends > most:
@@ -151,14 +156,11 @@ class Gate:
             for number in printed:
                 if number.top >= number.bottom * 10**limits.addend_digits:
                     yield Stop("addend", str(number.top // number.bottom), f"at most {limits.addend_digits} digits in {self._label}")
-        if entry.min_biggest is not None:
-            biggest = max((number.top // number.bottom for number in read.numbers), default=0)
-            if biggest < entry.min_biggest:
-                yield Stop("numbers too small", str(biggest), f"some number of at least {entry.min_biggest} in {self._label}")
-        if entry.max_biggest is not None:
-            biggest = max((number.top // number.bottom for number in read.numbers), default=0)
-            if biggest > entry.max_biggest:
-                yield Stop("numbers too big", str(biggest), f"no number above {entry.max_biggest} in {self._label}")
+        biggest = largest_of(read)
+        if entry.min_biggest is not None and biggest < entry.min_biggest:
+            yield Stop("numbers too small", str(biggest), f"some number of at least {entry.min_biggest} in {self._label}")
+        if entry.max_biggest is not None and biggest > entry.max_biggest:
+            yield Stop("numbers too big", str(biggest), f"no number above {entry.max_biggest} in {self._label}")
         if entry.min_factor is not None:
             for step in read.steps:
                 for operation in step.operations:
@@ -234,6 +236,12 @@ class Gate:
 def _holds(condition: str, signature: Signature) -> bool:
     if condition == "graph":
         return _has_graph(signature)
+    bound, _, number = condition.partition(" ")
+    if bound in ("past", "within") and number.isdigit():
+        largest, most = largest_of(work(signature)), int(number)
+        return largest > most if bound == "past" else 0 < largest <= most
+    if condition == "three addends":
+        return longest_sum(work(signature).steps)[0] > 2
     if condition == "several two-digit addends":
         addends, printed = longest_sum(work(signature).steps)
         return addends > 2 and sum(number.top >= 10 * number.bottom for number in printed) > 2
@@ -250,6 +258,16 @@ def _half_between(numbers: list[Printed]) -> bool:
     """Whether 1/2 tells two fractions apart: one is less, the other is not, or one is more, the other is not."""
     sides = sorted(2 * number.top - number.bottom for number in numbers)
     return len(sides) == 2 and sides[0] <= 0 <= sides[1] and sides[0] != sides[1]
+
+
+def _tens_and_ones(step: PrintedStep) -> bool:
+    """Whether a step adds one digit or a multiple of ten to another number, or takes tens from tens."""
+    if len(step.operations) != 1:
+        return False
+    symbol, left, right, *_ = step.operations[0]
+    if symbol == "+":
+        return any(_small(one) or _tens(one) for one in (left, right))
+    return symbol == "-" and _tens(left) and _tens(right)
 
 
 def _small(number: Printed) -> bool:

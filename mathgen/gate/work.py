@@ -43,6 +43,11 @@ def work(signature: Signature) -> Work:
     return Work(givens, steps, answer, exact, operations(steps), tuple(numbers))
 
 
+def largest_of(read: Work) -> int:
+    """The largest number of a problem, its whole part."""
+    return max((number.top // number.bottom for number in read.numbers), default=0)
+
+
 def operations(steps: tuple[PrintedStep, ...]) -> int:
     """How many operations a problem takes. A sum of several parts is one, in one line or in a chain of lines."""
     count = 0

@@ -51,7 +51,7 @@ class SkillWords:
 
 @dataclass(frozen=True, slots=True)
 class StandardsWhen:
-    """Other standards for an entry where a condition holds: ``graph``, ``several two-digit addends``, ``thousandths``."""
+    """Other standards for an entry where a condition holds: ``graph``, ``several two-digit addends``, ``past 20``."""
 
     condition: str
     standards: tuple[str, ...]
@@ -72,6 +72,8 @@ class SkillEntry:
     max_addends: int | None = None
     min_biggest: int | None = None  # some given must be at least this
     max_biggest: int | None = None  # no number of the problem may be more
+    largest: int | None = None  # the largest whole number, instead of the grade's
+    tens_and_ones: bool = False  # above the grade's largest: two digits and one digit or tens are added, tens taken from tens
     min_factor: int | None = None  # of every whole number that is multiplied or divided, and of the quotient
     denominators: tuple[int, ...] | None = None  # for the sizes of the sets, instead of the grade's list
     min_places: int | None = None  # of a decimal answer; of a percent answer, the places of the percent

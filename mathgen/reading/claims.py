@@ -59,7 +59,7 @@ from mathgen.reading.meaning import (
     TotalWas,
     TrialCount,
 )
-from mathgen.reading.mentions import DIMENSIONS
+from mathgen.reading.mentions import DIMENSIONS, Dimension
 from mathgen.reading.one_whole import equal_fraction, part_of, the_fraction
 from mathgen.reading.pairs import in_pairs
 from mathgen.reading.proportional import growing, proportional
@@ -95,14 +95,46 @@ def _these_were(told: Told, claim: TheseWere) -> None:
 
 
 def _total_was(told: Told, claim: TotalWas) -> None:
-    if told.last_count is None or told.total is not None:
+    if told.total is not None:
         raise NotRead("it is not said what the total is of")
-    if isinstance(claim.np.colors, tuple):
-        told.mentions.note("colors", claim.np.colors)
-    scope = told.last_count.scope
-    trials, groups = scope.trials or told.mentions.every("trials"), scope.groups or told.mentions.every("groups")
-    told.total = Quantity(told.last_count.measure, told.mentions.scope(groups, trials, told.mentions.named("colors")))
+    if claim.np.groups is not None or claim.np.trials is not None:
+        told.total = _with_another(told, claim.np)
+    elif told.last_count is None:
+        raise NotRead("it is not said what the total is of")
+    else:
+        if isinstance(claim.np.colors, tuple):
+            told.mentions.note("colors", claim.np.colors)
+        scope = told.last_count.scope
+        trials, groups = scope.trials or told.mentions.every("trials"), scope.groups or told.mentions.every("groups")
+        colors = told.mentions.named("colors")
+        if isinstance(claim.colors, tuple) and set(claim.colors) != set(colors):
+            raise NotRead("the total is of other colors")
+        told.total = Quantity(told.last_count.measure, told.mentions.scope(groups, trials, colors))
     told.said(told.total, claim.number)
+
+
+def _with_another(told: Told, np: Np) -> Quantity:
+    """All that was counted before, or looked at in the graph, with another group or trial: "With the Herons, the total was 9 pins".
+
+    Raises:
+        NotRead: that group or trial was counted before, or what was counted before differs in something else.
+    """
+    part: Dimension = "groups" if np.groups is not None else "trials"
+    added = getattr(np, part)
+    counts = [fact.expr for fact in told.facts if isinstance(fact.expr, Quantity)]
+    if not counts and any(look.source == "graph" for look in told.seen):
+        counts = [told.quantity("down", Np(colors=np.colors))]
+    before = {label for count in counts for label in getattr(count.scope, part) or told.mentions.every(part)}
+    alike = {count._replace(scope=count.scope._replace(**{part: None})) for count in counts}
+    if not isinstance(added, tuple) or before & set(added) or len(alike) != 1:
+        raise NotRead("it is not said what the total is of")
+    told.mentions.note(part, added)
+    [(measure, scope)] = alike
+    found = {name: getattr(scope, name) or told.mentions.every(name) for name in DIMENSIONS}
+    if isinstance(np.colors, tuple) and set(np.colors) != set(found["colors"]):
+        raise NotRead("the total is of other colors")
+    found[part] = told.mentions.ordered(part, (*before, *added))
+    return Quantity(measure, told.mentions.scope(found["groups"], found["trials"], found["colors"]))
 
 
 def _each_trial(told: Told, claim: EachTrial) -> None:

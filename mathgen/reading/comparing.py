@@ -22,14 +22,15 @@ def how_many(question: HowMany, told: Told, _: Scenario) -> Asked:
     scope = told.scope(question.np, question.total)
     check_whole(told, scope, question.whole)
     quantity = Quantity(question.measure, scope)
-    if told.mentions.merged:
+    rest = _looked_up(told, quantity) if told.mentions.merged else ()
+    if told.mentions.merged and not rest:
         covered(told, quantity)
     apart = _taken_apart(told, quantity)
     if apart is not None:
         return apart
     fitting = [c for c in enumerate(told.comparisons, 1) if quantity in (c[1].first, c[1].other)]
     if not told.comparisons:
-        return Asked("count", Value(quantity), WHOLE, (quantity,))
+        return Asked("count", Value(quantity), WHOLE, (quantity,), looked_at=rest)
     if len(told.comparisons) > 1 or len(fitting) != 1:
         raise NotRead("what is told does not lead to what is asked")
     number, comparison = fitting[0]
@@ -41,6 +42,8 @@ def how_many_of_total(question: HowManyOfTotal, told: Told, scenario: Scenario) 
     total = told.total
     if total is None:
         raise NotRead(f"no total of {question.whole.text} is told of")
+    if isinstance(question.colors, tuple) and set(question.colors) != set(total.scope.colors or told.mentions.every("colors")):
+        raise NotRead("the total is of other colors")
     told.referred(total, question.whole)
     return how_many(HowMany(total.measure, question.np), told, scenario)
 
@@ -72,6 +75,17 @@ def _the_rest(told: Told, whole: Quantity, part: Quantity) -> tuple[Quantity, ..
         return ()
     left = {**every, unlike[0]: tuple(label for label in every[unlike[0]] if label not in own[unlike[0]])}
     return (Quantity(part.measure, told.mentions.scope(left["groups"], left["trials"], left["colors"])),)
+
+
+def _looked_up(told: Told, whole: Quantity) -> tuple[Quantity, ...]:
+    """What the table or graph tells of a total, where the words tell the one other part; () where they tell more or nothing.
+
+    "Before Trial 3, the Owls knocked down 8 pins. Use the results table for Trial 3. How many pins ... in all?"
+    """
+    counts = [fact.expr for fact in told.facts if isinstance(fact.expr, Quantity)]
+    if len(counts) != 1 or counts[0].measure != whole.measure:
+        return ()
+    return _the_rest(told, whole, counts[0]) if set(told.counts.cells(counts[0].scope)) < set(told.counts.cells(whole.scope)) else ()
 
 
 def covered(told: Told, quantity: Quantity) -> None:

@@ -179,8 +179,12 @@ RULES: tuple[Rule, ...] = (
     rule("fact", "of the WHOLE <things> <who> SET <when>? , NUM <fell>", _portion_of),
     rule("passive", "the other WHOLE <things> <fell>", lambda n, c, m: _counted(m, (Counted(n, c),), None)),
     rule("fact", "for <who> <when> ,? <passive>", lambda who, when, claims: of(who, at(when, claims))),
-    rule("fact", "the total was <counted>", lambda thing: (TotalWas(Np(), thing.number),)),
-    rule("fact", "with the <things> , the total was WHOLE ITEM", lambda colors, n, _: (TotalWas(what(colors), n),)),
+    rule("fact", "the total was <counted>", lambda thing: (TotalWas(Np(), thing.number, thing.colors),)),
+    rule(
+        "fact", "with the <things> , the total was <counted>", lambda colors, thing: (TotalWas(what(colors), thing.number, thing.colors),)
+    ),
+    rule("fact", "with <who> , the total was <counted>", lambda who, thing: (TotalWas(what(thing.colors, who), thing.number),)),
+    rule("fact", "with TRIALS , the total was <counted>", lambda when, thing: (TotalWas(what(thing.colors, None, when), thing.number),)),
     rule("fact", "all the other <things> (was|were)? <outcome>", lambda colors, m: (AllTheOthers(m, what(colors)),)),
     rule(
         "fact",

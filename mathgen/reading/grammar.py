@@ -1,7 +1,8 @@
 """The grammar made ready, and sentences read by it.
 
 To add a frame: one ``rule`` in ``facts`` (tells something), ``instructions`` (where to look), ``questions`` (asks)
-``part_frames`` (parts of one whole, told and asked), ``pair_frames`` or ``score_frames`` (points, rules, equations), made of the
+``part_frames`` (parts of one whole, told and asked), ``joining_frames`` (before and after a trial), ``pair_frames`` or
+``score_frames`` (points, rules, equations), made of the
 shared parts of ``noun_phrases``: ``<who>``, ``<when>``, ``<tail>``, ``<things>``, ``<counted>``, ``<whole>``. It makes one of the
 records of ``meaning`` or ``wanted``. A new record needs one function more: a claim in ``claims``, a question in ``comparing``,
 ``parting`` or ``going_on``, listed at the end of ``claims`` or ``goals``. Words that a rule names are known from then on; add to
@@ -16,6 +17,7 @@ from mathgen.reading import (
     facts,
     fraction_frames,
     instructions,
+    joining_frames,
     noun_phrases,
     pair_frames,
     part_frames,
@@ -40,6 +42,7 @@ GRAMMAR = Grammar(
         *chance_frames.RULES,
         *fraction_frames.RULES,
         *rate_frames.RULES,
+        *joining_frames.RULES,
         *score_frames.RULES,
         *score_line_frames.RULES,
         *pair_frames.RULES,

@@ -19,9 +19,10 @@ class Mark:
 
     ``all``: every label there is ("the class", "all 3 trials"). ``each``: one after another ("each group").
     ``these``: labels that the text has named before ("the two groups", "in 3 trials"). ``bare``: "pins" without a color.
+    ``before``, ``through``: all trials before the one in ``of``; all up to it.
     """
 
-    kind: Literal["all", "each", "these", "bare"]
+    kind: Literal["all", "each", "these", "bare", "before", "through"]
     count: Number | None = None
     of: tuple[Label, ...] | None = None
 
@@ -213,6 +214,7 @@ class TotalWas(NamedTuple):
 
     np: Np
     number: Number
+    colors: Labels = None  # "15 red and blue pins": of which colors, where that is said once more
 
 
 class PickOne(NamedTuple):

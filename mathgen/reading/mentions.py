@@ -53,9 +53,21 @@ class Mentions:
         for part in DIMENSIONS:
             labels: Labels = getattr(np, part)
             if isinstance(labels, Mark):
-                labels = labels.of or (self.every(part) if labels.kind == "all" and part != "colors" else None)
+                labels = self._spelled_out(part, labels) or (self.every(part) if part != "colors" and self._is_all(part, labels) else None)
             if labels is not None and labels not in self.later[part]:
                 self.later[part].append(labels)
+
+    def _spelled_out(self, part: Dimension, mark: Mark) -> tuple[Label, ...] | None:
+        """The labels that a mark names, or those in front of the one that it names; None where it names none."""
+        if mark.of is None or mark.kind not in ("before", "through"):
+            return mark.of
+        every = self.every(part)
+        place = every.index(mark.of[0])
+        return every[:place] if mark.kind == "before" else every[: place + 1]
+
+    def _is_all(self, part: Dimension, mark: Mark) -> bool:
+        """Whether a mark can stand for nothing but all labels: "all trials", "the 2 trials" of a table that has two."""
+        return mark.kind == "all" or (mark.kind == "these" and mark.count is not None and mark.count.value == len(self.every(part)))
 
     def named(self, part: Dimension) -> tuple[Label, ...]:
         """Every label that has been named so far."""
@@ -84,7 +96,10 @@ class Mentions:
     def _marked(self, part: Dimension, mark: Mark) -> tuple[Label, ...]:
         every = self.every(part)
         if mark.of is not None:
-            return mark.of
+            found = self._spelled_out(part, mark)
+            if not found:
+                raise NotRead(f"there is nothing before {mark.of[0]}")
+            return found
         if mark.kind == "bare" or (mark.kind == "all" and part == "colors"):
             self.all_colors = True
             return every

@@ -78,7 +78,7 @@ def _relative_frequency(colors: Labels, measure: Measure, who: Labels, when: Lab
 HOW_MANY: tuple[Rule, ...] = (
     rule("ask", "how many <things> did <who> <base> <tail>?", _how_many),
     rule("ask", "how many <things> <fell> <tail>?", lambda c, m, tail: _how_many(c, None, m, tail)),
-    rule("ask", "how many of the WHOLE ITEM were <colors> ITEM?", lambda n, _, colors, __: HowManyOfTotal(what(colors), n)),
+    rule("ask", "how many of the <counted> were <colors> ITEM?", lambda t, colors, _: HowManyOfTotal(what(colors), t.number, t.colors)),
     rule("ask", "how many <things> <fell> by <who> <tail>?", lambda c, m, w, tail: _how_many(c, w, m, tail)),
     rule("ask", "how many <whole> <fell> by <who> <tail>?", lambda whole, m, w, tail: _how_many(whole[1], w, m, tail, whole[0])),
     rule(

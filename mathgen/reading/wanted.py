@@ -24,6 +24,7 @@ class HowManyOfTotal(NamedTuple):
 
     np: Np
     whole: Number
+    colors: Labels = None  # of the whole, where they are named
 
 
 class Difference(NamedTuple):

@@ -223,6 +223,10 @@ class SaidCount:
         return self.when.removeprefix("in ")
 
     @property
+    def Span(self) -> str:  # noqa: N802 - as above
+        return upper_first(self.span)
+
+    @property
     def one_kind(self) -> str:
         """One of them, without article or number: "red pin"."""
         speaker = self._speaker

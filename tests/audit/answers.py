@@ -16,7 +16,7 @@ from tests.audit.points import asked_points
 from tests.audit.printed import UnreadableError, is_tie, places_of, rounded_half_up, value
 from tests.audit.results import Label, Reach, reach_of
 from tests.audit.wording import Texts, sentences
-from tests.audit.working import number_faults, relation_numbers, solutions
+from tests.audit.working import largest_allowed, number_faults, relation_numbers, solutions
 
 _PLAIN = re.compile(r"(any|mixed|decimal|percent|whole|name|ratio|ratio:any|simplest)$")
 _ROUNDED = re.compile(r"(decimal|percent):([0-9])$")
@@ -144,7 +144,7 @@ def _display(line: dict[str, Any], shown: Rational, texts: Texts) -> Iterator[st
             yield f'display "{display}" should end in "{noun}"'
     elif rest and not re.match(r" times$", rest):
         yield f'display "{display}" has a unit that the question does not ask for'
-    yield from number_faults(first, line["grade"], f'display "{display}"')
+    yield from number_faults(first, line["grade"], f'display "{display}"', largest_allowed(line))
     observed = re.search(r"\b(did|were)\b", question) and not re.search(r"mean|share|equal|each|fair", line["text"])
     if counts and not shares and observed and shown.q != 1:
         yield f"{display}: a count that is not whole"

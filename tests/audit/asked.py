@@ -32,6 +32,8 @@ def asked_totals(line: dict[str, Any], texts: Texts) -> list[tuple[str, Reach]] 
         if re.search(rf"\b(?:were|was) {re.escape(phrase)}|{re.escape(texts.words.items)} {re.escape(phrase)}", masked)
     ]
     asks += [name for name, phrase in texts.words.base if re.search(rf"\bdid\b.*\b{re.escape(phrase)}\b", masked)]
+    if re.search(r"\bdid TRIAL add\b", masked):
+        asks.append("down")
     if not asks:
         return None
     in_question, in_text = texts.named(question), texts.named(line["text"])

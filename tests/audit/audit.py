@@ -81,9 +81,9 @@ def _grade(line: dict[str, Any], texts: Texts) -> Iterator[str]:
         if grade < FIRST[name] and re.search(pattern, masked):
             yield f"{name} before grade {FIRST[name]}"
     for one in texts.numbers(line["text"]):
-        yield from working.number_faults(one.text, grade, "text")
+        yield from working.number_faults(one.text, grade, "text", working.largest_allowed(line))
     for given in line["givens"]:
-        yield from working.number_faults(given["number"], grade, f"given {given['number']}")
+        yield from working.number_faults(given["number"], grade, f"given {given['number']}", working.largest_allowed(line))
     if len(line["cells"]) > published.CELLS[grade]:
         yield f"{len(line['cells'])} cells to read, at most {published.CELLS[grade]}"
     graph = any(given["where"] == "graph" for given in line["givens"])

@@ -18,7 +18,7 @@ from mathgen.trials.table import TrialTable
 from tests.audit.results import SEEDS, Words
 
 SAMPLES = Path(__file__).parents[2] / "samples"
-GRADES = (2, 3, 4, 5, 6, 7, 8)
+GRADES = (1, 2, 3, 4, 5, 6, 7, 8)
 NAMES = ("main", "small-sets", "tens", "target", "seeds")
 
 

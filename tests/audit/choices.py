@@ -12,7 +12,7 @@ from sympy import Rational
 from tests.audit.printed import value
 from tests.audit.results import Label, Reach
 from tests.audit.wording import Named, Texts, sentences
-from tests.audit.working import greatest, number_faults
+from tests.audit.working import greatest, largest_allowed, number_faults
 
 
 def faults(line: dict[str, Any], texts: Texts) -> Iterator[str]:
@@ -54,7 +54,7 @@ def faults(line: dict[str, Any], texts: Texts) -> Iterator[str]:
         if sorted(sides) != sorted(values):
             yield f'display "{answer["display"]}" compares other numbers than the relation'
         for number in re.split(r" [<>] ", shown[1]):
-            yield from number_faults(number, line["grade"], f'display "{answer["display"]}"')
+            yield from number_faults(number, line["grade"], f'display "{answer["display"]}"', largest_allowed(line))
 
 
 def _rivals(winner: str, named: Named, texts: Texts) -> tuple[list[str], list[Reach]]:

@@ -154,11 +154,11 @@ def _numbers_in_text(line: dict[str, Any], texts: Texts) -> Iterator[str]:
         if not fitting:
             yield f'the text\'s "{one.text}" in "{one.sentence}" is no given in words, no label and no count of trials or groups'
             continue
-        if not any(_said_of(given, one, texts) for given in fitting):
+        if not any(_said_of(given, one, line["text"], texts) for given in fitting):
             yield f'the text\'s "{one.text}" in "{one.sentence}" is said of something else than its given'
 
 
-def _said_of(given: dict[str, Any], one: Occurrence, texts: Texts) -> bool:
+def _said_of(given: dict[str, Any], one: Occurrence, text: str, texts: Texts) -> bool:
     """Whether a number's own sentence agrees with the given's color, group and trials."""
     colors = [color for color in texts.results.colors if re.match(rf" {re.escape(color)}\b", one.after, re.IGNORECASE)]
     bare = re.match(rf" ({re.escape(texts.words.items)}|{re.escape(texts.words.item)})\b", one.after)
@@ -174,9 +174,13 @@ def _said_of(given: dict[str, Any], one: Occurrence, texts: Texts) -> bool:
     if bare and not colors and reach.colors is not None and not any(str(color) in one.sentence for color in reach.colors):
         return False
     named = texts.named(one.sentence)
+    if re.match(r"With .+, the total was ", one.sentence):
+        # "With the Herons, the total was 9 pins": what was told before, and the Herons besides.
+        named = texts.named(text[: text.index(one.sentence) + len(one.sentence)])
     if named.groups and reach.groups is not None and not set(reach.groups) <= set(named.groups):
         return False
-    if named.groups and reach.groups is None and texts.words.the_class not in one.sentence.lower() and len(texts.results.groups) > 1:
+    the_class = texts.words.the_class in one.sentence.lower() or set(named.groups) == set(texts.results.groups)
+    if named.groups and reach.groups is None and not the_class:
         return False
     return not named.trials or reach.trials is None or set(reach.trials) <= set(named.trials)
 

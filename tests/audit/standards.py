@@ -82,6 +82,37 @@ def _two_digit_addends(line: Problem) -> bool:
     return False
 
 
+def _one_step(line: Problem) -> bool:
+    """One sum of two numbers or one difference, whole numbers throughout."""
+    return _add_or_subtract(line) and len(line["steps"]) == 1 and len(_lines(line)[0].operations) == 1
+
+
+def _numbers(line: Problem) -> list[int]:
+    return [int(number) for step in _lines(line) for number in step.numbers]
+
+
+def _story(line: Problem, largest: int) -> bool:
+    return _one_step(line) and max(_numbers(line)) <= largest
+
+
+def _unknown_addend(line: Problem) -> bool:
+    """A part and the total are told: ``8 + x = 11``, and the working takes away."""
+    return re.fullmatch(r"(\d+ \+ x|x \+ \d+) = \d+|\d+ = (x \+ \d+|\d+ \+ x)", line["relation"]) is not None and _signs(line) == {"-"}
+
+
+def _adds_tens_or_ones(line: Problem) -> bool:
+    """Past 20 and within 100: a two-digit number, and one digit or a multiple of ten."""
+    first, *rest = _lines(line)
+    if rest or len(first.operations) != 1 or first.operations[0].sign != "+":
+        return False
+    one, other, total = _numbers(line)
+    return 20 < total <= 100 and any(number < 10 or number % 10 == 0 for number in (one, other))
+
+
+def _tens_from_tens(line: Problem) -> bool:
+    return _one_step(line) and _signs(line) == {"-"} and all(number % 10 == 0 and 10 <= number <= 90 for number in _numbers(line))
+
+
 def _part_of(line: Problem, percent: bool) -> bool:
     """A fraction (or percent) times a number."""
     for step in _lines(line):
@@ -267,8 +298,18 @@ def _grows(line: Problem) -> bool:
 
 
 SHOWS: dict[str, Callable[[Problem], bool]] = {
+    "1.OA.A.1": lambda p: _story(p, 20),
+    "1.OA.A.2": lambda p: len(_lines(p)) == 1 and [one.sign for one in _lines(p)[0].operations] == ["+", "+"] and max(_numbers(p)) <= 20,
+    "1.OA.B.4": lambda p: _story(p, 20) and _unknown_addend(p),
+    "1.OA.C.6": lambda p: _story(p, 20),
+    "1.NBT.C.4": _adds_tens_or_ones,
+    "1.NBT.C.6": _tens_from_tens,
+    "1.MD.C.4": lambda p: _graph(p) and steps_taken(_lines(p)) == 1,
     "2.OA.A.1": lambda p: _add_or_subtract(p) and steps_taken(_lines(p)) <= 2,
     "2.OA.C.3": _pairs,
+    "2.OA.B.2": lambda p: _story(p, 20),
+    "2.NBT.B.5": lambda p: _story(p, 100) and max(_numbers(p)) >= 10,
+    "2.NBT.B.7": lambda p: _story(p, 1000) and max(_numbers(p)) > 100,
     "2.NBT.B.6": _two_digit_addends,
     "2.MD.D.10": lambda p: _graph(p) and steps_taken(_lines(p)) == 1,
     "3.NBT.A.2": _add_or_subtract,

@@ -7,6 +7,7 @@ from typing import Any
 
 import pytest
 
+from mathgen.asks.expression import Quantity
 from mathgen.problems.record import Problem
 from mathgen.trials.scope import Label
 from mathgen.trials.table import TrialTable
@@ -62,10 +63,14 @@ def place(problem: Problem, table: TrialTable) -> tuple[object, ...]:
             )
         )
 
+    goal = problem.ask.goal
+    asked = getattr(goal, "expr", None)
     return (
         problem.grade,
         problem.model,
         problem.relation,
+        positions(asked.scope) if isinstance(asked, Quantity) else None,
+        "fewer" in problem.text,
         tuple((given.number, given.where, positions(given.scope)) for given in problem.givens),
     )
 

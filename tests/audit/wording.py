@@ -84,8 +84,26 @@ class Texts:
             text = pattern.sub("TRIAL", text)
         return text
 
+    def spelled_out(self, text: str) -> str:
+        """The text with "before Trial 3" as "before Trials 1 and 2", and a total "after Trial 3" as one of Trials 1, 2 and 3."""
+        trials = self.results.trials
+        for place, label in enumerate(trials):
+            name = re.escape(self.called_trial(label))
+            before, through = self._listed(trials[:place]), self._listed(trials[: place + 1])
+            text = re.sub(rf"\b([Bb]efore) {name}(?![\w/])", rf"\1 {before}", text)
+            text = re.sub(rf"\b([Aa]fter) {name}, the total\b", rf"\1 {through}, the total", text)
+            text = re.sub(rf"\b{name} made the total\b", f"{through} made the total", text)
+        return text
+
+    def _listed(self, trials: tuple[Label, ...]) -> str:
+        if len(trials) > 1 and all(isinstance(label, int) for label in trials):
+            start = ", ".join(map(str, trials[:-1]))
+            return f"{self.words.trials.capitalize()} {start}{',' if len(trials) > 2 else ''} and {trials[-1]}"
+        return " and ".join(self.called_trial(label) for label in trials)
+
     def named(self, text: str) -> Named:
         """Groups, trials and colors that a text names."""
+        text = self.spelled_out(text)
         groups, rest = [], text
         for label, pattern in self._groups.items():  # longest first, so that "Owls" is not found in "Night Owls"
             if pattern.search(rest):

@@ -36,7 +36,13 @@ def step_faults(line: dict[str, Any]) -> Iterator[str]:
             yield "no steps"
         elif lines[-1].sides[-1] != value(answer["exact"]):
             yield f'the steps end in "{line["steps"][-1]}", the exact answer is {answer["exact"]}'
-    yield from _limits(lines, line["steps"], grade)
+    yield from _limits(lines, line["steps"], grade, largest_allowed(line))
+
+
+def largest_allowed(line: dict[str, Any]) -> int:
+    """The largest whole number that a problem may hold: that of its grade, or of a standard that goes further."""
+    further = [published.PAST_STORY_MAX[code] for code in line["standards"] if code in published.PAST_STORY_MAX]
+    return max(further, default=published.STORY_MAX.get(line["grade"], 10**12))
 
 
 def is_naming(line: Line) -> bool:
@@ -58,7 +64,7 @@ def steps_taken(lines: list[Line]) -> int:
     return count
 
 
-def _limits(lines: list[Line], texts: list[str], grade: int) -> Iterator[str]:
+def _limits(lines: list[Line], texts: list[str], grade: int, largest: int) -> Iterator[str]:
     if steps_taken(lines) > published.STEPS.get(grade, 99):
         yield f"{steps_taken(lines)} steps in grade {grade}"
     if steps_taken(lines) > 1 and grade < FIRST["two steps"]:
@@ -68,16 +74,16 @@ def _limits(lines: list[Line], texts: list[str], grade: int) -> Iterator[str]:
         if addends > published.ADDENDS.get(grade, 99):
             yield f'{addends} addends in "{text}"'
         for number in line.numbers:
-            yield from number_faults(number, grade, f'step "{text}"')
+            yield from number_faults(number, grade, f'step "{text}"', largest)
         for one in line.operations:
             if is_naming(line):
                 if grade < FIRST["fraction"]:
                     yield f'a fraction before grade 3 in "{text}"'
                 continue
-            yield from (f'{fault} in step "{text}"' for fault in _operation(one, grade))
+            yield from (f'{fault} in step "{text}"' for fault in _operation(one, grade, largest))
 
 
-def number_faults(text: str, grade: int, where: str) -> Iterator[str]:
+def number_faults(text: str, grade: int, where: str, largest: int) -> Iterator[str]:
     """The form and the size of one printed number."""
     if text.endswith("%"):
         if grade < FIRST["percent"]:
@@ -97,8 +103,8 @@ def number_faults(text: str, grade: int, where: str) -> Iterator[str]:
             yield f"{where}: the repeating decimal {text} before grade 7"
     if value(text) < 0 and grade < FIRST["negative"]:
         yield f"{where}: {text} below 0 before grade 6"
-    if value(text) > published.STORY_MAX.get(grade, 10**12):
-        yield f"{where}: {text} is over {published.STORY_MAX[grade]}"
+    if value(text) > largest:
+        yield f"{where}: {text} is over {largest}"
 
 
 def _is_fraction(text: str | None, number: Rational) -> bool:
@@ -109,7 +115,7 @@ def _is_decimal(text: str | None) -> bool:
     return text is not None and "." in text and not text.endswith("%")
 
 
-def _operation(one: Operation, grade: int) -> Iterator[str]:
+def _operation(one: Operation, grade: int, largest: int) -> Iterator[str]:
     result = {
         "+": lambda: one.left + one.right,
         "-": lambda: one.left - one.right,
@@ -118,8 +124,8 @@ def _operation(one: Operation, grade: int) -> Iterator[str]:
     }[one.sign]()
     if result < 0 and grade < FIRST["negative computed"]:
         yield "a result below 0 before grade 7"
-    if abs(result) > published.STORY_MAX.get(grade, 10**12):
-        yield f"{result} is over {published.STORY_MAX[grade]}"
+    if abs(result) > largest:
+        yield f"{result} is over {largest}"
     sides = ((one.left_text, one.left), (one.right_text, one.right))
     fractions = [_is_fraction(text, number) for text, number in sides]
     if any(_is_decimal(text) for text, _ in sides):

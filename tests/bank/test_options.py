@@ -15,7 +15,7 @@ from mathgen.exact.printed_step import printed_number
 from mathgen.trials.options import ReadOptions
 from mathgen.trials.reading import read_table
 
-GRADES = tuple(range(2, 8))
+GRADES = tuple(range(1, 8))
 
 
 @pytest.fixture(scope="module", params=["main", "tens"])

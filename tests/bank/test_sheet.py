@@ -24,7 +24,7 @@ from mathgen.trials.totals import Totals
 from tests.tables import TWO_GROUPS
 
 SAMPLES = ("main", "small-sets", "tens")
-GRADES = tuple(range(2, 8))
+GRADES = tuple(range(1, 8))
 LEVELS = {"support": 0, "on grade": 1, "challenge": 2}
 
 

@@ -72,7 +72,7 @@ def one_bank(table: TrialTable) -> Spent:
     desk, curriculum = Desk(table, scenario("ramp")), load("ccss")
     on_kept = on_stopped = 0.0
     kept = stopped = 0
-    for grade in range(2, 8):
+    for grade in range(1, 8):
         builder = Builder(desk, curriculum, grade)
         for model in problem_models():
             if curriculum.entry(model.skill, grade) is None:

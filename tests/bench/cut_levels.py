@@ -26,10 +26,10 @@ def main(date: str) -> None:
     for sample in SAMPLES:
         table = read_table(f"samples/{sample}.csv", ReadOptions()).table
         desk = Desk(table, scenario("seeds" if sample == "seeds" else "ramp"))
-        for problem in build_bank(desk, load("ccss"), tuple(range(2, 8)), seed=1, per_model=40, report=Report()):
+        for problem in build_bank(desk, load("ccss"), tuple(range(1, 8)), seed=1, per_model=40, report=Report()):
             by_grade[problem.grade].append(problem.difficulty)
-    # Grades without problems of their own yet share the cuts of the nearest grade that has some.
-    by_grade[1], by_grade[8] = by_grade[2], by_grade[7]
+    # A grade without problems of its own yet shares the cuts of the nearest grade that has some.
+    by_grade[8] = by_grade[7]
     source = f"thirds of the pooled banks of the samples {', '.join(SAMPLES)}"
     LEVELS.write_text(levels_text(dict(sorted(by_grade.items())), date, source), encoding="utf-8")
     print(LEVELS.read_text(encoding="utf-8"))

@@ -23,7 +23,7 @@ _STOP = frozenset(
         " down during each few for from further had has have having he her here hers him his how i if in into is it its itself just me more"
         " most my no nor not now of off on once only or other our ours out over own s same she should so some such t than that the their"
         " theirs them then there these they this those through to too under until up very was we were what when where which while who whom"
-        " why will with would you your yours many much must let us"
+        " why will with would you your yours many much must let us",
     )
 )
 _ORDER = 4

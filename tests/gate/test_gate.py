@@ -532,3 +532,35 @@ def test_a_hundred_is_ten_tens_in_grade_4() -> None:
     assert Gate(load("ccss"), 4).stops(signature) == ()
     assert Gate(load("ccss"), 4).standards(signature) == ("4.NF.C.5",)
     assert Gate(load("ccss"), 4).standards(signature._replace(givens=("3", "10", "5"))) == ("4.NF.A.1",)
+
+
+# --- tens and ones ---
+
+
+@pytest.mark.parametrize(
+    ("counts", "stopped"),
+    [((12, 8), False), ((34, 7), False), ((34, 20), False), ((34, 17), True), ((60, 40), False), ((94, 7), True), ((21, 2, 3), True)],
+)
+def test_above_20_grade_1_adds_ones_or_tens_to_two_digits_within_100(counts, stopped):
+    """CCSS-M 2010, 1.NBT.C.4; stories stay within 20, 1.OA.A.1."""
+    assert bool(names(1, total(*counts)) & {"tens and ones", "largest number"}) == stopped
+
+
+@pytest.mark.parametrize(("most", "least", "stopped"), [(19, 7, False), (60, 40, False), (30, 20, False), (34, 7, True), (60, 47, True)])
+def test_above_20_grade_1_takes_tens_from_tens_only(most, least, stopped):
+    """CCSS-M 2010, 1.NBT.C.6: multiples of 10 in the range 10-90."""
+    asked = Signature("compare, difference unknown", frozenset(), (str(most), str(least)), (f"{most} - {least} = {most - least}",), "1")
+    assert ("tens and ones" in names(1, asked._replace(answer=str(most - least)))) == stopped
+
+
+def test_standards_of_grade_1_follow_the_numbers():
+    """CCSS-M 2010: 1.OA.A.2 three addends, 1.NBT.C.4 within 100, 1.NBT.C.6 tens from tens."""
+    difference = Signature("compare, difference unknown", frozenset(), ("40", "60"), ("60 - 40 = 20",), "20")
+    served = [GATES[1].standards(each) for each in (total(8, 6), total(3, 4, 6), total(34, 7), difference)]
+    assert served == [("1.OA.A.1", "1.OA.C.6"), ("1.OA.A.2",), ("1.NBT.C.4",), ("1.NBT.C.6",)]
+
+
+def test_a_sum_of_sums_is_too_much_for_grade_1():
+    chain = total(2, 2, 3)._replace(steps=("2 + 2 = 4", "4 + 3 = 7"))
+    assert "operations" in names(1, chain)
+    assert "operations" not in names(2, chain)

@@ -107,7 +107,8 @@ def test_a_us_standard_belongs_to_the_grade_it_is_listed_under():
     ("skill", "grades"),
     [
         ("two steps, what is left", (2, 3, 4)),  # 2.OA.A.1, 3.OA.D.8, 4.OA.A.3
-        ("compare, difference unknown", (2, 3)),  # 2.OA.A.1, 3.MD.B.3
+        ("compare, difference unknown", (1, 2, 3)),  # 1.OA.A.1, 2.OA.A.1, 3.MD.B.3
+        ("take from, what is missing", (1, 2)),  # 1.OA.A.1, 2.OA.A.1
         ("add parts of one whole", (4, 5)),  # 4.NF.B.3d like, 5.NF.A.2 unlike denominators
         ("value of an expression", (6,)),  # 6.EE.A.2c
         ("percent change", (7,)),  # 7.RP.A.3

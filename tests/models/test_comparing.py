@@ -19,9 +19,9 @@ from tests.tables import TWO_GROUPS, table
 WHOLE = Demand("whole")
 MODELS = ("how_many_more", "compare_smaller_unknown", "compare_bigger_unknown", "times_as_many", "how_many_times")
 GRADES = {
-    "how_many_more": (2, 3),
-    "compare_smaller_unknown": (2, 3),
-    "compare_bigger_unknown": (2, 3),
+    "how_many_more": (1, 2, 3),
+    "compare_smaller_unknown": (1, 2, 3),
+    "compare_bigger_unknown": (1, 2, 3),
     "times_as_many": (4,),
     "how_many_times": (4,),
 }

@@ -18,7 +18,7 @@ from tests.tables import TWO_GROUPS, table
 
 WHOLE = Demand("whole")
 MODELS = ("put_together_total", "take_apart", "two_step_left_standing", "left_standing_over_trials")
-GRADES = {"put_together_total": (2, 3), "take_apart": (2,), "two_step_left_standing": (2, 3, 4), "left_standing_over_trials": (3, 4)}
+GRADES = {"put_together_total": (1, 2, 3), "take_apart": (1, 2), "two_step_left_standing": (2, 3, 4), "left_standing_over_trials": (3, 4)}
 BIG = table({"red": 30, "blue": 30, "gold": 30}, {("Owls", 1): (24, 12, 7), ("Owls", 2): (18, 9, 11), ("Herons", 1): (13, 28, 26)})
 
 

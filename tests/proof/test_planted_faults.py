@@ -26,7 +26,7 @@ from mathgen.trials.reading import read_table
 from mathgen.trials.table import TrialTable
 from mathgen.trials.totals import Totals
 
-GRADES = tuple(range(2, 8))
+GRADES = tuple(range(1, 8))
 
 
 @pytest.fixture(scope="module")

@@ -32,7 +32,7 @@ def table() -> TrialTable:
 @pytest.fixture(scope="module")
 def problems(table: TrialTable) -> list[Problem]:
     desk = Desk(table, scenario("ramp"))
-    return list(build_bank(desk, load("ccss"), tuple(range(2, 8)), seed=3, per_model=10, report=Report()))
+    return list(build_bank(desk, load("ccss"), tuple(range(1, 8)), seed=3, per_model=10, report=Report()))
 
 
 def test_a_shadow_keeps_labels_and_gaps_and_changes_every_count() -> None:

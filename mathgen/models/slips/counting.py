@@ -96,3 +96,9 @@ def one_trial_set_up(each: int, down: int) -> Wrong:
 def other_part_of_count(k: int) -> Wrong:
     """Not in the research catalogue: the part that the question does not ask for."""
     return whole(k)
+
+
+@slip("H20", "Put the {items} {down} and the {items} {standing} together. Add.")
+def takes_away_for_start(a: int, b: int) -> Wrong:
+    """Not in the research catalogue: "left" and "knocked down" call for taking away, where what there was at first is asked."""
+    return whole(abs(a - b)) if a != b else None

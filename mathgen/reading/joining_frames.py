@@ -1,0 +1,51 @@
+"""Rules for stories of adding to a count and taking from it: before a trial, after it, and what it added."""
+
+from __future__ import annotations
+
+from mathgen.reading.chart import Clash, Rule, rule
+from mathgen.reading.facts import Claims, at
+from mathgen.reading.meaning import Count, Labels, Mark, Np
+from mathgen.reading.noun_phrases import Counted, what
+from mathgen.reading.wanted import HowMany
+from mathgen.trials.scope import Label
+
+
+def _one(trials: tuple[Label, ...]) -> tuple[Label, ...]:
+    """The trials, where they are one: "before Trials 1 and 2" says nothing clear."""
+    if len(trials) != 1:
+        raise Clash
+    return trials
+
+
+def _before(trials: tuple[Label, ...]) -> Mark:
+    return Mark("before", None, _one(trials))
+
+
+def _total_after(trials: tuple[Label, ...], thing: Counted) -> Claims:
+    """The count of all trials up to one. Only what is knocked down adds up: what is left standing is set up again."""
+    return (Count("down", what(thing.colors, None, Mark("through", None, _one(trials))), thing.number),)
+
+
+def _added(trials: tuple[Label, ...], thing: Counted, who: Labels = None) -> Claims:
+    return (Count("down", what(thing.colors, who, _one(trials)), thing.number),)
+
+
+def _after(trials: tuple[Label, ...], claims: Claims) -> Claims:
+    """What stands after a trial is what that trial left; what falls after it would be of later trials."""
+    if not all(isinstance(claim, Count) and claim.measure == "standing" for claim in claims):
+        raise Clash
+    return at(_one(trials), claims)
+
+
+RULES: tuple[Rule, ...] = (
+    rule("when", "before TRIALS", _before),
+    rule("fact", "then <clause>", lambda claims: claims),
+    rule("added", "TRIALS added <counted>", _added),
+    rule("added", "TRIALS added <counted> for <who>", _added),
+    rule("fact", "<added>", lambda claims: claims),
+    rule("fact", "then <added>", lambda claims: claims),
+    rule("fact", "after TRIALS , the total was <counted>", _total_after),
+    rule("fact", "TRIALS made the total <counted>", _total_after),
+    rule("fact", "after TRIALS , <passive>", _after),
+    rule("ask", "how many <things> did TRIALS add", lambda colors, trials: HowMany("down", Np(None, _one(trials), colors))),
+)
