@@ -5,70 +5,15 @@ Adding to: the pins knocked down so far, and those of one more trial. Taking fro
 
 from __future__ import annotations
 
-from collections.abc import Callable
-from typing import NamedTuple
-
 from mathgen.asks.expression import Ask, Equation, Op, Quantity, Value
 from mathgen.exact.demand import Demand
 from mathgen.models.registry import problem_model
 from mathgen.models.space import AskSpace
-from mathgen.models.view import Spot, TableView
+from mathgen.models.stories import Story, adding, one_off, taking
+from mathgen.models.view import TableView
 from mathgen.problems.draft import Draft, Role
 
 _WHOLE = Demand("whole")
-_BY_HEART = 5  # sums and differences within 5 are known before school stories ask for them
-_COUNTED_ON = 10  # further than this nobody counts on one by one
-
-
-class Story(NamedTuple):
-    """Three quantities and their numbers: ``start`` and ``change`` make ``result``, or ``result`` is left of ``start``."""
-
-    start: Quantity
-    change: Quantity
-    result: Quantity
-    numbers: tuple[int, int, int]
-
-
-def _one_off(counted: int, wrong: int) -> tuple[tuple[str, tuple[int, ...]], ...]:
-    """The slip of counting the start as a step, where few enough are counted."""
-    return (("H13", (wrong,)),) if counted <= _COUNTED_ON else ()
-
-
-def _adding(view: TableView, build: Callable[[Story], Draft | None]) -> AskSpace:
-    """Drafts of every group's (and the class's) count before a trial, in it, and after it; of one color or all."""
-    table = view.table
-    whose: list[tuple[str, ...] | None] = [(group,) for group in table.groups]
-    if len(table.groups) > 1:
-        whose.append(None)
-
-    def told(groups: tuple[str, ...] | None, place: int, color: str | None) -> Draft | None:
-        trials = table.trials
-        spans = trials[:place], trials[place : place + 1], trials[: place + 1]
-        start, change, result = (view.quantity("down", Spot(groups, span), color) for span in spans)
-        if not view.totals.complete(result.scope):
-            return None
-        a, b, c = view.number(start), view.number(change), view.number(result)
-        # As many again as before: the answer would stand in the words.
-        if 0 in (a, b) or a == b or c <= _BY_HEART:
-            return None
-        return build(Story(start, change, result, (a, b, c)))
-
-    return AskSpace((whose, range(1, len(table.trials)), view.colors_or_all), told)
-
-
-def _taking(view: TableView, build: Callable[[Story], Draft | None]) -> AskSpace:
-    """Drafts of every rack of one trial: set up, knocked down and left standing; of one color or all."""
-    spots = [spot for spot in view.spots if len(spot.trials or view.table.trials) == 1]
-
-    def told(spot: Spot, color: str | None) -> Draft | None:
-        start, change, result = (view.quantity(measure, spot, color) for measure in ("set_up", "down", "standing"))
-        a, b, c = view.number(start), view.number(change), view.number(result)
-        # Half of the pins: the answer would stand in the words.
-        if 0 in (b, c) or b == c or a <= _BY_HEART:
-            return None
-        return build(Story(start, change, result, (a, b, c)))
-
-    return AskSpace((spots, view.colors_or_all), told)
 
 
 def _roles(story: Story) -> dict[str, Role]:
@@ -97,11 +42,11 @@ def add_to_result(view: TableView) -> AskSpace:
             ask=Ask(Value(Op("+", (story.start, story.change))), (), _WHOLE, story.result),
             roles=_roles(story),
             structure="result unknown",
-            slips=(("H14", (a, b)), ("H11", (a, b)), ("H15", (a, b)), *_one_off(min(a, b), total - 1)),
+            slips=(("H14", (a, b)), ("H11", (a, b)), ("H15", (a, b)), *one_off(min(a, b), total - 1)),
             must_not_show=(story.result.scope,),
         )
 
-    return _adding(view, build)
+    return adding(view, build)
 
 
 @problem_model(skill="add to, what is missing")
@@ -112,10 +57,10 @@ def add_to_change(view: TableView) -> AskSpace:
         before, added, after = story.numbers
         if view.is_cell(story.change):
             return None
-        slips = (("H19", (after, before)), ("H10", (after, before)), *_one_off(min(added, before), added + 1))
+        slips = (("H19", (after, before)), ("H10", (after, before)), *one_off(min(added, before), added + 1))
         return _missing(story, story.change, slips, "change unknown", "+")
 
-    return _adding(view, build)
+    return adding(view, build)
 
 
 @problem_model(skill="add to, what is missing")
@@ -126,10 +71,10 @@ def add_to_start(view: TableView) -> AskSpace:
         before, added, after = story.numbers
         if view.is_cell(story.start):
             return None
-        slips = (("H19", (after, added)), ("H10", (after, added)), *_one_off(min(added, before), before + 1))
+        slips = (("H19", (after, added)), ("H10", (after, added)), *one_off(min(added, before), before + 1))
         return _missing(story, story.start, slips, "start unknown", "+")
 
-    return _adding(view, build)
+    return adding(view, build)
 
 
 @problem_model(skill="take from, what is left")
@@ -142,11 +87,11 @@ def take_from_result(view: TableView) -> AskSpace:
             ask=Ask(Value(Op("-", (story.start, story.change))), (), _WHOLE, story.result),
             roles={**_roles(story), "rest": story.result},
             structure="result unknown",
-            slips=(("H18", (down,)), ("H06", (set_up, down)), ("H10", (set_up, down)), *_one_off(min(down, left), left + 1)),
+            slips=(("H18", (down,)), ("H06", (set_up, down)), ("H10", (set_up, down)), *one_off(min(down, left), left + 1)),
             must_not_show=(story.result.scope,),
         )
 
-    return _taking(view, build)
+    return taking(view, build)
 
 
 @problem_model(skill="take from, what is missing")
@@ -157,10 +102,10 @@ def take_from_change(view: TableView) -> AskSpace:
         set_up, down, left = story.numbers
         if view.is_cell(story.change):
             return None
-        slips = (("H06", (set_up, left)), ("H10", (set_up, left)), *_one_off(min(down, left), down + 1))
+        slips = (("H06", (set_up, left)), ("H10", (set_up, left)), *one_off(min(down, left), down + 1))
         return _missing(story, story.change, slips, "change unknown", "-")
 
-    return _taking(view, build)
+    return taking(view, build)
 
 
 @problem_model(skill="take from, what is missing")
@@ -171,7 +116,7 @@ def take_from_start(view: TableView) -> AskSpace:
         set_up, down, left = story.numbers
         if view.is_cell(story.start):
             return None
-        slips = (("H20", (down, left)), ("H11", (down, left)), *_one_off(min(down, left), set_up - 1))
+        slips = (("H20", (down, left)), ("H11", (down, left)), *one_off(min(down, left), set_up - 1))
         return _missing(story, story.start, slips, "start unknown", "-")
 
-    return _taking(view, build)
+    return taking(view, build)

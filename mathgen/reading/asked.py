@@ -28,6 +28,7 @@ Kind = Literal[
     "change",
     "next set up",
     "equal fraction",
+    "blank",
     "rate",
     "rate carried on",
     "ratio table",

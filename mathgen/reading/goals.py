@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from mathgen.asks.expression import Quantity
 from mathgen.reading import (
+    blanks,
     chance,
     comparing,
     fraction_questions,
@@ -21,6 +22,7 @@ from mathgen.reading.evaluate import evaluate
 from mathgen.reading.meaning import Np
 from mathgen.reading.told import Told, settled
 from mathgen.reading.wanted import (
+    Blank,
     Change,
     ColorPart,
     Constant,
@@ -108,6 +110,7 @@ _ASKED = {
     FractionShare: fraction_questions.fraction_share,
     PartOfSet: one_whole.part_of_set,
     OtherNumber: one_whole.other_number,
+    Blank: blanks.blank,
     Paired: pairs.paired,
     Partners: pairs.partners,
     NextCount: going_on.next_count,

@@ -6,7 +6,7 @@ from mathgen.reading.chart import Clash, Rule, rule
 from mathgen.reading.facts import Claims, at
 from mathgen.reading.meaning import Count, Labels, Mark, Np
 from mathgen.reading.noun_phrases import Counted, what
-from mathgen.reading.wanted import HowMany
+from mathgen.reading.wanted import Blank, HowMany
 from mathgen.trials.scope import Label
 
 
@@ -37,7 +37,24 @@ def _after(trials: tuple[Label, ...], claims: Claims) -> Claims:
     return at(_one(trials), claims)
 
 
+def _left_then(claims: Claims) -> Claims:
+    """ "Then 7 pins were left standing": after the trial that was told of last."""
+    if not all(isinstance(claim, Count) and claim.measure == "standing" for claim in claims):
+        raise Clash
+    return claims
+
+
 RULES: tuple[Rule, ...] = (
+    # number sentences with a blank
+    rule("blank", "WHOLE + _ _ = WHOLE", lambda first, result: Blank("+", first, None, result)),
+    rule("blank", "_ _ + WHOLE = WHOLE", lambda second, result: Blank("+", None, second, result)),
+    rule("blank", "WHOLE - _ _ = WHOLE", lambda first, result: Blank("-", first, None, result)),
+    rule("blank", "_ _ - WHOLE = WHOLE", lambda second, result: Blank("-", None, second, result)),
+    rule("ask", "what number is missing in <blank>", lambda question: question),
+    rule("ask", "what number makes <blank> true", lambda question: question),
+    rule("ask", "what is the missing number in <blank>", lambda question: question),
+    rule("fact", "then <passive>", _left_then),
+    # before a trial and after it
     rule("when", "before TRIALS", _before),
     rule("fact", "then <clause>", lambda claims: claims),
     rule("added", "TRIALS added <counted>", _added),

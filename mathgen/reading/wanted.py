@@ -103,6 +103,15 @@ class PartOfSet(NamedTuple):
     demand: Demand
 
 
+class Blank(NamedTuple):
+    """ "What number is missing in 8 + __ = 18?": the sum or difference as printed, None for the blank."""
+
+    symbol: Literal["+", "-"]
+    first: Number | None
+    second: Number | None
+    result: Number
+
+
 class OtherNumber(NamedTuple):
     """ "What is the top number of the equal fraction?" """
 
@@ -342,6 +351,7 @@ Question = (
     | FractionShare
     | PartOfSet
     | OtherNumber
+    | Blank
     | NextSetUp
     | Paired
     | Partners

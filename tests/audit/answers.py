@@ -10,7 +10,7 @@ from typing import Any
 from sympy import Rational
 
 from tests.audit import choices, published, truths
-from tests.audit.asked import asked_median, asked_ratio, asked_shares, asked_totals
+from tests.audit.asked import asked_blank, asked_median, asked_ratio, asked_shares, asked_totals
 from tests.audit.givens import ways
 from tests.audit.points import asked_points
 from tests.audit.printed import UnreadableError, is_tie, places_of, rounded_half_up, value
@@ -236,6 +236,9 @@ def _asked(line: dict[str, Any], exact: Rational, texts: Texts) -> Iterator[str]
     points = asked_points(line, texts)
     if points not in (None, exact):
         yield f"the words ask for {points}, the answer is {exact}"
+    blank = asked_blank(line)
+    if blank not in (None, exact):
+        yield f"the number sentence lacks {blank}, the answer is {exact}"
     asked = asked_totals(line, texts)
     if asked is None:
         return

@@ -40,6 +40,17 @@ def asked_totals(line: dict[str, Any], texts: Texts) -> list[tuple[str, Reach]] 
     return [(asks[-1], reach) for reach in _asked_reaches(in_question, in_text, question, texts)]
 
 
+def asked_blank(line: dict[str, Any]) -> Rational | None:
+    """The number that a number sentence with a blank lacks, worked out from the sentence alone; None for any other question."""
+    found = re.search(r"(\d+|__) ([+-]) (\d+|__) = (\d+)\b", sentences(line["text"])[-1])
+    if found is None:
+        return None
+    first, sign, second, result = found.groups()
+    if first == "__":
+        return Rational(int(result) - int(second) if sign == "+" else int(result) + int(second))
+    return Rational(int(result) - int(first) if sign == "+" else int(first) - int(result))
+
+
 def asked_shares(line: dict[str, Any], texts: Texts) -> list[Rational] | None:
     """What "What fraction (percent, part) of the 8 red pins were knocked down?" asks for, part over whole from the raw rows."""
     question = sentences(line["text"])[-1]

@@ -282,6 +282,8 @@ def _pairs(line: Problem) -> bool:
 def _probability(line: Problem) -> bool:
     """A number between 0 and 1, asked for as a probability."""
     return 0 < _exact(line) < 1 and _says(r"\bprobability that\b.*\?")(line)
+
+
 def _constant(line: Problem) -> bool:
     """A score over its count, each told once."""
     scores = [value(given["number"]) for given in line["givens"] if given["quantity"] == "points in all"]
@@ -302,6 +304,7 @@ SHOWS: dict[str, Callable[[Problem], bool]] = {
     "1.OA.A.2": lambda p: len(_lines(p)) == 1 and [one.sign for one in _lines(p)[0].operations] == ["+", "+"] and max(_numbers(p)) <= 20,
     "1.OA.B.4": lambda p: _story(p, 20) and _unknown_addend(p),
     "1.OA.C.6": lambda p: _story(p, 20),
+    "1.OA.D.8": lambda p: _story(p, 20) and _says(r"(\d+|__) [+-] (\d+|__) = \d+")(p) and p["text"].count("__") == 1,
     "1.NBT.C.4": _adds_tens_or_ones,
     "1.NBT.C.6": _tens_from_tens,
     "1.MD.C.4": lambda p: _graph(p) and steps_taken(_lines(p)) == 1,

@@ -1,0 +1,64 @@
+"""Number sentences with a blank: the story of adding to a count or taking from it, and its equation with one number missing."""
+
+from __future__ import annotations
+
+from mathgen.asks.expression import Ask, Equation, Op, Quantity, Value
+from mathgen.exact.demand import Demand
+from mathgen.models.registry import problem_model
+from mathgen.models.space import AskSpace
+from mathgen.models.stories import Story, adding, one_off, taking
+from mathgen.models.view import TableView
+from mathgen.problems.draft import Draft
+
+_WHOLE = Demand("whole")
+_PLACES = ("first", "second")  # of the blank
+
+
+def _draft(story: Story, blank: str, symbol: str, slips: tuple[tuple[str, tuple[int, ...]], ...]) -> Draft:
+    asked, known = (story.start, story.change) if blank == "first" else (story.change, story.start)
+    return Draft(
+        ask=Ask(Value(asked), (Equation(Op("+" if symbol == "+" else "-", (story.start, story.change)), story.result),), _WHOLE),
+        roles={"start": story.start, "change": story.change, "result": story.result, "asked": asked, "known": known, "blank": blank},
+        structure="start unknown" if blank == "first" else "change unknown",
+        slips=slips,
+        unit=False,
+        must_not_show=(asked.scope,),
+    )
+
+
+def _hidden(view: TableView, story: Story, blank: str) -> bool:
+    """Whether the missing number is no single cell of the table."""
+    asked: Quantity = story.start if blank == "first" else story.change
+    return not view.is_cell(asked)
+
+
+@problem_model(skill="missing number of a number sentence")
+def missing_addend(view: TableView) -> AskSpace:
+    """The blank of 8 + __ = 18 or __ + 10 = 18: the pins before a trial, those that it adds, and all so far."""
+
+    def build(story: Story, blank: str) -> Draft | None:
+        if not _hidden(view, story, blank):
+            return None
+        before, added, total = story.numbers
+        known, missing = (added, before) if blank == "first" else (before, added)
+        slips = (("H19", (total, known)), ("H10", (total, known)), *one_off(min(known, missing), missing + 1))
+        return _draft(story, blank, "+", slips)
+
+    return adding(view, build, _PLACES)
+
+
+@problem_model(skill="missing number of a number sentence")
+def missing_in_difference(view: TableView) -> AskSpace:
+    """The blank of 12 - __ = 7 or __ - 5 = 7: the pins set up, knocked down and left standing."""
+
+    def build(story: Story, blank: str) -> Draft | None:
+        if not _hidden(view, story, blank):
+            return None
+        set_up, down, left = story.numbers
+        if blank == "first":
+            slips = (("H20", (down, left)), ("H11", (down, left)), *one_off(min(down, left), set_up - 1))
+        else:
+            slips = (("H06", (set_up, left)), ("H10", (set_up, left)), *one_off(min(down, left), down + 1))
+        return _draft(story, blank, "-", slips)
+
+    return taking(view, build, _PLACES)
