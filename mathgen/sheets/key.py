@@ -10,8 +10,11 @@ from mathgen.bank.options import Option
 from mathgen.bank.plan import ChosenForm, ChosenSheet
 from mathgen.problems.record import Problem, Slip
 from mathgen.sheets.choices import right_letter
+from mathgen.sheets.figures.choice import form_supports
+from mathgen.sheets.figures.scene import Support
 from mathgen.sheets.page_words import table_names
 from mathgen.sheets.parts import Part, names_like_fractions, parts, running_parts, working
+from mathgen.sheets.worksheet import show_how
 from mathgen.trials.table import TrialTable
 
 MISTAKES_SHOWN = 3  # the likeliest; the key file has them all
@@ -42,7 +45,12 @@ def _answer(problem: Problem, names: tuple[str, ...]) -> list[Part]:
 
 
 def worked_answer(
-    problem: Problem, number: int, grade: int, names: tuple[str, ...] = (), options: tuple[Option, ...] = ()
+    problem: Problem,
+    number: int,
+    grade: int,
+    names: tuple[str, ...] = (),
+    options: tuple[Option, ...] = (),
+    figure: Support | None = None,
 ) -> dict[str, Any]:
     """One problem as a teacher needs it: words, key, steps, other right forms, likely mistakes, standards.
 
@@ -52,12 +60,14 @@ def worked_answer(
         grade: the sheet's grade.
         names: of groups, trials and colors, that must not be set as fractions.
         options: the answers to choose from, where the sheet has them.
+        figure: what the pupils' page has to work on.
     """
     own = names if problem.answer.kind == "name" else ()
     return {
         "number": number,
         "text": running_parts(problem.text, stress_not=True, names=names),
         "answer": _answer(problem, names),
+        "figure": None if figure is None else figure.worked,
         "steps": [working(step) for step in _lines(problem)],
         "accepted": [parts(form, own) for form in _other_forms(problem) if _taught(form, grade)],
         "demand": parts(_demand_line(problem)),
@@ -169,6 +179,7 @@ def key_data(chosen: ChosenSheet, table: TrialTable, scenario_words: dict[str, A
     """
     plan = chosen.plan
     names = names_like_fractions(table_names(table, scenario_words))
+    drawn = show_how(chosen.forms)
     return {
         "title": f"Answer key: {scenario_words['title']}",
         "code": chosen.code,
@@ -184,8 +195,10 @@ def key_data(chosen: ChosenSheet, table: TrialTable, scenario_words: dict[str, A
             {
                 "mark": form.mark,
                 "problems": [
-                    worked_answer(problem, index + 1, plan.grade, names, form.options[index] if form.options else ())
-                    for index, problem in enumerate(form.problems)
+                    worked_answer(problem, index + 1, plan.grade, names, form.options[index] if form.options else (), figure)
+                    for index, (problem, figure) in enumerate(
+                        zip(form.problems, form_supports(form.problems, table, scenario_words, plan.grade, drawn), strict=True)
+                    )
                 ],
             }
             for form in chosen.forms

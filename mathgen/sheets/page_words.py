@@ -32,6 +32,7 @@ def page_words(scenario: Scenario, curriculum: Curriculum, table: TrialTable, gr
         "row_heading": f"{scenario.group} and {scenario.trial}",
         "set_up": scenario.after_noun["set_up"],
         "down": scenario.after_noun["down"],
+        "standing": scenario.after_noun["standing"],
         "thing": scenario.item,
         "things": scenario.items,
         "trial": scenario.trial,

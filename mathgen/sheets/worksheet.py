@@ -8,7 +8,8 @@ from mathgen.bank.plan import ChosenForm, ChosenSheet, SheetPlan
 from mathgen.problems.record import Problem
 from mathgen.sheets.answer_line import answer_line
 from mathgen.sheets.choices import HOW_TO_CHOOSE, choice_list
-from mathgen.sheets.graph import graph_data
+from mathgen.sheets.figures.bar_graph import graph_data
+from mathgen.sheets.figures.choice import form_supports
 from mathgen.sheets.page_words import table_names
 from mathgen.sheets.parts import names_like_fractions, running_parts
 from mathgen.sheets.results import results_table
@@ -104,6 +105,7 @@ def worksheet_data(chosen: ChosenSheet, table: TrialTable, scenario_words: dict[
     forms = []
     for form in chosen.forms:
         results = results_table(table, form.problems, scenario_words)
+        figures = form_supports(form.problems, table, scenario_words, plan.grade, explain)
         forms.append(
             {
                 "mark": form.mark if len(chosen.forms) > 1 else "",
@@ -115,13 +117,14 @@ def worksheet_data(chosen: ChosenSheet, table: TrialTable, scenario_words: dict[
                 "problems": [
                     {
                         "number": number,
+                        "figure": None if figure is None else figure.blank,
                         "parts": running_parts(problem.text, stress_not=True, names=names),
                         "answer": answer_line(problem.answer, scenario_words),
                         "choices": choice_list(problem, form.options[number - 1], scenario_words, names) if form.options else [],
                         "number_sentence": plan.grade <= 2 and problem.answer.kind == "number" and not form.options,
                         "show": "Show or draw how you know." if number - 1 == explain else "",
                     }
-                    for number, problem in enumerate(form.problems, start=1)
+                    for number, (problem, figure) in enumerate(zip(form.problems, figures, strict=True), start=1)
                 ],
             }
         )

@@ -16,7 +16,7 @@ import pytest
 from mathgen.bank.plan import ChosenForm, Graph
 from mathgen.errors import RequestFault
 from mathgen.press.pdf import Kind, page_count, pdf_bytes, pdfs, write_pdf
-from mathgen.sheets.graph import graph_data
+from mathgen.sheets.figures.bar_graph import graph_data
 from mathgen.sheets.key import key_data
 from mathgen.sheets.worksheet import worksheet_data
 from mathgen.trials.scope import Scope

@@ -32,11 +32,15 @@ def worksheet(grade: int, **wishes: object) -> PdfReader:
 
 
 def rooms(document: PdfReader) -> list[float]:
-    """Millimeters from the last base line of each problem's words to the top of the words at its answer place."""
+    """Millimeters from the last base line of each problem's words to the top of the words at its answer place.
+
+    Words in a figure are smaller than the page's own and are passed over: a figure stands beside the room to work, in part of it.
+    """
     found = []
+    body = next(size for *_, size, word in lines(document.pages[0]) if word.startswith("Name"))
     for page in document.pages:
-        for (above, *_), (below, _, size, word) in itertools.pairwise(lines(page)):
-            if word.startswith(("Answer:", "Number sentence:")):
+        for (above, *_, before), (below, _, size, word) in itertools.pairwise(line for line in lines(page) if line[2] >= body - 0.1):
+            if word.startswith(("Answer:", "Number sentence:")) or (word == "+" and before not in ("+", "=")):
                 found.append((above - below - 0.7 * size) / MM)
     return found
 

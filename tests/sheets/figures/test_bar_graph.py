@@ -5,7 +5,7 @@ from __future__ import annotations
 import pytest
 
 from mathgen.bank.plan import Graph
-from mathgen.sheets.graph import graph_data, scale_step
+from mathgen.sheets.figures.bar_graph import graph_data, scale_step
 from mathgen.trials.scope import Scope
 from mathgen.trials.table import Row, TrialTable
 from tests.sheets.by_hand import GRAPHS, TABLE, words

@@ -1,0 +1,81 @@
+"""Which problems of a sheet get a figure to work on, and which figure."""
+
+from __future__ import annotations
+
+import tomllib
+from collections import Counter
+from collections.abc import Callable
+from functools import cache
+from pathlib import Path
+from typing import Any, NamedTuple
+
+from mathgen.problems.record import Problem
+from mathgen.sheets.figures.fraction_bars import fraction_bars
+from mathgen.sheets.figures.part_whole import part_whole
+from mathgen.sheets.figures.pins import pins
+from mathgen.sheets.figures.scene import Scene, Support
+from mathgen.trials.table import TrialTable
+from mathgen.trials.totals import Totals
+
+_MAKERS: dict[str, Callable[[Scene], Support | None]] = {
+    "fraction-bars": fraction_bars,
+    "part-whole": part_whole,
+    "pins": pins,
+}
+_LATER = 2  # on a sheet of a grade that the table does not name
+
+
+class Rules(NamedTuple):
+    """The table of supports: figures by skill and grade in their order, and how many a sheet may have."""
+
+    figures: dict[tuple[str, int], list[str]]
+    most: dict[int, int]
+
+
+def makers() -> dict[str, Callable[[Scene], Support | None]]:
+    """The figures that problems may get, by the name under which the table has them."""
+    return dict(_MAKERS)
+
+
+@cache
+def rules() -> Rules:
+    """The table that stands beside this file."""
+    data = tomllib.loads((Path(__file__).parent / "supports.toml").read_text(encoding="utf-8"))
+    figures: dict[tuple[str, int], list[str]] = {}
+    for entry in data["supports"]:
+        for skill in entry["skills"]:
+            for grade in entry["grades"]:
+                figures.setdefault((skill, grade), []).append(entry["figure"])
+    return Rules(figures, {int(grade): most for grade, most in data["most"].items()})
+
+
+def support(scene: Scene, grade: int) -> Support | None:
+    """The figure for a problem on a sheet of a grade; None for a challenge, which is to be met without."""
+    if scene.problem.level == "challenge":
+        return None
+    made = (_MAKERS[figure](scene) for figure in rules().figures.get((scene.problem.skill, grade), ()))
+    return next((one for one in made if one is not None), None)
+
+
+def form_supports(
+    problems: tuple[Problem, ...], table: TrialTable, words: dict[str, Any], grade: int, drawn: int | None = None
+) -> list[Support | None]:
+    """A figure or None for each problem: in print order, but each kind of figure once before any comes again.
+
+    Args:
+        problems: of one form.
+        table: the class's results.
+        words: as ``page_words`` gathers them.
+        grade: of the sheet.
+        drawn: the problem, counted from 0, that asks pupils for a drawing of their own.
+    """
+    totals = Totals(table)
+    made = [None if place == drawn else support(Scene(one, table, totals, words), grade) for place, one in enumerate(problems)]
+    turns: list[tuple[int, int]] = []
+    seen: Counter[str] = Counter()
+    for place, one in enumerate(made):
+        if one is not None:
+            turns.append((seen[one.blank["kind"]], place))
+            seen[one.blank["kind"]] += 1
+    kept = {place for _, place in sorted(turns)[: rules().most.get(grade, _LATER)]}
+    return [one if place in kept else None for place, one in enumerate(made)]

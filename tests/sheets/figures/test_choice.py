@@ -1,0 +1,44 @@
+"""Which problem gets which figure."""
+
+from __future__ import annotations
+
+from mathgen.asks.expression import Op
+from mathgen.grades.curriculum import load
+from mathgen.sheets.figures.choice import form_supports, makers, rules, support
+from tests.sheets.by_hand import TABLE, words
+from tests.sheets.figures.scenes import down, scene, up
+
+COLORS = tuple(down(color=color) for color in ("red", "blue", "gold"))
+TOTAL = scene(Op("+", COLORS), skill="total of parts")
+LEFT = scene(Op("-", (up(), down())), skill="two steps, what is left")
+
+
+def test_the_table_names_skills_and_figures_that_exist() -> None:
+    """A slip of the pen would leave a figure unused."""
+    skills = set(load("ccss").all_skills())
+    assert {skill for skill, _ in rules().figures} <= skills
+    assert {figure for figures in rules().figures.values() for figure in figures} == set(makers())
+
+
+def test_the_first_figure_that_can_be_made_is_taken() -> None:
+    """Pins to cross off before part-whole boxes."""
+    kinds = [None if one is None else one.blank["kind"] for one in (support(LEFT, 2), support(TOTAL, 2), support(TOTAL, 7))]
+    assert kinds == ["pins", "part-whole", None]
+
+
+def test_a_challenge_and_a_drawing_of_ones_own_get_none() -> None:
+    """There the pupil chooses the model."""
+    hard = TOTAL._replace(problem=TOTAL.problem._replace(level="challenge"))
+    problems = (TOTAL.problem, LEFT.problem, hard.problem)
+    found = form_supports(problems, TABLE, words(2), 2, drawn=0)
+    assert [one is None for one in found] == [True, False, True]
+
+
+def test_a_sheet_has_no_more_figures_than_its_grade_is_given_and_each_kind_before_any_twice() -> None:
+    """Two totals and one set of pins, where two figures are allowed."""
+    rules().most[2], kept = 2, rules().most[2]
+    try:
+        found = form_supports((TOTAL.problem, TOTAL.problem, LEFT.problem), TABLE, words(2), 2)
+    finally:
+        rules().most[2] = kept
+    assert [one is None for one in found] == [False, True, False]
