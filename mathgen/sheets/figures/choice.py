@@ -10,18 +10,29 @@ from pathlib import Path
 from typing import Any, NamedTuple
 
 from mathgen.problems.record import Problem
+from mathgen.sheets.figures.bar_model import bar_model
+from mathgen.sheets.figures.double_number_line import double_number_line
 from mathgen.sheets.figures.fraction_bars import fraction_bars
+from mathgen.sheets.figures.hundred_grid import hundred_grid
+from mathgen.sheets.figures.number_line import number_line
 from mathgen.sheets.figures.part_whole import part_whole
 from mathgen.sheets.figures.pins import pins
+from mathgen.sheets.figures.ratio_table import ratio_table
 from mathgen.sheets.figures.scene import Scene, Support
 from mathgen.trials.table import TrialTable
 from mathgen.trials.totals import Totals
 
 _MAKERS: dict[str, Callable[[Scene], Support | None]] = {
+    "bar-model": bar_model,
+    "double-number-line": double_number_line,
     "fraction-bars": fraction_bars,
+    "hundred-grid": hundred_grid,
+    "number-line": number_line,
     "part-whole": part_whole,
     "pins": pins,
+    "ratio-table": ratio_table,
 }
+_YOUNG = 3  # up to here a challenge has its figure too
 _LATER = 2  # on a sheet of a grade that the table does not name
 
 
@@ -50,8 +61,8 @@ def rules() -> Rules:
 
 
 def support(scene: Scene, grade: int) -> Support | None:
-    """The figure for a problem on a sheet of a grade; None for a challenge, which is to be met without."""
-    if scene.problem.level == "challenge":
+    """The figure for a problem on a sheet of a grade; None for an older pupil's challenge, which is to be met without."""
+    if scene.problem.level == "challenge" and grade > _YOUNG:
         return None
     made = (_MAKERS[figure](scene) for figure in rules().figures.get((scene.problem.skill, grade), ()))
     return next((one for one in made if one is not None), None)

@@ -4,8 +4,9 @@ from __future__ import annotations
 
 from typing import Any
 
+from mathgen.asks.expression import Op, Quantity, Stated, Value
 from mathgen.sheets.figures.printed_fractions import Part, Parts, parts_of
-from mathgen.sheets.figures.scene import FigureData, Scene, Support
+from mathgen.sheets.figures.scene import FigureData, Scene, Support, summed
 
 MOST_PARTS = 12  # more can not be counted at a glance, nor shaded
 _MOST_BARS = 3
@@ -13,6 +14,9 @@ _MOST_BARS = 3
 
 def fraction_bars(scene: Scene) -> Support | None:
     """One bar where all is of one whole in the same parts; a bar for each fraction that is compared."""
+    equal = _equal(scene)
+    if equal is not None:
+        return equal
     found = parts_of(scene)
     if found is None or not all(part.top <= part.bottom and 2 <= part.bottom <= MOST_PARTS for part in found.parts):
         return None
@@ -51,6 +55,29 @@ def _compared(scene: Scene, found: Parts) -> Support | None:
     return Support(
         _figure([_bar(label, part.bottom, []) for label, part in pairs], f"Fraction bars of one length to shade: {blank}."),
         _figure([_bar(label, part.bottom, [(part.top, 0)]) for label, part in pairs], f"Fraction bars of one length: {filled}."),
+    )
+
+
+def _equal(scene: Scene) -> Support | None:
+    """Two bars of one length for a fraction and its equal with another bottom number."""
+    goal = scene.problem.ask.goal
+    if not (isinstance(goal, Value) and isinstance(goal.expr, Op) and goal.expr.symbol == "*" and isinstance(goal.expr.args[1], Op)):
+        return None
+    counted, times = summed(goal.expr.args[0]), goal.expr.args[1]
+    new, old = times.args[0], times.args[-1]
+    if counted is None or times.symbol != "/" or not isinstance(new, Stated) or not isinstance(old, Quantity):
+        return None
+    top, bottom = sum(map(scene.count, counted)), scene.count(old)
+    if not (0 < top <= bottom and max(bottom, new.number) <= MOST_PARTS) or top * new.number % bottom:
+        return None
+    then = top * new.number // bottom
+    lengths = f"one in {bottom} equal parts, one in {new.number}"
+    return Support(
+        _figure([_bar("", bottom, []), _bar("", new.number, [])], f"Fraction bars of one length to shade: {lengths}."),
+        _figure(
+            [_bar("", bottom, [(top, 0)]), _bar("", new.number, [(then, 0)])],
+            f"Fraction bars of one length: {top} of {bottom} parts shaded, {then} of {new.number} parts shaded.",
+        ),
     )
 
 

@@ -6,7 +6,7 @@ from mathgen.asks.expression import Op
 from mathgen.grades.curriculum import load
 from mathgen.sheets.figures.choice import form_supports, makers, rules, support
 from tests.sheets.by_hand import TABLE, words
-from tests.sheets.figures.scenes import down, scene, up
+from tests.sheets.figures.scenes import down, over, scene, up
 
 COLORS = tuple(down(color=color) for color in ("red", "blue", "gold"))
 TOTAL = scene(Op("+", COLORS), skill="total of parts")
@@ -27,11 +27,11 @@ def test_the_first_figure_that_can_be_made_is_taken() -> None:
 
 
 def test_a_challenge_and_a_drawing_of_ones_own_get_none() -> None:
-    """There the pupil chooses the model."""
-    hard = TOTAL._replace(problem=TOTAL.problem._replace(level="challenge"))
-    problems = (TOTAL.problem, LEFT.problem, hard.problem)
-    found = form_supports(problems, TABLE, words(2), 2, drawn=0)
-    assert [one is None for one in found] == [True, False, True]
+    """There the pupil chooses the model; a challenge of young pupils keeps its figure."""
+    half = scene(over(down(color="gold"), up(color="gold")), skill="fraction of a set", level="challenge")
+    found = form_supports((TOTAL.problem, LEFT.problem, half.problem), TABLE, words(3), 3, drawn=0)
+    assert [one is None for one in found] == [True, False, False]
+    assert support(half, 4) is None
 
 
 def test_a_sheet_has_no_more_figures_than_its_grade_is_given_and_each_kind_before_any_twice() -> None:

@@ -47,6 +47,16 @@ def test_fractions_that_are_compared_have_a_named_bar_each() -> None:
     assert [(bar["label"], bar["shaded"][0]["count"]) for bar in made.worked["bars"]] == [("Owls", 9), ("Herons", 8)]
 
 
+def test_an_equal_fraction_has_a_bar_for_each_bottom_number() -> None:
+    """3/4 of the red pins is 6/8."""
+    goal = Op("*", (down(color="red"), Op("/", (Stated(8, "bottom number"), up(color="red")))))
+    made = fraction_bars(scene(goal))
+    assert made is not None
+    assert made.worked is not None
+    assert made.blank["alt"] == "Fraction bars of one length to shade: one in 4 equal parts, one in 8."
+    assert [(bar["cut"], bar["shaded"][0]["count"]) for bar in made.worked["bars"]] == [(4, 3), (8, 6)]
+
+
 def test_no_bar_has_more_parts_than_can_be_shaded_and_none_belongs_to_whole_numbers() -> None:
     """24 pins in two trials; a sum of counts."""
     assert fraction_bars(scene(over(down(trial=None), up(trial=None)))) is None

@@ -1,0 +1,26 @@
+"""The number line from 0 to 1."""
+
+from __future__ import annotations
+
+from mathgen.asks.expression import Choice
+from mathgen.sheets.figures.number_line import number_line
+from tests.sheets.figures.scenes import down, over, scene, up
+
+RED, BLUE = over(down(color="red"), up(color="red")), over(down(color="blue"), up())
+
+
+def test_decimals_are_named_for_the_pupil_and_stand_on_the_line_in_the_key() -> None:
+    """0.75 and 0.5."""
+    made = number_line(scene(Choice(("red", "blue"), (RED, BLUE)), printed=(("0.75", RED), ("0.5", BLUE))))
+    assert made is not None
+    assert made.worked is not None
+    assert made.blank["points"] == []
+    assert made.blank["alt"] == "Number line from 0 to 1 in 10 equal parts, only 0 and 1 named, to mark 0.75 and 0.5 on."
+    assert [(point["top"], point["bottom"]) for point in made.worked["points"]] == [(3, 4), (1, 2)]
+    assert made.worked["alt"].endswith("with points at 0.5 and 0.75.")
+
+
+def test_no_line_without_printed_decimals() -> None:
+    """Counts of the table, and a percent."""
+    assert number_line(scene(RED)) is None
+    assert number_line(scene(RED, printed=(("75%", RED),))) is None

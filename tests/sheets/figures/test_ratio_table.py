@@ -1,0 +1,35 @@
+"""The ratio table."""
+
+from __future__ import annotations
+
+from mathgen.asks.expression import Op, Stated
+from mathgen.sheets.figures.ratio_table import ratio_table
+from tests.sheets.figures.scenes import down, over, scene, up
+
+GOLD = over(down(color="gold"), up(color="gold"))  # 4 of 5
+
+
+def test_rows_are_empty_for_the_pupil_and_go_from_the_results_to_next_time_in_the_key() -> None:
+    """4 of 5, so 24 of 30."""
+    made = ratio_table(scene(Op("*", (GOLD, Stated(30, "set up next time"))), shown="24"))
+    assert made is not None
+    assert made.worked is not None
+    assert {cell for row in made.blank["rows"] for cell in row["cells"]} == {""}
+    assert made.blank["alt"] == "Ratio table to fill in: rows knocked down and set up, 4 empty columns."
+    assert [(row["head"], row["cells"]) for row in made.worked["rows"]] == [
+        ("knocked down", ["4", "", "", "24"]),
+        ("set up", ["5", "", "", "30"]),
+    ]
+
+
+def test_a_goal_of_pins_knocked_down_stands_in_its_own_row() -> None:
+    """20 at the rate of 4 of 5: 25 set up."""
+    made = ratio_table(scene(Op("/", (Stated(20, "goal next time"), GOLD)), shown="25"))
+    assert made is not None
+    assert made.worked is not None
+    assert [row["cells"][-1] for row in made.worked["rows"]] == ["20", "25"]
+
+
+def test_no_table_without_a_number_of_next_time() -> None:
+    """A fraction alone."""
+    assert ratio_table(scene(GOLD)) is None
