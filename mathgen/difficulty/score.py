@@ -18,6 +18,7 @@ Structure = Literal[
     "times",
     "part from rate",
     "what fraction",
+    "which is greater",
     "whole from part",
     "percent change",
     "pooled rate",

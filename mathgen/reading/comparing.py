@@ -171,6 +171,12 @@ def multiple(question: Multiple, told: Told, _: Scenario) -> Asked:
 def most(question: Most, told: Told, scenario: Scenario) -> Asked:
     np, by = question.np, question.by
     labels = told.mentions.named(by) or told.mentions.every(by)
+    if question.two:
+        told_of = {fact.expr.measure for fact in told.facts if isinstance(fact.expr, Quantity)} or {"down"}  # a graph shows those
+        if len(labels) != 2:
+            raise NotRead("it is not said which two are compared")
+        if told_of != {question.measure}:
+            raise NotRead("what is told is not what is asked for")
     parts = tuple(told.quantity(question.measure, np._replace(**{by: (label,)})) for label in labels)
     names = tuple(trial_name(label, scenario) if by == "trials" else str(label) for label in labels)
     return Asked("most", Choice(names, parts, question.most), NAME, parts, sign=1 if question.most else -1)

@@ -71,6 +71,7 @@ class Most(NamedTuple):
     by: Literal["groups", "trials", "colors"]
     np: Np
     most: bool
+    two: bool = False  # "more" of two, not "the most" of any number
 
 
 class RatioOf(NamedTuple):

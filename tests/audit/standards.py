@@ -14,7 +14,7 @@ from sympy import Rational
 from tests.audit.printed import Line, fraction_bottom, places_of, value
 from tests.audit.printed import line as read_line
 from tests.audit.published import CODES
-from tests.audit.working import solutions, steps_taken
+from tests.audit.working import relation_numbers, solutions, steps_taken
 
 Problem = dict[str, Any]
 
@@ -305,12 +305,14 @@ SHOWS: dict[str, Callable[[Problem], bool]] = {
     "1.OA.B.4": lambda p: _story(p, 20) and _unknown_addend(p),
     "1.OA.C.6": lambda p: _story(p, 20),
     "1.OA.D.8": lambda p: _story(p, 20) and _says(r"(\d+|__) [+-] (\d+|__) = \d+")(p) and p["text"].count("__") == 1,
+    "1.NBT.B.3": lambda p: _compares(p) and all(10 <= number <= 99 for number in relation_numbers(p["relation"])),
     "1.NBT.C.4": _adds_tens_or_ones,
     "1.NBT.C.6": _tens_from_tens,
     "1.MD.C.4": lambda p: _graph(p) and steps_taken(_lines(p)) == 1,
     "2.OA.A.1": lambda p: _add_or_subtract(p) and steps_taken(_lines(p)) <= 2,
     "2.OA.C.3": _pairs,
     "2.OA.B.2": lambda p: _story(p, 20),
+    "2.NBT.A.4": lambda p: _compares(p) and all(100 <= number <= 999 for number in relation_numbers(p["relation"])),
     "2.NBT.B.5": lambda p: _story(p, 100) and max(_numbers(p)) >= 10,
     "2.NBT.B.7": lambda p: _story(p, 1000) and max(_numbers(p)) > 100,
     "2.NBT.B.6": _two_digit_addends,

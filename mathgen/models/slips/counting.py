@@ -102,3 +102,17 @@ def other_part_of_count(k: int) -> Wrong:
 def takes_away_for_start(a: int, b: int) -> Wrong:
     """Not in the research catalogue: "left" and "knocked down" call for taking away, where what there was at first is asked."""
     return whole(abs(a - b)) if a != b else None
+
+
+@slip("H21", "Compare the digits from the left: first the tens, then the ones.")
+def last_digits_compared(first: str, second: str, a: int, b: int, word: str) -> Wrong:
+    """Not in the research catalogue: only the ones are looked at, 29 passes for more than 31."""
+    if a % 10 == b % 10:
+        return None
+    return first if (a % 10 > b % 10) == (word == "more") else second
+
+
+@slip("H22", "Read the question again: more or fewer?")
+def other_one_is_chosen(other: str) -> Wrong:
+    """Not in the research catalogue: the label that is left when the question is read the wrong way round."""
+    return other

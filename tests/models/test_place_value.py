@@ -1,0 +1,62 @@
+"""Which of two totals is greater, on a table of large racks."""
+
+from __future__ import annotations
+
+import pytest
+
+from mathgen.asks.expression import Ask, Choice
+from mathgen.bank.desk import Desk
+from mathgen.exact.demand import Demand
+from mathgen.proof.record import proved
+from mathgen.scenario.words import scenario
+from mathgen.wording.frames import frames
+from tests.models.asked import every_draft, every_problem, quantity, said
+from tests.tables import table
+
+RACKS = table({"red": 40, "blue": 40}, {("Owls", 1): (12, 19), ("Owls", 2): (13, 8), ("Herons", 1): (20, 9), ("Herons", 2): (14, 15)})
+SCHOOL = table({"red": 400, "blue": 400}, {("Owls", 1): (128, 190), ("Owls", 2): (131, 88), ("Herons", 1): (209, 97)})
+
+OWLS, HERONS = quantity("down", "Owls", (1,)), quantity("down", "Herons", (1,))  # 31 and 29, 318 and 306
+
+
+@pytest.mark.parametrize(
+    ("results", "grade", "numbers", "word", "winner", "slips"),
+    [  # worked by hand: 31 > 29 though 9 ones are more than 1; 318 > 306, and so are the ones
+        (RACKS, 1, "31, 29", "more", "Owls", {"H21": "Herons"}),
+        (RACKS, 1, "31, 29", "fewer", "Herons", {"H21": "Owls"}),
+        (SCHOOL, 2, "318, 306", "more", "Owls", {"H22": "Herons"}),
+    ],
+)
+def test_greater_total_worked_by_hand(results, grade: int, numbers: str, word: str, winner: str, slips: dict[str, str]):
+    ask = Ask(Choice(("Owls", "Herons"), (OWLS, HERONS), word == "more"), (), Demand("name"))
+    (draft,) = [draft for draft in every_draft("greater_total", results) if draft.ask == ask]
+    one = said("greater_total", results, grade, draft)
+    assert proved(one)
+    assert (one.answer.shown, one.relation) == (winner, f"x = {'Max' if word == 'more' else 'Min'}({numbers})")
+    assert {slip.id: slip.value for slip in one.slips} == slips
+
+
+@pytest.mark.parametrize(("results", "grade"), [(RACKS, 1), (SCHOOL, 2)], ids=["two digits", "three digits"])
+@pytest.mark.parametrize("activity", ["ramp", "seeds"])
+def test_every_problem_is_proved_and_shows_a_likely_mistake(results, grade: int, activity: str):
+    problems = every_problem("greater_total", results, grade, activity, draws=4)
+    assert problems
+    assert [one.proof for one in problems if not proved(one)] == []
+    assert [one.text for one in problems if not one.slips] == []
+    assert {one.frame for one in problems} <= {frame.name for frame in frames("place_value", "greater_total")}
+
+
+def test_numbers_have_as_many_digits_and_two_at_least():
+    """1.NBT.B.3: two two-digit numbers; 2.NBT.A.4: two three-digit numbers."""
+    for results, low, high in ((RACKS, 10, 99), (SCHOOL, 10, 999)):
+        view = Desk(results, scenario()).view
+        for draft in every_draft("greater_total", results):
+            a, b = map(view.number, draft.roles["pair"])
+            assert a != b
+            assert len(str(a)) == len(str(b))
+            assert low <= min(a, b) <= max(a, b) <= high
+
+
+def test_groups_trials_and_colors_are_compared():
+    kinds = {kind for draft in every_draft("greater_total", RACKS) for kind in draft.wanted}
+    assert kinds == {"groups", "trials", "colors"}
