@@ -26,6 +26,8 @@ def asked_totals(line: dict[str, Any], texts: Texts) -> list[tuple[str, Reach]] 
         return None
     if re.search(rf"\bmore {re.escape(texts.words.items)}\b|\b(more|fewer|times)\b", masked):
         return None
+    if re.search(r"\bhow many sets of \d+\b", masked, re.IGNORECASE):
+        return None
     asks = [
         name
         for name, phrase in texts.words.after
@@ -55,6 +57,10 @@ def asked_shares(line: dict[str, Any], texts: Texts) -> list[Rational] | None:
     """What "What fraction (percent, part) of the 8 red pins were knocked down?" asks for, part over whole from the raw rows."""
     question = sentences(line["text"])[-1]
     masked = texts.masked(question)
+    sets = re.search(r"\bhow many sets of (\d+) .*\bdid\b", masked, re.IGNORECASE)
+    if sets:  # full sets in what was knocked down
+        reaches = _asked_reaches(texts.named(question), texts.named(line["text"]), question, texts)
+        return [Rational(texts.results.total("down", reach), int(sets[1])) for reach in reaches]
     if not re.search(r"\b(what|exactly what) (fraction|percent|part|decimal part)\b", masked, re.IGNORECASE):
         return None
     if re.search(r"crease|change|\bnext\b|mean|average", masked):

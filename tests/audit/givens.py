@@ -17,10 +17,7 @@ OUT_OF = " out of "
 STATED = (
     "trials", "groups", "how many", "whole", "more than", "fewer than", "times", "goal mean", "set up next time",
     "goal next time", "bottom number", "points for each", "points lost for each", "bonus points", "points in all",
-    "goal in points", "kinds",
-    "goal in points",
-    "goal next time", "bottom number", "top number", "trials at this rate",
-    "goal at this rate", "in another row",
+    "goal in points", "kinds", "top number", "trials at this rate", "goal at this rate", "in another row",
 )  # fmt: skip
 
 
