@@ -111,7 +111,7 @@ def full_sets(view: TableView) -> AskSpace:
             ask=Ask(Value(Op("/", (total, each))), (), _MIXED),
             roles={"total": total, "whole": whole, "each": each},
             structure="what fraction",
-            slips=(("C49", (k, view.number(whole))), ("D17", (k, n)), ("D19", (k, n)), ("I02", (k,))),
+            slips=(("C50", (k, n)), ("C51", (k, n)), ("C49", (k, view.number(whole))), ("C52", (k,))),
             features=frozenset({"fraction_as_quotient"}),
             rates=((each, str(n)),),
             unit=False,

@@ -74,3 +74,20 @@ def difference_lined_up_at_the_right(one: str, other: str) -> Wrong:
 @slip("C49", "That is the part of all trials. One set is what is {set_up} for one trial.")
 def total_over_all_trials(part: int, total: int) -> Wrong:
     return over(part, total)
+
+
+@slip("C50", "There is a remainder. What part of one more set is that?")
+def only_the_full_sets(part: int, size: int) -> Wrong:
+    """D17 where sets are counted and nothing is shared."""
+    return whole(part // size)
+
+
+@slip("C51", "The last set is not full. What part of that set is there?")
+def last_set_taken_as_full(part: int, size: int) -> Wrong:
+    """D19 where sets are counted and nothing is shared."""
+    return whole(part // size + 1)
+
+
+@slip("C52", "That is a number of {items}. How many sets do those make?")
+def counts_no_sets(part: int) -> Wrong:
+    return whole(part)
