@@ -121,7 +121,7 @@ def share_from_two_parts(view: TableView) -> AskSpace:
         part, middle, whole = view.quantity("down", spot, color), view.quantity("down", spot), view.quantity("set_up", spot)
         outer, inner = Op("/", (middle, whole)), Op("/", (part, whole))
         a, b, c, d = (*lowest(k, n), *lowest(down, n))
-        if b not in _FRIENDLY:
+        if b not in _FRIENDLY or k * n == down * down:  # 1/9 of the whole in 1/3 of it: the answer, 1/3, would stand in the text
             return None
         return Draft(
             ask=Ask(Value(Op("/", (inner, outer))), (), _ANY),

@@ -40,7 +40,7 @@ def unit_rate(view: TableView) -> AskSpace:
         if found is None:
             return None
         k, trials, roles = found
-        if not trials < k <= _MOST:
+        if not trials < k <= _MOST or k == trials * trials:  # the answer would be the number of trials
             return None
         return Draft(
             ask=Ask(Value(Op("/", (roles["total"], roles["count"]))), (), _ANY),  # type: ignore[arg-type]
@@ -65,7 +65,7 @@ def unit_rate_of_parts(view: TableView) -> AskSpace:
         if min(k, rest) < 2:  # no "other 1 red pin"
             return None
         first, second, a, b = (down, standing, k, rest) if down_first else (standing, down, rest, k)
-        if a <= b or a % b:  # "3/2 pins for each pin" is true, but nothing to picture
+        if a <= b or a % b or a == b * b:  # "3/2 pins for each pin" is true, but nothing to picture
             return None
         return Draft(
             ask=Ask(Value(Op("/", (first, second))), (), _ANY),
@@ -111,7 +111,7 @@ def trials_at_this_rate(view: TableView) -> AskSpace:
         if found is None:
             return None
         k, trials, roles = found
-        if k <= trials or ahead <= trials or k % trials or k > _MOST:
+        if k <= trials or ahead in (*range(trials + 1), k) or k % trials or k > _MOST:
             return None
         goal = Stated(k * ahead // trials, "goal at this rate")
         rate = Op("/", (roles["total"], roles["count"]))  # type: ignore[arg-type]
@@ -139,7 +139,7 @@ def ratio_table(view: TableView) -> AskSpace:
         numbers = list(map(view.number, parts))
         first, second = parts[place[0]], parts[place[1]]
         a, b = numbers[place[0]], numbers[place[1]]
-        if min(numbers) == 0 or a == b or a == 1 or max(a, b) * times > _MOST:
+        if min(numbers) == 0 or a == b or a == 1 or max(a, b) * times > _MOST or b * times in numbers:
             return None
         row = Stated(a * times, "in another row")
         return Draft(

@@ -10,7 +10,7 @@ from mathgen.trials.scope import Scope
 from tests.models.asked import every_draft, said, worked
 from tests.tables import TWO_GROUPS, table
 
-# Owls, both trials: 15 of 24 pins; 4 of 8 red, 5 of 6 blue, 6 of 10 gold. Trial 1: 9 of 12, so 3 were left standing.
+# Owls, both trials: 15 of 24 pins; 4 of 8 red, 5 of 6 blue, 6 of 10 gold. Herons, Trial 1: 8 of 12, so 4 were left standing.
 OWLS = ("Owls",)
 ROWS = {
     # model: (scope of the first role, number that only the words give, answer, relation, steps, slips)
@@ -21,7 +21,8 @@ ROWS = {
         "total", Scope(OWLS, None, None), None, "15/2", "2*x = 15", ("15 / 2 = 15/2",), {"G31": "2/15", "G32": "30", "G33": "15"},
     ),
     "unit_rate_of_parts": (
-        "first", Scope(OWLS, (1,), None), None, "3", "3*x = 9", ("9 / 3 = 3",), {"G34": "6", "G31": "3/9", "G35": "9/12", "G36": "9"},
+        "first", Scope(("Herons",), (1,), None), None, "2", "4*x = 8", ("8 / 4 = 2",),
+        {"G34": "4", "G31": "4/8", "G35": "8/12", "G36": "8"},
     ),
     "count_at_this_rate": (
         "total", Scope(OWLS, None, None), 12, "90", "2*x = 15*12", ("15 / 2 = 15/2", "15/2 * 12 = 90"),
