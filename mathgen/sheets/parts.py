@@ -14,8 +14,9 @@ Part = dict[str, Any]
 
 # "2 1/4" and "9/12". A slash between spaces is a division sign.
 _FRACTION = r"(?<![\w/.])(?:(?P<whole>\d+) )?(?P<top>\d+)/(?P<bottom>\d+)(?![\w/])(?!\.\d)"
-# What one line must hold together: a count and its noun, "Trial" and its number. A percent of a fraction is no count.
-_TOGETHER = r"(?P<kept>\b(?:Trial|Group|Round) \d+\b|(?<![\w/.])\d+ [^\W\d_]+)"
+# What one line must hold together: a number sentence with a blank, a count and its noun, "Trial" and its number. A percent of a
+# fraction is no count.
+_TOGETHER = r"(?P<kept>(?<!\w)(?:\d+|__) [+-] (?:\d+|__) = \d+\b|\b(?:Trial|Group|Round) \d+\b|(?<![\w/.])\d+ [^\W\d_]+)"
 _NOT = r"\b(?P<not>not)\b"
 _FRACTIONS = re.compile(_FRACTION)
 _SIGNS = ((" - ", " \N{MINUS SIGN} "), (" * ", " \N{MULTIPLICATION SIGN} "), (" / ", " \N{DIVISION SIGN} "))
@@ -80,6 +81,8 @@ def running_parts(text: str, *, stress_not: bool = False, names: tuple[str, ...]
 
     >>> running_parts("Look at Trial 1. Which was not blue?", stress_not=True)
     [{'text': 'Look at '}, {'kept': 'Trial 1'}, {'text': '. Which was '}, {'bold': 'not'}, {'text': ' blue?'}]
+    >>> running_parts("What number makes 12 - __ = 7 true?")
+    [{'text': 'What number makes '}, {'kept': '12 − __ = 7'}, {'text': ' true?'}]
     """
     return _cut(text, _pattern(names, True, stress_not))
 
@@ -96,7 +99,7 @@ def _cut(text: str, special: re.Pattern[str]) -> list[Part]:
         elif groups.get("name"):
             found.append({"text": groups["name"]})
         elif groups["kept"]:
-            found.append({"kept": groups["kept"]})
+            found.append({"kept": groups["kept"].replace(*_SIGNS[0])})
         else:
             found.append({"bold": groups["not"]})
         end = match.end()
