@@ -303,6 +303,10 @@ def school_steps(ask: Ask, reader: CellReader, printed: dict[Expr, str]) -> tupl
         _isolate(working, relation(ask))
     else:
         working.finish(working.number(ask.goal.expr), ask.demand)
+    if ask.demand.form == "whole" and ask.demand.places is not None and not working.lines and not isinstance(ask.goal, Choice | Truth):
+        # A number that the words give and that is only to be rounded: nothing is worked out.
+        given = working.number(ask.goal.expr).text
+        working.lines.append(f"{given} = {given}")
     return tuple(working.lines)
 
 

@@ -39,7 +39,8 @@ def answer_of(desk: Desk, draft: Draft, exact: Rational | str, text: str) -> Ans
     if isinstance(exact, str):
         name = name_of(desk, draft, exact)
         return Answer("name", exact, name, name, tuple(dict.fromkeys((name, exact))), demand, _comparison(desk, draft))
-    display = f"{text} {said.item if exact == 1 else said.items}" if draft.unit else text
+    unit = draft.unit if isinstance(draft.unit, str) else (said.item if exact == 1 else said.items) if draft.unit else ""
+    display = f"{text} {unit}".rstrip()
     forms = tuple(dict.fromkeys((text, *accepted(exact, demand, draft.over))))
     if isinstance(draft.ask.goal, Ratio):
         return Answer("ratio", exact, text, display, forms, demand)
@@ -129,7 +130,7 @@ def _wrong_text(top: int, bottom: int, demand: Demand, exact: Rational, key: str
         return f"{top}/{bottom}" if bottom != 1 else str(top)
     if demand.form == "ratio:any":
         return f"{top}:{bottom}"  # as it is counted, never in lowest terms
-    text = shown(wrong, demand)
-    if demand.places is not None:
+    text = str(wrong) if demand.form == "whole" else shown(wrong, demand)
+    if demand.places is not None and demand.form != "whole":
         text = min(text, shown(wrong, Demand(demand.form)), key=len)  # a pupil writes 2%, not 2.0%
     return None if text == key else text

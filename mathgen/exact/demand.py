@@ -22,18 +22,23 @@ _PLACE_NAMES = (
 )
 
 
-class Demand(NamedTuple):
-    """A form, and for rounded answers the number of places after the point.
+_WHOLE_PLACES = {-1: "ten", -2: "hundred", -3: "thousand", -4: "ten thousand", -5: "hundred thousand"}
 
-    >>> str(Demand("percent", 1))
-    'percent:1'
+
+class Demand(NamedTuple):
+    """A form, and for rounded answers the number of places after the point; of a whole number, the places before it, below 0.
+
+    >>> str(Demand("percent", 1)), str(Demand("whole", -2))
+    ('percent:1', 'whole:100')
     """
 
     form: Form = "any"
     places: int | None = None
 
     def __str__(self) -> str:
-        return self.form if self.places is None else f"{self.form}:{self.places}"
+        if self.places is None:
+            return self.form
+        return f"{self.form}:{10**-self.places if self.form == 'whole' else self.places}"
 
 
 @lru_cache(maxsize=256)
@@ -51,7 +56,12 @@ def parse_demand(text: str) -> Demand:
     form, colon, places = text.partition(":")
     if colon and form in _ROUNDED and len(places) == 1 and places in "0123456789":
         return Demand(_FORMS[form], int(places))
-    raise ValueError(f'no demand "{text}"; there are {", ".join(_FORMS)}, decimal:N and percent:N with N from 0 to {MOST_PLACES} places')
+    if form == "whole" and (zeros := places.removeprefix("1")) and places == f"1{'0' * len(zeros)}" and -len(zeros) in _WHOLE_PLACES:
+        return Demand("whole", -len(zeros))
+    raise ValueError(
+        f'no demand "{text}"; there are {", ".join(_FORMS)}, decimal:N and percent:N with N from 0 to {MOST_PLACES} places, '
+        f"and whole:10 to whole:100000"
+    )
 
 
 def in_words(demand: Demand) -> str:
@@ -62,6 +72,8 @@ def in_words(demand: Demand) -> str:
     """
     form, places = demand
     if places is not None:
+        if form == "whole":
+            return f"rounded to the nearest {_WHOLE_PLACES[places]}"
         if form == "percent":
             place = "whole percent" if places == 0 else f"{_PLACE_NAMES[places - 1]} of a percent"
             return f"as a percent rounded to the nearest {place}"

@@ -21,7 +21,7 @@ WRONG: Verdict = "wrong"
 UNREADABLE: Verdict = "unreadable"
 
 # The closed list: singular nouns that an answer may carry when the key's own answer names no unit.
-UNITS = ("pin", "trial", "group", "time")
+UNITS = ("pin", "trial", "group", "time", "point")
 # Units that count only where the key's own answer names them.
 _NAMED_ONLY = {"inches": "inch", "inch": "inch", "in": "inch", "in.": "inch", '"': "inch"}
 _COLORS = "red|blue|gold|green|yellow|orange|purple|violet|black|white|pink|brown|tan|teal|silver|gray|grey"
@@ -153,6 +153,19 @@ def _judge_rounded(exact: Rational, demand: Demand, number: Written, unit: str) 
     return min(found, key=lambda verdict: order.index(verdict[0]))
 
 
+def _judge_whole(exact: Rational, places: int, number: Written) -> tuple[Verdict, str]:
+    """A whole number that is to be rounded to tens, hundreds ... A number that is left as it was is not rounded."""
+    value = number.value
+    if value == rounded(exact, places):
+        whole = number.form == "whole" or (number.form == "money" and number.places == 0)
+        return (RIGHT, "rounded as asked") if whole else (FORM, "the right value, not written as a whole number")
+    if value == exact:
+        return WRONG, "not rounded"
+    if value in [rounded(exact, place) for place in range(-5, 0)]:
+        return WRONG, "rounded to another place"
+    return WRONG, "another value"
+
+
 def _form_fault(demand: Demand, exact: Rational, key: Written, number: Written) -> str:
     """What is wrong with the form of an equal number; "" if nothing."""
     form, lowest = number.form, number.lowest
@@ -192,6 +205,8 @@ def _denominator_one(number: Written) -> bool:
 
 def _judge_number(key: Written, demand: Demand, number: Written, unit: str) -> tuple[Verdict, str]:
     exact = key.value
+    if demand.form == "whole" and demand.places is not None:
+        return _judge_whole(exact, demand.places, number)
     if demand.places is not None:
         verdict, why = _judge_rounded(exact, demand, number, unit)
         return (FORM, "a decimal comma; here a point is written") if verdict == RIGHT and number.form == "comma" else (verdict, why)

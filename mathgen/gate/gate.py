@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Iterator
 from math import lcm
 
-from mathgen.exact.printed_step import Printed, PrintedStep
+from mathgen.exact.printed_step import Operation, Printed, PrintedStep
 from mathgen.gate.answer import answer_stops, is_share, listing, share_stops
 from mathgen.gate.signature import Signature, Stop
 from mathgen.gate.work import Work, largest_of, longest_sum, shown_features, work
@@ -131,6 +131,11 @@ class Gate:
             # Ten tens are a hundred: place value (4.NBT.A.1), no long division.
             if divisor >= 10**digits and not divisor == 10 == result.top // result.bottom:
                 yield Stop("divisor", str(divisor), f"at most {digits} {'digit' if digits == 1 else 'digits'} in {self._label}")
+        pairs = self.limits.factor_digits
+        if pairs is not None and symbol == "*" and left.is_whole and right.is_whole:
+            lengths = sorted(len(str(one.top // one.bottom)) for one in (left, right))
+            if not any(all(one <= most for one, most in zip(lengths, pair, strict=True)) for pair in pairs):
+                yield Stop("factors", f"{lengths[0]} by {lengths[1]} digits", f"shorter factors in {self._label}")
         limit = self.limits.product_max
         if limit is None or symbol not in "*/" or not (left.is_whole and right.is_whole):
             return
@@ -247,7 +252,20 @@ def _holds(condition: str, signature: Signature) -> bool:
         return addends > 2 and sum(number.top >= 10 * number.bottom for number in printed) > 2
     if condition == "tenths to hundredths":
         return signature.sets == (10,) and "100" in signature.givens
+    if condition in ("a fact", "one digit by tens"):
+        return any(_known_product(condition, operation) for step in work(signature).steps for operation in step.operations)
     raise ValueError(f'no condition "{condition}" is known')
+
+
+def _known_product(condition: str, operation: Operation) -> bool:
+    """Whether a product, or a quotient turned round, is of two one-digit numbers, or of one digit and tens from 20 to 90."""
+    symbol, left, right, result = operation.symbol, operation.left, operation.right, operation.result
+    if symbol not in "*/" or not (left.is_whole and right.is_whole and result.is_whole):
+        return False
+    one, other = (left, right) if symbol == "*" else (right, result)
+    if condition == "a fact":
+        return _small(one) and _small(other)
+    return symbol == "*" and any(_small(a) and _tens(b) and b.top > 10 * b.bottom for a, b in ((one, other), (other, one)))
 
 
 def _has_graph(signature: Signature) -> bool:

@@ -14,6 +14,7 @@ class Limits:
     story_max: int | None  # the largest whole number
     product_max: int | None  # the largest product or dividend
     divisor_digits: int | None  # of the number that a whole number is divided by
+    factor_digits: tuple[tuple[int, ...], ...] | None  # at most so many digits of the shorter and of the longer factor
     product_tens: bool  # one digit times a multiple of ten from 10 to 90 may pass ``product_max``
     decimal_places: int | None  # written and compared
     decimal_places_compute: int | None  # in a step that adds, subtracts, multiplies or divides
@@ -51,7 +52,7 @@ class SkillWords:
 
 @dataclass(frozen=True, slots=True)
 class StandardsWhen:
-    """Other standards for an entry where a condition holds: ``graph``, ``several two-digit addends``, ``past 20``."""
+    """Other standards for an entry where a condition holds: ``graph``, ``several two-digit addends``, ``past 20``, ``a fact``."""
 
     condition: str
     standards: tuple[str, ...]

@@ -174,6 +174,29 @@ def times_as_many(view: TableView) -> AskSpace:
 
 
 @problem_model(skill="times as many")
+def times_smaller_unknown(view: TableView) -> AskSpace:
+    """The smaller count, from the bigger one and how many times as many. "Times" points to the wrong operation."""
+
+    def build(compared: Compared) -> Draft | None:
+        both, bigger, smaller, most, least = compared
+        # 9 and 3 times as many: the answer would stand in the words. 4 and 2 times as many: taking away 2 would be right as well.
+        if view.is_cell(smaller) or most % least or least in (1, most // least):
+            return None
+        times = Stated(most // least, "times")
+        return Draft(
+            ask=Ask(Value(smaller), (Equation(bigger, Op("*", (times, smaller))),), _WHOLE),
+            roles={"bigger": bigger, "smaller": smaller, "both": both, "pair": (bigger, smaller), "times": times},
+            structure="times",
+            slips=(("G14", (most, times.number)), ("G15", (most, times.number)), ("M05", (least,))),
+            features=frozenset({"times_as_many"}),
+            clash=True,
+            must_not_show=(smaller.scope,),
+        )
+
+    return _every_comparison(view, build)
+
+
+@problem_model(skill="times as many")
 def how_many_times(view: TableView) -> AskSpace:
     """How many times as many pins, where one count is a whole number of times the other."""
 

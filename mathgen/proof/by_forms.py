@@ -38,7 +38,7 @@ def _value(text: str) -> Rational:
 def _within_half_a_place(shown: Rational, exact: Rational, demand: Demand) -> bool:
     """Strictly: a value that lies half way between two roundings is a failure."""
     places = (demand.places or 0) + (2 if demand.form == "percent" else 0)
-    return bool(2 * abs(shown - exact) * 10**places < 1)
+    return bool(2 * abs(shown - exact) * Rational(10) ** places < 1)
 
 
 def check(answer: Answer, slips: tuple[Slip, ...]) -> None:

@@ -11,7 +11,7 @@ from collections.abc import Callable
 
 from sympy import Rational
 
-from mathgen.asks.expression import Ask, Expr, Op, Quantity, Stated, Truth
+from mathgen.asks.expression import Ask, Choice, Expr, Op, Quantity, Stated, Truth
 from mathgen.problems.record import Problem
 from mathgen.proof.verdict import AGREES
 from mathgen.reading.read_problem import Reader, Reading
@@ -40,11 +40,24 @@ def verdict(problem: Problem, reader: Reader, shadows: tuple[tuple[TrialTable, S
         return f"reads as {reading.value}"
     if reading.demand != problem.ask.demand:
         return f"reads as asking for {reading.demand}"
+    if not _same_count(problem.ask, reading, reader.table):
+        return "another count is asked for"
     told = {_said(given.expr, given.number, reader.table) for given in problem.givens if given.where == "words"}
     read = {_said(fact.expr, fact.text, reader.table) for fact in reading.facts}
     if told | {None} != read | {None}:
         return "the facts that are read are not those that were printed"
     return _on_shadows(problem, reading, shadows)
+
+
+def _same_count(ask: Ask, reading: Reading, table: TrialTable) -> bool:
+    """Whether the words ask for the very count that the ask asks for, where it is one that facts lead to.
+
+    "The Owls earned 30 points, 5 for each pin" comes to 6 on any table, whatever group is named.
+    """
+    direct = reading.asked.direct
+    if not isinstance(direct, Quantity) or isinstance(ask.goal, Choice | Truth) or not isinstance(ask.goal.expr, Quantity):
+        return True
+    return _plain(direct, table) == _plain(ask.goal.expr, table)
 
 
 def _said(expr: Expr, text: str, table: TrialTable) -> tuple[object, ...] | None:

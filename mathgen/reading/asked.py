@@ -24,6 +24,7 @@ Kind = Literal[
     "next",
     "needed",
     "share",
+    "points",
     "mean",
     "change",
     "next set up",

@@ -8,6 +8,7 @@ from typing import Literal
 from mathgen.asks.expression import Expr, Op, Quantity, Stated
 from mathgen.exact.parse import written
 from mathgen.reading.chance import choices, pick_one
+from mathgen.reading.equations import letter_equation, letter_for, the_expression
 from mathgen.reading.evaluate import evaluate
 from mathgen.reading.fraction_questions import same_in_trials, share_fraction
 from mathgen.reading.going_on import next_goal
@@ -17,6 +18,7 @@ from mathgen.reading.meaning import (
     BonusPoints,
     Choices,
     Claim,
+    Classes,
     Count,
     EachTrial,
     EqualFraction,
@@ -26,6 +28,8 @@ from mathgen.reading.meaning import (
     Growing,
     InPairs,
     Labels,
+    LetterEquation,
+    LetterFor,
     LetterIs,
     Look,
     Mark,
@@ -35,6 +39,7 @@ from mathgen.reading.meaning import (
     Np,
     OneLine,
     OneMoreTrial,
+    OneSet,
     PartOf,
     PickOne,
     Points,
@@ -45,6 +50,8 @@ from mathgen.reading.meaning import (
     Rounding,
     RuleIs,
     SameInTrials,
+    SamePoints,
+    SameRacks,
     SameRate,
     SameRatio,
     ScoreIs,
@@ -53,6 +60,7 @@ from mathgen.reading.meaning import (
     ShareOut,
     Some,
     StartingScores,
+    TheExpression,
     TheFraction,
     TheseWere,
     Times,
@@ -62,6 +70,7 @@ from mathgen.reading.meaning import (
 from mathgen.reading.mentions import DIMENSIONS, Dimension
 from mathgen.reading.one_whole import equal_fraction, part_of, the_fraction
 from mathgen.reading.pairs import in_pairs
+from mathgen.reading.points import classes, one_set, same_points, same_racks
 from mathgen.reading.proportional import growing, proportional
 from mathgen.reading.rates import same_ratio
 from mathgen.reading.score_lines import goal_score, one_line, starting_scores
@@ -377,6 +386,13 @@ _TAKE = {
     ShareFraction: share_fraction,
     Points: _points,
     PointsEarned: _points_earned,
+    SamePoints: same_points,
+    SameRacks: same_racks,
+    OneSet: one_set,
+    Classes: classes,
+    LetterEquation: letter_equation,
+    LetterFor: letter_for,
+    TheExpression: the_expression,
     ShareOut: _share_out,
     GoalMean: _goal_mean,
     OneMoreTrial: _one_more,

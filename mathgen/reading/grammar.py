@@ -3,6 +3,8 @@
 To add a frame: one ``rule`` in ``facts`` (tells something), ``instructions`` (where to look), ``questions`` (asks)
 ``part_frames`` (parts of one whole, told and asked), ``joining_frames`` (before and after a trial), ``pair_frames`` or
 ``score_frames`` (points, rules, equations), made of the
+``part_frames`` (parts of one whole, told and asked), ``points_frames`` (points and equal racks), ``equation_frames`` (equations
+and brackets beside a story) or ``score_frames`` (points, rules and equations), made of the
 shared parts of ``noun_phrases``: ``<who>``, ``<when>``, ``<tail>``, ``<things>``, ``<counted>``, ``<whole>``. It makes one of the
 records of ``meaning`` or ``wanted``. A new record needs one function more: a claim in ``claims``, a question in ``comparing``,
 ``parting`` or ``going_on``, listed at the end of ``claims`` or ``goals``. Words that a rule names are known from then on; add to
@@ -14,6 +16,7 @@ from __future__ import annotations
 
 from mathgen.reading import (
     chance_frames,
+    equation_frames,
     facts,
     fraction_frames,
     instructions,
@@ -21,6 +24,7 @@ from mathgen.reading import (
     noun_phrases,
     pair_frames,
     part_frames,
+    points_frames,
     proportional_frames,
     questions,
     rate_frames,
@@ -46,6 +50,8 @@ GRAMMAR = Grammar(
         *score_frames.RULES,
         *score_line_frames.RULES,
         *pair_frames.RULES,
+        *points_frames.RULES,
+        *equation_frames.RULES,
     )
 )
 LONGEST = 80  # words and signs; the longest that is printed has some 35

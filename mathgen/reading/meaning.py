@@ -160,6 +160,56 @@ class PointsEarned(NamedTuple):
     number: Number
 
 
+class SamePoints(NamedTuple):
+    """ "Each red pin knocked down earned the same number of points"; of ``whole`` pins, where the words say so again."""
+
+    measure: Measure | None
+    np: Np
+    whole: Number | None = None
+
+
+class SameRacks(NamedTuple):
+    """ "Each trial had the same number of red pins": set up, in so many trials where that is told."""
+
+    np: Np
+    number: Number | None = None
+
+
+class OneSet(NamedTuple):
+    """ "Each trial had one set": of those told of before."""
+
+
+class Classes(NamedTuple):
+    """ "Suppose 24 classes each set up the same number of red pins." """
+
+    measure: Measure
+    np: Np
+    number: Number
+
+
+class LetterEquation(NamedTuple):
+    """ "n × 6 = 24": a factor beside the letter and the product; "n = 4 × 6": both factors and no product."""
+
+    letter: str
+    factor: Number
+    product: Number | None
+    other: Number | None = None
+
+
+class LetterFor(NamedTuple):
+    """ "Let n be the number of red pins the Owls knocked down": the question that the letter stands for."""
+
+    letter: str
+    asked: NamedTuple
+
+
+class TheExpression(NamedTuple):
+    """ "Use the expression (3 + 4) × 5." """
+
+    symbol: Literal["+", "-"]
+    numbers: tuple[Number, Number, Number]
+
+
 class ShareOut(NamedTuple):
     """ "The 3 groups share the points equally." """
 
@@ -371,4 +421,9 @@ Claim = (
     | OneMoreTrial | TrialCount | Some | TheseWere | TotalWas | AllTheOthers | Look | Against | Rounding | RuleIs | EquationIs
     | LetterIs | PointsEach | BonusPoints | ScoreIs | StartingScores | OneLine | GoalScore | PartOf | NextGoal | TheFraction
     | EqualFraction | InPairs | PickOne | Choices | SameRatio | SameInTrials | ShareFraction | Proportional | Growing
+    | OneMoreTrial | TrialCount | Some | TheseWere | TotalWas | AllTheOthers | Look | Against | Rounding
+    | PartOf | NextGoal | TheFraction | EqualFraction
+    | RuleIs | EquationIs | LetterIs | PointsEach | BonusPoints | ScoreIs
+    | StartingScores | OneLine | GoalScore
+    | SamePoints | SameRacks | OneSet | Classes | LetterEquation | LetterFor | TheExpression
 )  # fmt: skip

@@ -58,6 +58,7 @@ def _one_thing(color: Label | None, number: int) -> Labels:
 
 
 BOTH = Number("both", Rational(2))
+TENS = {"ten": -1, "hundred": -2, "thousand": -3}
 PLACES = {"tenth": 1, "hundredth": 2, "thousandth": 3}
 
 
@@ -166,6 +167,8 @@ RULES: tuple[Rule, ...] = (
     rule("form", "as a decimal rounded to the nearest <place>", lambda place: Demand("decimal", place)),
     rule("form", "as a percent rounded to the nearest whole percent", always(Demand("percent", 0))),
     rule("form", "as a percent rounded to the nearest <place> of a percent", lambda place: Demand("percent", place)),
+    rule("form", "rounded? to the nearest <tens>", lambda places: Demand("whole", places)),
+    *(rule("tens", word, always(places)) for word, places in TENS.items()),
     *(rule("place", word, always(places)) for word, places in PLACES.items()),
 )
 

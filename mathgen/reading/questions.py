@@ -266,6 +266,7 @@ RATIOS: tuple[Rule, ...] = (
     ),
 )
 
+
 RULES: tuple[Rule, ...] = (
     *HOW_MANY,
     *PARTS,

@@ -95,7 +95,6 @@ TOLD: tuple[Rule, ...] = (
     rule("fact", "the score for <for_letters> is <terms>", lambda letters, terms: (*letters, RuleIs(terms))),
     rule("fact", "the expression <terms> gives the points for <for_letters>", lambda terms, letters: (RuleIs(terms), *letters)),
     # points
-    rule("fact", "each <thing> <that_outcome> earns WHOLE points", _each),
     rule(
         "fact",
         "each <thing> <that_outcome> was worth WHOLE points , WHOLE points <in_all>",
@@ -124,7 +123,6 @@ TOLD: tuple[Rule, ...] = (
 ASKED: tuple[Rule, ...] = (
     rule("ask", "what is the score of <who>", lambda who: Score(Np(who))),
     rule("ask", "what score did <who> earn", lambda who: Score(Np(who))),
-    rule("ask", "how many points did <who> earn", lambda who: Score(Np(who))),
     rule("ask", "what is the value of <terms>", ValueOf),
     rule("ask", "which number does LETTER stand for", lambda letter: ValueOf((Term(None, letter),))),
     rule("ask", "what number is LETTER", lambda letter: ValueOf((Term(None, letter),))),

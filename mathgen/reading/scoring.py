@@ -204,6 +204,8 @@ def _of_points(told: Told, unknown: Quantity, letter: str | None) -> tuple[Shape
     if len(told.scoring.scores) != 1:
         raise NotRead("it is not said whose points are meant")
     [claim] = told.scoring.scores
+    if isinstance(claim.np.colors, tuple) and told.mentions.scope((), (), claim.np.colors).colors != unknown.scope.colors:
+        raise NotRead("the points are those of other colors")
     if told.scope(claim.np._replace(colors=unknown.scope.colors or told.mentions.every("colors"))) != unknown.scope:
         raise NotRead("the points are those of something else")
     total: Expr = Stated(int(claim.number.value), SCORE)

@@ -68,8 +68,8 @@ def number_token(text: str) -> tuple[Kinds, tuple[object, ...]]:
     except NotANumber as err:
         raise NotRead(str(err)) from err
     kind = _kinds_of_number(number)
-    if text.casefold() == "one":
-        return ("one", "NUM", kind), (None, number, number)
+    if text.casefold() in ("one", "ten"):  # "one group", "the nearest ten"
+        return (text.casefold(), "NUM", kind), (None, number, number)
     return ("NUM", kind), (number, number)
 
 

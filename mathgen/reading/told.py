@@ -11,6 +11,7 @@ from mathgen.exact.demand import Demand
 from mathgen.reading.evaluate import Counts, evaluate
 from mathgen.reading.meaning import (
     Against,
+    Classes,
     EqualFraction,
     EquationIs,
     GoalMean,
@@ -18,6 +19,8 @@ from mathgen.reading.meaning import (
     Growing,
     InPairs,
     Labels,
+    LetterEquation,
+    LetterFor,
     LetterIs,
     Look,
     Mark,
@@ -30,12 +33,15 @@ from mathgen.reading.meaning import (
     PointsEach,
     Proportional,
     SameInTrials,
+    SamePoints,
+    SameRacks,
     SameRate,
     SameRatio,
     ScoreIs,
     ShareFraction,
     ShareOut,
     Terms,
+    TheExpression,
 )
 from mathgen.reading.mentions import DIMENSIONS, Dimension, Mentions
 from mathgen.reading.tokens import NotRead, Number
@@ -98,6 +104,12 @@ class Told:
     points_claim: Points | None = None
     points_said: list[Number] = field(default_factory=list)
     share_out: ShareOut | None = None
+    same_points: SamePoints | None = None
+    same_racks: SameRacks | None = None
+    classes: Classes | None = None
+    equation: LetterEquation | None = None
+    letter: LetterFor | None = None
+    expression: TheExpression | None = None
     goal_mean: GoalMean | None = None
     one_more: OneMoreTrial | None = None
     rounding: Demand | None = None

@@ -5,7 +5,7 @@ from __future__ import annotations
 from typing import Literal, NamedTuple
 
 from mathgen.exact.demand import Demand
-from mathgen.reading.meaning import Claim, Labels, Np, Terms
+from mathgen.reading.meaning import Claim, Labels, LetterEquation, Np, Terms, TheExpression
 from mathgen.reading.tokens import Number
 from mathgen.trials.scope import Label, Measure
 
@@ -154,6 +154,45 @@ class Needed(NamedTuple):
 
     measure: Measure
     np: Np
+
+
+class HowManyPoints(NamedTuple):
+    """ "How many points did the Owls earn for the red pins?" """
+
+    np: Np
+    whole: Number | None = None  # "the 7 red pins"
+    measure: Measure | None = None  # "... knocked down", where the question says so again
+    expression: TheExpression | None = None  # where the question itself says it
+    by_expression: bool = False  # whether the expression told before is asked about
+
+
+class PointsOfOne(NamedTuple):
+    """ "How many points did each red pin knocked down earn?" """
+
+    measure: Measure | None
+    np: Np
+
+
+class OneRack(NamedTuple):
+    """ "How many pins did the Owls set up for each trial?" """
+
+    np: Np
+
+
+class OfClasses(NamedTuple):
+    """ "How many red pins would the 24 classes set up in all?" """
+
+    measure: Measure
+    np: Np
+    number: Number | None
+
+
+class WhatIsLetter(NamedTuple):
+    """ "What is n, the number of red pins the Owls knocked down?"; None where a sentence before says what n is."""
+
+    letter: str
+    asked: HowMany | PointsOfOne | None
+    equation: LetterEquation | None = None  # where the question itself says it
 
 
 class OneShare(NamedTuple):
@@ -358,6 +397,11 @@ Question = (
     | Partners
     | NextCount
     | Needed
+    | HowManyPoints
+    | PointsOfOne
+    | OneRack
+    | WhatIsLetter
+    | OfClasses
     | OneShare
     | MeanOf
     | Change

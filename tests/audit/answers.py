@@ -19,7 +19,7 @@ from tests.audit.wording import Texts, sentences
 from tests.audit.working import largest_allowed, number_faults, relation_numbers, solutions
 
 _PLAIN = re.compile(r"(any|mixed|decimal|percent|whole|name|ratio|ratio:any|simplest)$")
-_ROUNDED = re.compile(r"(decimal|percent):([0-9])$")
+_ROUNDED = re.compile(r"(decimal|percent):([0-9])$|(whole):(10+)$")
 _FORM = {
     "whole": r"\d[\d,]*",
     "decimal": r"\d*\.?\d+(\.\.\.)?",
@@ -60,7 +60,7 @@ def _number(line: dict[str, Any], texts: Texts) -> Iterator[str]:
             yield f"{name} {answer[name]} is not in lowest terms"
     rounded = _ROUNDED.match(demands)
     if rounded:
-        places = int(rounded[2]) + (2 if rounded[1] == "percent" else 0)
+        places = 1 - len(rounded[4]) if rounded[3] else int(rounded[2]) + (2 if rounded[1] == "percent" else 0)
         if is_tie(exact, places):
             yield f"{exact} ties at the asked place"
         if shown != rounded_half_up(exact, places):
@@ -138,11 +138,11 @@ def _display(line: dict[str, Any], shown: Rational, texts: Texts) -> Iterator[st
         question,
         re.IGNORECASE,
     )
-    shares = re.search(r"percent|fraction|\bpart\b|how many times|ratio|unit rate|\bsets\b", question, re.IGNORECASE)
+    shares = re.search(r"\bis n\b|percent|fraction|\bpart\b|how many times|ratio|unit rate|\bsets\b", question, re.IGNORECASE)
     if counts and not shares:
         if rest != f" {noun}":
             yield f'display "{display}" should end in "{noun}"'
-    elif rest and not re.match(r" times$", rest):
+    elif rest and not re.match(r" (times|points)$", rest):
         yield f'display "{display}" has a unit that the question does not ask for'
     yield from number_faults(first, line["grade"], f'display "{display}"', largest_allowed(line))
     observed = re.search(r"\b(did|were)\b", question) and not re.search(r"mean|share|equal|each|fair", line["text"])

@@ -20,7 +20,7 @@ def asked_totals(line: dict[str, Any], texts: Texts) -> list[tuple[str, Reach]] 
     masked = texts.masked(question)
     if not re.match(r"(In TRIAL, |In (?:all|the) \d+ trials, )?[Hh]ow many ", masked):
         return None
-    if re.search(r"\b(more|fewer|times|mean|next|would|will|must|should|expect|about|each|every|per|need\w*)\b", masked):
+    if re.search(r"\b(more|fewer|times|mean|next|would|will|must|should|expect|about|each|every|per|need\w*|points|one)\b", masked):
         return None
     if re.search(r"\b(suppose|next|share\w*|equal\w*|moved?)\b", texts.masked(line["text"]), re.IGNORECASE):
         return None

@@ -190,13 +190,15 @@ def line(text: str) -> Line:
 
 def rounded_half_up(exact: Rational, places: int) -> Rational:
     """5 in the dropped place goes up, as at school."""
-    scaled = exact * 10**places
-    return Rational((2 * scaled.p + scaled.q) // (2 * scaled.q), 10**places)
+    unit = Rational(10) ** places
+    scaled = exact * unit
+    return Rational((2 * scaled.p + scaled.q) // (2 * scaled.q)) / unit
 
 
 def is_tie(exact: Rational, places: int) -> bool:
     """Whether the value lies half way between two roundings."""
-    return bool((exact * 10**places * 2).q == 1 and (exact * 10**places).q != 1)
+    scaled = exact * Rational(10) ** places
+    return bool((scaled * 2).q == 1 and scaled.q != 1)
 
 
 def places_of(exact: Rational) -> int | None:

@@ -268,6 +268,57 @@ def _least_number(line: Problem) -> bool:
         return False
     reached = [each * (have + count) for count in (_exact(line) - 1, _exact(line))]
     return bool(reached[0] <= goal < reached[1] if _says("more than")(line) else reached[0] < goal <= reached[1])
+def _factors(line: Problem) -> tuple[str, int, int, int] | None:
+    """The one step of a problem that multiplies or divides whole numbers: sign, the two factors, their product."""
+    steps = _lines(line)
+    if len(steps) != 1 or len(steps[0].operations) != 1 or not _whole(line):
+        return None
+    one = steps[0].operations[0]
+    if one.sign not in "*/":
+        return None
+    left, right = int(one.left), int(one.right)
+    return (one.sign, left, right, left * right) if one.sign == "*" else (one.sign, right, left // right, left)
+
+
+def _equal_groups(line: Problem, sign: str) -> bool:
+    """Equal groups in the words, as many for each, and one product or quotient of whole numbers."""
+    found = _factors(line)
+    same = _says(r"\b(each|one)\b|equal sets")(line)
+    return found is not None and found[0] in sign and min(found[1:3]) > 1 and same and not _says("times as many")(line)
+
+
+def _within_100(line: Problem, sign: str = "*/") -> bool:
+    found = _factors(line)
+    return _equal_groups(line, sign) and found is not None and found[3] <= 100
+
+
+def _digits_multiplied(line: Problem) -> tuple[int, int] | None:
+    found = _factors(line)
+    if found is None or found[0] != "*":
+        return None
+    short, long = sorted(len(str(number)) for number in found[1:3])
+    return short, long
+
+
+def _digits_divided(line: Problem) -> tuple[int, int] | None:
+    """Digits of the divisor and of the dividend."""
+    found = _factors(line)
+    return None if found is None or found[0] != "/" else (len(str(found[1])), len(str(found[3])))
+
+
+def _tens(line: Problem) -> bool:
+    found = _factors(line)
+    return found is not None and found[0] == "*" and min(found[1:3]) < 10 and max(found[1:3]) in range(20, 100, 10)
+
+
+def _brackets(line: Problem) -> bool:
+    """An expression with brackets in the words that comes to the answer, and would not without them."""
+    found = re.search(r"\((\d+) ([+−]) (\d+)\) × (\d+)", line["text"])
+    if found is None:
+        return False
+    a, b, each = int(found[1]), int(found[3]), int(found[4])
+    sign = 1 if found[2] == "+" else -1
+    return (a + sign * b) * each == _exact(line) != a + sign * b * each
 
 
 def _pairs(line: Problem) -> bool:
@@ -317,6 +368,23 @@ SHOWS: dict[str, Callable[[Problem], bool]] = {
     "2.NBT.B.7": lambda p: _story(p, 1000) and max(_numbers(p)) > 100,
     "2.NBT.B.6": _two_digit_addends,
     "2.MD.D.10": lambda p: _graph(p) and steps_taken(_lines(p)) == 1,
+    "3.OA.A.4": lambda p: (
+        (found := _factors(p)) is not None and found[3] <= 100 and _says(rf"(n × {found[1]}|{found[1]} × n) = {found[3]}\b")(p)
+    ),
+    "4.OA.A.1": lambda p: _says("times as many")(p) and _says(r"n = \d+ × \d+|\d+ × n = \d+|\d+ = \d+ × n")(p) and _factors(p) is not None,
+    "5.OA.A.1": _brackets,
+    "3.NBT.A.1": lambda p: p["answer"]["demands"] in ("whole:10", "whole:100") and _says("nearest (ten|hundred)")(p) and _exact(p) <= 1000,
+    "4.NBT.A.3": lambda p: p["answer"]["demands"].startswith("whole:") and _says("nearest")(p) and 1000 <= _exact(p) <= 1000000,
+    "3.OA.A.1": lambda p: _within_100(p, "*"),
+    "3.OA.A.2": lambda p: _within_100(p, "/"),
+    "3.OA.A.3": _within_100,
+    "3.OA.C.7": lambda p: _within_100(p) and max((_factors(p) or ("", 99, 99, 0))[1:3]) < 10,
+    "3.NBT.A.3": _tens,
+    "4.NBT.B.5": lambda p: (found := _digits_multiplied(p)) is not None and (found == (2, 2) or (found[0] == 1 and 2 <= found[1] <= 4)),
+    "4.NBT.B.6": lambda p: (found := _digits_divided(p)) is not None and found[0] == 1 and 3 <= found[1] <= 4,
+    "5.NBT.B.5": lambda p: (found := _digits_multiplied(p)) is not None and found[0] >= 2,
+    "5.NBT.B.6": lambda p: (found := _digits_divided(p)) is not None and found[0] == 2 and 3 <= found[1] <= 4,
+    "6.NS.B.2": lambda p: (found := _digits_divided(p)) is not None and found[0] >= 2 and found[1] >= 4,
     "3.NBT.A.2": _add_or_subtract,
     "3.OA.D.8": lambda p: _whole(p) and steps_taken(_lines(p)) == 2,
     "3.MD.B.3": lambda p: _graph(p) and _says(r"\b(more|fewer)\b")(p),

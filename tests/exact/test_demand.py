@@ -19,6 +19,8 @@ SAID = {
     "decimal:2": "as a decimal rounded to the nearest hundredth",
     "percent:0": "as a percent rounded to the nearest whole percent",
     "percent:1": "as a percent rounded to the nearest tenth of a percent",
+    "whole:10": "rounded to the nearest ten",
+    "whole:1000": "rounded to the nearest thousand",
     "percent:9": "as a percent rounded to the nearest billionth of a percent",
 }
 
@@ -33,7 +35,23 @@ def test_rounded_demands_hold_their_places():
     assert parse_demand("percent:1") == Demand("percent", 1)
 
 
-@pytest.mark.parametrize("text", ["", "fraction", "simplest:2", "decimal:", "decimal:-1", "decimal:x", "percent:10", "ratio:2", "Any"])
+UNKNOWN = (
+    "",
+    "fraction",
+    "simplest:2",
+    "decimal:",
+    "decimal:-1",
+    "decimal:x",
+    "percent:10",
+    "ratio:2",
+    "Any",
+    "whole:1",
+    "whole:20",
+    "whole:",
+)
+
+
+@pytest.mark.parametrize("text", UNKNOWN)
 def test_an_unknown_demand_is_refused_with_the_list(text):
     with pytest.raises(ValueError, match="there are any, simplest"):
         parse_demand(text)

@@ -17,12 +17,13 @@ from tests.models.asked import every_draft, every_problem, quantity, said, worke
 from tests.tables import TWO_GROUPS, table
 
 WHOLE = Demand("whole")
-MODELS = ("how_many_more", "compare_smaller_unknown", "compare_bigger_unknown", "times_as_many", "how_many_times")
+MODELS = ("how_many_more", "compare_smaller_unknown", "compare_bigger_unknown", "times_as_many", "times_smaller_unknown", "how_many_times")
 GRADES = {
     "how_many_more": (1, 2, 3),
     "compare_smaller_unknown": (1, 2, 3),
     "compare_bigger_unknown": (1, 2, 3),
     "times_as_many": (4,),
+    "times_smaller_unknown": (4,),
     "how_many_times": (4,),
 }
 # Counts of three digits' reach: racks of 30, so that grade 3 finds numbers above 20.
@@ -90,6 +91,15 @@ ROWS = {
         ("4 * 8 = 32",),
         {"G08": "12", "G10": "40", "G09": "2"},
     ),
+    "times_smaller_unknown": (
+        4,
+        None,
+        Ask(Value(HERONS_BLUE), (Equation(HERONS_RED, Op("*", (Stated(2, "times"), HERONS_BLUE))),), WHOLE),
+        "3",
+        "6 = 2*x",
+        ("6 / 2 = 3",),
+        {"G14": "12", "G15": "4", "M05": "2"},
+    ),
     "how_many_times": (
         4,
         None,
@@ -126,7 +136,7 @@ def test_at_least_three_frames_are_used_over_the_grades(model: str):
         problem.frame
         for grade in GRADES[model]
         for results in (TWO_GROUPS, BIG)
-        for problem in every_problem(model, results, grade, draws=4)
+        for problem in every_problem(model, results, grade, draws=12)
     }
     assert len(used) >= 3
     assert used <= {frame.name for frame in frames("comparing", model)}
@@ -165,7 +175,7 @@ def test_ties_zeros_and_doubles_are_not_asked():
     assert set(values) == {(6, 4), (6, 2)}
 
 
-@pytest.mark.parametrize("model", ["compare_smaller_unknown", "compare_bigger_unknown", "times_as_many"])
+@pytest.mark.parametrize("model", ["compare_smaller_unknown", "compare_bigger_unknown", "times_as_many", "times_smaller_unknown"])
 def test_the_asked_count_is_never_one_cell_of_the_table(model: str):
     view = Desk(TWO_GROUPS, scenario()).view
     asked = [draft.ask.goal.expr for draft in every_draft(model, TWO_GROUPS)]
@@ -173,7 +183,7 @@ def test_the_asked_count_is_never_one_cell_of_the_table(model: str):
     assert not any(isinstance(one, Quantity) and view.is_cell(one) for one in asked)
 
 
-@pytest.mark.parametrize("model", ["compare_smaller_unknown", "compare_bigger_unknown", "times_as_many"])
+@pytest.mark.parametrize("model", ["compare_smaller_unknown", "compare_bigger_unknown", "times_as_many", "times_smaller_unknown"])
 def test_no_bar_of_the_graph_is_the_answer(model: str):
     for grade in GRADES[model]:
         for problem in every_problem(model, TWO_GROUPS, grade, draws=6):

@@ -58,3 +58,15 @@ def first_set_not_counted(big: int, small: int) -> Wrong:
 def adds_to_the_whole(k: int, n: int, part: int) -> Wrong:
     """Not in the research catalogue: G05 where the whole is asked for."""
     return whole(n + part - k)
+
+
+@slip("G14", "Which number is the bigger one? Divide to find the smaller one.")
+def multiplies_the_bigger(big: int, times: int) -> Wrong:
+    """Not in the research catalogue: "times as many" points to multiplying."""
+    return whole(big * times)
+
+
+@slip("G15", '"Times as many" does not mean "more". Divide, do not take away.')
+def takes_away_the_times(big: int, times: int) -> Wrong:
+    """Not in the research catalogue: G08 the other way round."""
+    return whole(big - times)

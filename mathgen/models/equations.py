@@ -1,0 +1,167 @@
+"""Equations and expressions beside a story: the missing factor, times as many as an equation, and an expression with brackets."""
+
+from __future__ import annotations
+
+from mathgen.asks.expression import Ask, Equation, Op, Quantity, Stated, Value
+from mathgen.exact.demand import Demand
+from mathgen.models.registry import problem_model
+from mathgen.models.side_by_side import Pair, side_by_side
+from mathgen.models.space import AskSpace
+from mathgen.models.view import Spot, TableView
+from mathgen.problems.draft import Draft
+
+_WHOLE = Demand("whole")
+_POINTS = (2, 3, 4, 5, 6, 7, 8, 9, 10)
+_HARDER_POINTS = (3, 4, 5, 6, 8, 9, 12, 15, 20, 25)
+_AT_A_GLANCE = 10  # products below are known before there is a story
+
+
+@problem_model(skill="missing factor")
+def missing_number_of_groups(view: TableView) -> AskSpace:
+    """n pins at so many points each make so many points: which number is n?"""
+
+    def build(spot: Spot, color: str | None, each: int) -> Draft | None:
+        down = view.quantity("down", spot, color)
+        number = view.number(down)
+        total = number * each
+        if number in (0, 1, each) or view.is_cell(down) or total < _AT_A_GLANCE:
+            return None
+        points, earned = Stated(each, "points for each"), Stated(total, "points in all")
+        return Draft(
+            ask=Ask(Value(down), (Equation(Op("*", (down, points)), earned),), _WHOLE),
+            roles={"down": down, "points": points, "earned": earned},
+            structure="part unknown",
+            slips=_missing(total, each),
+            unit=False,
+            must_not_show=(down.scope,),
+        )
+
+    return AskSpace((view.spots, view.colors_or_all, _POINTS), build)
+
+
+@problem_model(skill="missing factor")
+def missing_group_size(view: TableView) -> AskSpace:
+    """So many pins at n points each make so many points: which number is n?"""
+
+    def build(spot: Spot, color: str | None, each: int) -> Draft | None:
+        down = view.quantity("down", spot, color)
+        number = view.number(down)
+        total = number * each
+        if number in (0, 1, each) or total < _AT_A_GLANCE:
+            return None
+        earned = Stated(total, "points in all")
+        return Draft(
+            ask=Ask(Value(Op("/", (earned, down))), (), _WHOLE),
+            roles={"down": down, "earned": earned},
+            structure="part unknown",
+            slips=_missing(total, number),
+            unit=False,
+        )
+
+    return AskSpace((view.spots, view.colors_or_all, _POINTS), build)
+
+
+@problem_model(skill="times as many as an equation")
+def times_equation_smaller(view: TableView) -> AskSpace:
+    """24 = 4 × n, where 24 is 4 times as many as n: the smaller count."""
+
+    def build(pair: Pair) -> Draft | None:
+        found = _times(view, pair)
+        if found is None:
+            return None
+        bigger, smaller, times, most, least = found
+        if view.is_cell(smaller) or least == times.number:
+            return None
+        return Draft(
+            ask=Ask(Value(smaller), (Equation(bigger, Op("*", (times, smaller))),), _WHOLE),
+            roles={"bigger": bigger, "smaller": smaller, "both": (bigger, smaller), "times": times},
+            structure="times",
+            slips=_missing(most, times.number),
+            features=frozenset({"times_as_many"}),
+            unit=False,
+            must_not_show=(smaller.scope,),
+        )
+
+    return side_by_side(view, build)
+
+
+@problem_model(skill="times as many as an equation")
+def times_equation_bigger(view: TableView) -> AskSpace:
+    """n = 4 × 6, where n is 4 times as many as 6: the bigger count."""
+
+    def build(pair: Pair) -> Draft | None:
+        found = _times(view, pair)
+        if found is None:
+            return None
+        bigger, smaller, times, _, least = found
+        if view.is_cell(bigger):
+            return None
+        return Draft(
+            ask=Ask(Value(bigger), (Equation(bigger, Op("*", (times, smaller))),), _WHOLE),
+            roles={"bigger": bigger, "smaller": smaller, "both": (bigger, smaller), "times": times},
+            structure="times",
+            slips=(("G08", (least, times.number)), ("G10", (least, times.number)), ("G09", (least, times.number))),
+            features=frozenset({"times_as_many"}),
+            unit=False,
+            must_not_show=(bigger.scope,),
+        )
+
+    return side_by_side(view, build)
+
+
+@problem_model(skill="expression with brackets")
+def brackets_with_sum(view: TableView) -> AskSpace:
+    """(3 + 4) × 5: as many points for each pin of two colors."""
+    colors = view.table.colors
+    twos = [(one, other) for place, one in enumerate(colors) for other in colors[place + 1 :]]
+
+    def build(spot: Spot, two: tuple[str, str], each: int) -> Draft | None:
+        one, other = (view.quantity("down", spot, color) for color in two)
+        a, b = view.number(one), view.number(other)
+        if min(a, b) == 0 or a == b:
+            return None
+        points = Stated(each, "points for each")
+        return Draft(
+            ask=Ask(Value(Op("*", (Op("+", (one, other)), points))), (), _WHOLE),
+            roles={"parts": (one, other), "one": one, "other": other, "points": points},
+            structure="whole unknown",
+            slips=(("O01", (a, b, each)), ("H07", (a + b,)), ("O02", (a, b, each))),
+            unit="points",
+        )
+
+    return AskSpace((view.spots, twos, _HARDER_POINTS), build)
+
+
+@problem_model(skill="expression with brackets")
+def brackets_with_difference(view: TableView) -> AskSpace:
+    """(12 - 7) × 5: as many points for each pin left standing."""
+
+    def build(spot: Spot, color: str | None, each: int) -> Draft | None:
+        set_up, down = view.quantity("set_up", spot, color), view.quantity("down", spot, color)
+        n, k = view.number(set_up), view.number(down)
+        if k < 2 or n - k < 2 or n == 2 * k:
+            return None
+        points = Stated(each, "points for each")
+        return Draft(
+            ask=Ask(Value(Op("*", (Op("-", (set_up, down)), points))), (), _WHOLE),
+            roles={"set_up": set_up, "down": down, "rest": Quantity("standing", down.scope), "points": points},
+            structure="whole unknown",
+            slips=(("O03", (n, k, each)), ("O04", (k, each)), ("H07", (n - k,))),
+            unit="points",
+        )
+
+    return AskSpace((view.spots, view.colors_or_all, _HARDER_POINTS), build)
+
+
+def _missing(product: int, factor: int) -> tuple[tuple[str, tuple[int, ...]], ...]:
+    return ("O05", (product, factor)), ("O06", (product, factor)), ("M05", (product // factor,))
+
+
+def _times(view: TableView, pair: Pair) -> tuple[Quantity, Quantity, Stated, int, int] | None:
+    """The bigger and the smaller of two counts, and how many times as many; None where that is no whole number above 1."""
+    a, b = view.number(pair.one), view.number(pair.other)
+    bigger, smaller = (pair.one, pair.other) if a > b else (pair.other, pair.one)
+    most, least = max(a, b), min(a, b)
+    if least < 2 or most == least or most % least or (most, least) == (4, 2):
+        return None
+    return bigger, smaller, Stated(most // least, "times"), most, least

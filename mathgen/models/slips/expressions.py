@@ -1,0 +1,35 @@
+"""Slips, section O: equations and expressions with brackets. Not in the research catalogue, which has none of these."""
+
+from __future__ import annotations
+
+from mathgen.models.slips.rule import Wrong, slip, whole
+
+
+@slip("O01", "Work out the part in brackets first.")
+def multiplies_only_the_last(a: int, b: int, each: int) -> Wrong:
+    return whole(a + b * each)
+
+
+@slip("O02", "The brackets hold both numbers. Multiply the sum, not the first number only.")
+def multiplies_only_the_first(a: int, b: int, each: int) -> Wrong:
+    return whole(a * each + b)
+
+
+@slip("O03", "Work out the part in brackets first. Then multiply.")
+def multiplies_before_taking_away(a: int, b: int, each: int) -> Wrong:
+    return whole(a * each - b)
+
+
+@slip("O04", "The points are for the {items} {standing}.")
+def scores_the_other_part(k: int, each: int) -> Wrong:
+    return whole(k * each)
+
+
+@slip("O05", "The sign says multiply. Which number times the known number makes the product?")
+def takes_away_for_missing_factor(product: int, factor: int) -> Wrong:
+    return whole(product - factor)
+
+
+@slip("O06", "The product is known. Do not multiply again.")
+def multiplies_the_product(product: int, factor: int) -> Wrong:
+    return whole(product * factor) if product <= 100 else None

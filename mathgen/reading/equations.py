@@ -1,0 +1,106 @@
+"""Equations with a letter and expressions with brackets: whether they say what the story says."""
+
+from __future__ import annotations
+
+from mathgen.asks.expression import Choice, Op, Quantity, Truth
+from mathgen.reading import points, scoring
+from mathgen.reading.asked import Asked
+from mathgen.reading.evaluate import evaluate
+from mathgen.reading.meaning import LetterEquation, LetterFor, Np, TheExpression
+from mathgen.reading.tokens import NotRead
+from mathgen.reading.told import Told, settled
+from mathgen.reading.wanted import HowMany, HowManyPoints, PointsOfOne, WhatIsLetter
+from mathgen.scenario.words import Scenario
+
+
+def letter_equation(told: Told, claim: LetterEquation) -> None:
+    """Keep an equation.
+
+    Raises:
+        NotRead: there are two.
+    """
+    if told.equation is not None:
+        raise NotRead("two equations are told of")
+    told.equation = claim
+    told.open["equation"] = "the equation"
+
+
+def letter_for(told: Told, claim: LetterFor) -> None:
+    """Keep what a letter stands for.
+
+    Raises:
+        NotRead: it is told twice.
+    """
+    if told.letter is not None:
+        raise NotRead(f"what {claim.letter} stands for is told twice")
+    told.letter = claim
+    told.open["letter"] = f"what {claim.letter} stands for"
+
+
+def the_expression(told: Told, claim: TheExpression) -> None:
+    """Keep an expression.
+
+    Raises:
+        NotRead: there are two.
+    """
+    if told.expression is not None:
+        raise NotRead("two expressions are told of")
+    told.expression = claim
+    told.open["expression"] = "the expression"
+
+
+def what_is_letter(question: WhatIsLetter, told: Told, scenario: Scenario) -> Asked:
+    """The number that a letter stands for: the story's own question, where the equation says the same."""
+    wanted, equation = question.asked, told.equation
+    if question.equation is not None:
+        if equation is not None:
+            raise NotRead("two equations are told of")
+        equation = question.equation
+    if wanted is None and told.letter is not None:
+        assert isinstance(told.letter.asked, HowMany | PointsOfOne)  # the grammar makes no other
+        wanted = told.letter.asked
+    if wanted is None or equation is None or {question.letter} != {one.letter for one in (equation, told.letter) if one is not None}:
+        raise NotRead(f"it is not said what {question.letter} stands for")
+    if isinstance(wanted, HowMany):
+        wanted = wanted._replace(np=_settled(told, wanted.np))
+        asked = scoring.how_many(wanted, told, scenario)
+    else:
+        asked = points.points_of_one(wanted, told, scenario)
+    goal = asked.goal
+    assert not isinstance(goal, Choice | Truth)  # neither question asks for a name
+    expr = goal.expr
+    symbol = "*" if equation.product is None else "/"
+    numbers = [number.value for number in (equation.product, equation.factor, equation.other) if number is not None]
+    if not isinstance(expr, Op) or expr.symbol != symbol or [evaluate(arg, told.counts) for arg in expr.args] != numbers:
+        raise NotRead("the equation does not say what the story says")
+    return asked._replace(uses=(*asked.uses, "equation", "letter"))
+
+
+def _settled(told: Told, np: Np) -> Np:
+    """The phrase where "pins" can mean only one thing: those of the color that the story speaks of."""
+    return settled(told, np)[0]
+
+
+def points_by_expression(question: HowManyPoints, told: Told, scenario: Scenario) -> Asked:
+    """How many points, where an expression shows the way to them: it must come to as many, with the numbers in the story's order.
+
+    Raises:
+        NotRead: it does not, or none is told of, or two are.
+    """
+    asked = points.how_many_points(question, told, scenario)
+    found = [one for one in (told.expression, question.expression) if one is not None]
+    if not found and not question.by_expression:
+        return asked
+    if len(found) != 1:
+        raise NotRead("no expression is told of" if not found else "two expressions are told of")
+    [expression] = found
+    a, b, each = (number.value for number in expression.numbers)
+    goal = asked.goal
+    assert not isinstance(goal, Choice | Truth)
+    counts = [fact.text for fact in told.facts if isinstance(fact.expr, Quantity)]
+    first, second, third = (number.text for number in expression.numbers)
+    in_order = {first, second} <= set(counts) and (expression.symbol == "-" or counts.index(first) < counts.index(second))
+    in_order = in_order and third == told.scoring.each[0].number.text
+    if not in_order or (a + b if expression.symbol == "+" else a - b) * each != evaluate(goal.expr, told.counts):
+        raise NotRead("the expression does not say what the story says")
+    return asked._replace(uses=(*asked.uses, "expression"))
