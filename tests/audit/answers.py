@@ -134,7 +134,7 @@ def _display(line: dict[str, Any], shown: Rational, texts: Texts) -> Iterator[st
     question = texts.masked(sentences(line["text"])[-1])
     counts = re.match(
         r"(?:.*, )?(?:[Aa]bout )?how many (?!times|points|ordered pairs|different pairs)"
-        rf"|.*\b(number|mean|median|total) (?:number )?of [\w ,]*{re.escape(words.items)}\b",
+        rf"|.*\b(number|mean|median|total) (?:number )?of (?!points)[\w ,]*{re.escape(words.items)}\b",
         question,
         re.IGNORECASE,
     )
