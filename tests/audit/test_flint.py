@@ -9,7 +9,7 @@ import pytest
 import sympy.external.gmpy
 from flint import fmpq
 
-from mathgen.asks.expression import Choice, Expr, Op, Quantity, Stat, Stated, Unknown
+from mathgen.asks.expression import Choice, Expr, Op, Quantity, Stat, Stated, Truth, Unknown
 from mathgen.models.registry import problem_models
 from mathgen.problems.record import Problem
 from mathgen.trials.table import TrialTable
@@ -75,6 +75,16 @@ class Flint:
 
     def answer(self, problem: Problem) -> fmpq | str:
         ask = problem.ask
+        if isinstance(ask.goal, Truth):
+            left, right = (self.form(side, None).constant for side in ask.goal.exprs)
+            so = {
+                "=": left == right,
+                ">": left > right,
+                "<": left < right,
+                "multiple": (left / right).q == 1,
+                "no multiple": (left / right).q != 1,
+            }
+            return "true" if so[ask.goal.test] else "false"
         if isinstance(ask.goal, Choice):
             values = [self.form(expr, None).constant for expr in ask.goal.exprs]
             best = max(values) if ask.goal.most else min(values)
