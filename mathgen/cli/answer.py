@@ -10,7 +10,7 @@ import click
 
 from mathgen.cli.table_options import table_argument_and_options
 from mathgen.errors import RequestFault
-from mathgen.reading.verdict import Listener, Outcome
+from mathgen.reading.pupils.verdict import Listener, Outcome
 from mathgen.scenario.words import Scenario, scenario
 from mathgen.trials.options import ReadOptions
 from mathgen.trials.reading import interpret

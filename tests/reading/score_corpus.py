@@ -11,7 +11,7 @@ from functools import cache
 from pathlib import Path
 from typing import Any, NamedTuple
 
-from mathgen.reading.verdict import Listener, Outcome
+from mathgen.reading.pupils.verdict import Listener, Outcome
 from mathgen.scenario.words import scenario
 from mathgen.trials.reading import read_table
 
@@ -55,7 +55,9 @@ def score(lines: list[dict[str, Any]]) -> Score:
         expect = [line["expect"]] if isinstance(line["expect"], str) else line["expect"]
         outcome: Outcome = listener(line["table"]).outcome(line["question"])
         is_answer = outcome.verdict == "answer"
-        right = is_answer and line.get("value") is not None and _same(outcome.value, str(line["value"]))
+        right = is_answer and line.get("value") is not None and any(
+            _same(said, str(line["value"])) for said in (outcome.value, outcome.display)
+        )
         answered += is_answer
         shown = (
             f"{line['id']} {line['question']} | {line.get('value')} | {outcome.verdict} {outcome.value} | {outcome.read_as} {outcome.why}"

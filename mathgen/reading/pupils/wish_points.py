@@ -4,10 +4,10 @@ from __future__ import annotations
 
 from mathgen.asks.expression import Expr, Op, Quantity, Stated, Value
 from mathgen.exact.demand import Demand
-from mathgen.reading.bags import Bag
-from mathgen.reading.plan import Plan
-from mathgen.reading.pupil_questions import Wish
-from mathgen.reading.talk import Ask, False_, Talk
+from mathgen.reading.pupils.bags import Bag
+from mathgen.reading.pupils.plan import Plan
+from mathgen.reading.pupils.talk import Ask, False_, Talk
+from mathgen.reading.pupils.wish import Wish
 from mathgen.scenario.naming import listed
 from mathgen.trials.scope import Label
 

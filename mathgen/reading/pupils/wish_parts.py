@@ -4,11 +4,11 @@ from __future__ import annotations
 
 from mathgen.asks.expression import Expr, Op, Quantity, Ratio, Value
 from mathgen.exact.demand import Demand
-from mathgen.reading.bags import EMPTY, Bag, plus
 from mathgen.reading.chart import Clash
-from mathgen.reading.plan import Plan
-from mathgen.reading.pupil_questions import Wish
-from mathgen.reading.talk import DIMENSIONS, Ask, False_, Talk
+from mathgen.reading.pupils.bags import DIMENSIONS, EMPTY, Bag, plus
+from mathgen.reading.pupils.plan import Plan
+from mathgen.reading.pupils.talk import Ask, False_, Talk
+from mathgen.reading.pupils.wish import Wish
 
 
 def part_of(talk: Talk, wish: Wish) -> Plan:
@@ -34,10 +34,10 @@ def fraction_of(talk: Talk, part: Quantity, whole: Quantity, demand: Demand | No
 def share(talk: Talk, wish: Wish) -> Plan:
     """What part of one set is in another: the part is what both sets of words name."""
     of, part = wish.bags
-    if part.number is not None or part.ordinals or part.each or part.without or of.each:
+    if part.number is not None or part.each or part.without or of.each:
         raise Ask("I do not understand the part that you ask for.")
     if of.they:
-        if of._replace(they=False, first="") != EMPTY:
+        if of._replace(they=False) != EMPTY:
             raise Ask("Which ones do you mean?")
         if not talk.spoken:
             raise Ask("Which ones do you mean?")
@@ -49,7 +49,7 @@ def share(talk: Talk, wish: Wish) -> Plan:
     whole = talk.quantity(of, whole=True)
     if number is not None and number.value != talk.size(whole):
         raise False_(f"You say {number.text}, but the table says {talk.size(whole)}.")
-    if part.colors is None and part.groups is None and part.trials is None and not part.ordinals:
+    if part.colors is None and part.groups is None and part.trials is None:
         # "of the red pins that were set up, what fraction were knocked down"
         if whole.measure != "set_up" or part.measure in (None, "set_up"):
             raise Ask("The part and the whole do not fit together. What part of which pins do you mean?")
@@ -96,7 +96,7 @@ def share_told(talk: Talk, wish: Wish) -> Plan:
     part = wish.bags[0]
     if talk.said.measure is None:
         return part_of(talk, wish)
-    if part.they and part._replace(their=False, first="", item=False, they=False) == EMPTY:
+    if part.they and part._replace(their=False, item=False, they=False) == EMPTY:
         return part_of(talk, wish._replace(bags=(talk.said,)))
     return share(talk, wish._replace(bags=(talk.said, part)))
 
@@ -119,7 +119,7 @@ def out_of(talk: Talk, wish: Wish) -> Plan:
     full = {name: getattr(a, name) if getattr(b, name) is None else getattr(b, name) for name in DIMENSIONS}
     if b.item and b.colors is None and a.colors is not None:
         full["colors"] = None
-    whole_bag = talk.filled(b._replace(**full, ordinals=b.ordinals or a.ordinals))
+    whole_bag = talk.filled(b._replace(**full))
     whole = Quantity(talk.measure(whole_bag, "set_up"), talk.scope(whole_bag))
     if b.number is not None:
         talk.check_whole(b.number, whole.scope)
@@ -144,7 +144,7 @@ def fractions_apart(talk: Talk, wish: Wish) -> Plan:
 def ratio(talk: Talk, wish: Wish) -> Plan:
     """The ratio of two counts, in order."""
     a, b = wish.bags
-    if {a.measure, b.measure} <= {None} and not (a.got or b.got):
+    if {a.measure, b.measure} <= {None} and not (a.got or b.got or (a.total and b.total)):
         raise Ask("The ratio of what to what? Say knocked down, left standing or set up.")
     first, second = talk.pair(a, b)
     if talk.size(first) == 0 and talk.size(second) == 0:

@@ -4,19 +4,19 @@ from __future__ import annotations
 
 from typing import Literal
 
-from mathgen.asks.expression import Choice, Expr, Op, Quantity, Stat, Value
+from mathgen.asks.expression import Choice, Expr, Op, Ordered, Quantity, Stat, Value
 from mathgen.exact.demand import Demand
-from mathgen.reading.bags import Bag
-from mathgen.reading.plan import Picked, Plan
-from mathgen.reading.pupil_questions import Wish
-from mathgen.reading.talk import SINGLE, Ask, Dimension, False_, Talk, only
+from mathgen.reading.pupils.bags import EMPTY, Bag, only
+from mathgen.reading.pupils.plan import Picked, Plan
+from mathgen.reading.pupils.talk import SINGLE, Ask, Dimension, False_, Talk
+from mathgen.reading.pupils.wish import Wish
 
 
 def series_of(talk: Talk, bag: Bag, by: Dimension) -> tuple[Quantity, ...]:
     """One count for each label."""
     bag = talk.filled(bag)
     measure = talk.measure(bag, "down")
-    if bag.number is not None or (by == "trials" and bag.ordinals):
+    if bag.number is not None:
         raise Ask("Which numbers do you mean?")
     labels = talk.labels(by, bag)
     found = []
@@ -34,20 +34,13 @@ def statistic(talk: Talk, wish: Wish, name: Literal["mean", "median"]) -> Plan:
     """The mean or the median of a series."""
     bag = wish.bags[0]
     by = wish.by
-    if (
-        not by
-        and isinstance(bag.groups, tuple)
-        and len(bag.groups) == 1
-        and bag.trials is None
-        and bag.measure is not None
-        and name == "median"
-    ):
-        by = "trials"
+    if not by and bag == EMPTY and talk.said.trials == "all" and talk.said.measure is not None:
+        by, bag = "trials", bag._replace(they=True)  # "Order the Owls' trials. What is the median?"
     if by not in ("groups", "trials"):
         raise Ask(f"The {name} of which numbers: of the trials, or of the groups?")
     if by == "trials" and bag.groups is None and talk.said.groups is None:
         raise Ask(f"The {name} of the class's trials, or of the trials of one group? Name the group.")
-    if by == "trials" and ((isinstance(bag.trials, tuple) and len(bag.trials) == 1) or bag.ordinals):
+    if by == "trials" and (isinstance(bag.trials, tuple) and len(bag.trials) == 1):
         raise Ask(f"One trial has no {name} for each trial. Which numbers do you mean?")
     if by == "groups" and isinstance(bag.groups, tuple) and len(bag.groups) == 1:
         raise Ask(f"One group has no {name} for each group. Which numbers do you mean?")
@@ -79,7 +72,7 @@ def choices(talk: Talk, wish: Wish) -> tuple[tuple[str, ...], tuple[Quantity, ..
     own = getattr(bag, by)
     if own is not None and own != "all" and not wish.labels:
         raise Ask(f"Which {SINGLE[by]}s should I choose from?")
-    if bag.number is not None or (by == "trials" and bag.ordinals):
+    if bag.number is not None:
         raise Ask("I do not know what to do with the number in your question.")
     if own is not None and wish.labels:
         raise Ask("Which ones should I choose from?")
@@ -138,3 +131,14 @@ def how_many_labels(talk: Talk, wish: Wish) -> Plan:
     made = pick(talk, wish)
     assert isinstance(made.goal, Picked)
     return made._replace(goal=made.goal._replace(counted=True), demand=Demand("whole"))
+
+
+def greatest(talk: Talk, wish: Wish) -> Plan:
+    """The greatest or the smallest of a series, as a number."""
+    bag = wish.bags[0]
+    if wish.by == "groups" and bag.groups == "all":
+        bag = bag._replace(groups=None)
+    if getattr(bag, wish.by) not in (None, "all") or (wish.by == "trials" and bag.groups is None and talk.said.groups is None):
+        raise Ask("The greatest of which numbers?")
+    series = series_of(talk, bag, wish.by)  # type: ignore[arg-type]
+    return Plan(Value(Ordered(series, len(series) - 1 if wish.sign > 0 else 0)), Demand("whole"), "count")

@@ -8,16 +8,15 @@ from typing import Any, Literal
 from sympy import Rational
 
 from mathgen.asks.expression import Expr, Quantity
-from mathgen.reading.bags import EMPTY, Bag, verb
 from mathgen.reading.chart import Clash
 from mathgen.reading.evaluate import Counts, evaluate
-from mathgen.reading.pupil_questions import Wish
+from mathgen.reading.pupils.bags import DIMENSIONS, EMPTY, Bag, bare, only, verb
+from mathgen.reading.pupils.wish import Wish
 from mathgen.reading.tokens import NotRead, Number
 from mathgen.scenario.words import Scenario
 from mathgen.trials.scope import Label, Measure, Scope
 
 Dimension = Literal["groups", "trials", "colors"]
-DIMENSIONS: tuple[Dimension, ...] = ("groups", "trials", "colors")
 SINGLE = {"groups": "group", "trials": "trial", "colors": "color"}
 
 
@@ -27,13 +26,6 @@ class Ask(NotRead):
 
 class False_(NotRead):  # noqa: N801  (the plain word is taken)
     """The words say what is not so."""
-
-
-def only(bag: Bag, part: Dimension, labels: tuple[Label, ...]) -> Bag:
-    """The bag with other labels in one part."""
-    made = bag._asdict()
-    made[part] = labels
-    return Bag(**made)
 
 
 @dataclass
@@ -46,6 +38,7 @@ class Talk:
     spoken: bool = False
     told: list[Quantity] = field(default_factory=list)  # counts told with their numbers, each of them true
     compared: tuple[Quantity, Quantity] | None = None
+    sign: int = 1  # how they were compared: more, or fewer (-1)
     went: tuple[Label, ...] = ()
     bare: Measure | None = None  # what a sentence without a number speaks of
     prices: tuple[tuple[Bag, Number], ...] = ()
@@ -61,18 +54,6 @@ class Talk:
         every: tuple[Label, ...] = getattr(self.table, part)
         some = getattr(bag, part)
         labels = every if some is None or some == "all" else some
-        if part == "trials" and bag.ordinals:
-            if bag.trials is not None:
-                raise Ask("Which trial do you mean?")
-            place = bag.ordinals[0]
-            if place > len(every):
-                raise Ask(f"The table has only {len(every)} {self.scenario.trials}.")
-            labels = (every[place - 1],)
-        if part == "trials" and bag.ranged and isinstance(some, tuple):
-            first, last = (every.index(label) for label in some)
-            labels = every[first : last + 1]
-            if not labels:
-                raise Ask("Which of the two trials came first?")
         for name, left_out in bag.without:
             if name == part:
                 labels = tuple(label for label in labels if label not in left_out)
@@ -84,17 +65,19 @@ class Talk:
             bag = verb(bag)
         except Clash as err:
             raise Ask("Do you mean knocked down, left standing or set up?") from err
-        if bag.they and not self.spoken and not (bag.measure == "set_up" and bag.groups is not None):
+        if (bag.they or bag.that_group) and not self.spoken and bag.groups is None and bag.measure != "set_up":
             raise Ask('I can not tell what "they" or "it" stands for. Which group do you mean?')
+        if bag.that_group and (bag.groups is not None or not isinstance(self.said.groups, tuple) or len(self.said.groups) != 1):
+            raise Ask("Which group do you mean?")
+        if bag.that_trial and bag.trials is None and self.said.trials is None:
+            raise Ask("Which trial do you mean?")
         made = bag._asdict()
         for part in DIMENSIONS:
-            if made[part] is None and not (part == "trials" and bag.ordinals):
+            if made[part] is None:
                 made[part] = getattr(self.said, part)
-        if not bag.ordinals and bag.trials is None:
-            made["ordinals"] = self.said.ordinals
         if bag.item and bag.colors is None and self.said.colors is not None:
             raise Ask("Do you mean all colors, or only those you named first?")
-        if made["measure"] is None and self.said.measure is not None and (bag.they or bag == EMPTY):
+        if made["measure"] is None and self.said.measure is not None and (bag.they or bare(bag)):
             made["measure"] = self.said.measure
         made["total"] = bag.total or self.said.total
         return Bag(**made)
@@ -149,7 +132,7 @@ class Talk:
         each = bag.each or ""
         groups = self.labels("groups", bag)
         trials = self.labels("trials", bag)
-        if ("groups" in each and bag.groups is not None) or ("trials" in each and (bag.trials is not None or bag.ordinals)):
+        if ("groups" in each and bag.groups is not None) or ("trials" in each and bag.trials is not None):
             raise Ask("Do you mean one of them, or all?")
         if ("groups" not in each and len(groups) > 1) or ("trials" not in each and len(trials) > 1):
             raise Ask("Each group sets up its own pins, and again for each trial. Do you mean one group in one trial, or all of them?")
@@ -161,7 +144,7 @@ class Talk:
         return Quantity("set_up", found[0])
 
     def _set_up_is_clear(self, bag: Bag) -> None:
-        if bag.trials is None and not bag.ordinals and len(self.table.trials) > 1 and not bag.total:
+        if bag.trials is None and len(self.table.trials) > 1 and not bag.total:
             raise Ask("The same pins are set up again for each trial. Do you mean for one trial, or for all trials together?")
         if bag.groups is None and len(self.table.groups) > 1 and not bag.total:
             raise Ask("Each group sets up its own pins. Do you mean one group, or the whole class?")
@@ -174,16 +157,15 @@ class Talk:
     def pair(self, a: Bag, b: Bag) -> tuple[Quantity, Quantity]:
         """Two counts that are compared; what one leaves out is as in the other."""
         first, second = a._asdict(), b._asdict()
+        for mine, theirs in ((first, second), (second, first)):
+            if mine["every"] and mine["item"] and mine["colors"] is None and theirs["colors"] is not None:
+                mine["colors"] = "all"  # "all the pins", beside pins of one color
         for name in (*DIMENSIONS, "measure"):
-            no_trials = name == "trials"
-            if first[name] is None and not (no_trials and a.ordinals):
+            if first[name] is None:
                 first[name] = second[name]
-                if no_trials:
-                    first["ordinals"] = second["ordinals"]
-            elif second[name] is None and not (no_trials and b.ordinals):
+            elif second[name] is None:
                 second[name] = first[name]
-                if no_trials:
-                    second["ordinals"] = first["ordinals"]
+        first["sizes"] = second["sizes"] = tuple(dict.fromkeys((*a.sizes, *b.sizes)))
         for name in ("got", "total", "had"):
             first[name] = second[name] = first[name] or second[name]
         one, two = Bag(**first), Bag(**second)
@@ -194,7 +176,7 @@ class Talk:
             raise Ask("Please compare the same kind of count: knocked down, or left standing.")
         if sum(one != two for one, two in zip((found[0].measure, *found[0].scope), (found[1].measure, *found[1].scope), strict=True)) > 1:
             # More than one thing differs: only where both are named in full is that what was meant.
-            named = [(bag.groups is not None, bag.trials is not None or bool(bag.ordinals)) for bag in (a, b)]
+            named = [(bag.groups is not None, bag.trials is not None) for bag in (a, b)]
             if named[0] != named[1]:
                 raise Ask("Please say group and trial for both that I should compare.")
         return found
@@ -219,23 +201,41 @@ class Talk:
             a, b = wish.bags
             if a.number is None or b.number is None:
                 raise Ask("Which of the two do you want to know about?")
-            if a.trials is None and not a.ordinals:
-                a = a._replace(trials=b.trials, ordinals=b.ordinals)
+            if a.trials is None:
+                a = a._replace(trials=b.trials)
             a, b = self.filled(a), self.filled(b)
             for bag in (a, b):
                 self._true(bag, "down")
             self.compared = self.pair(a._replace(number=None), b._replace(number=None))
-            self.said = self.said._replace(trials=a.trials, ordinals=a.ordinals)
+            self.said = self.said._replace(trials=a.trials)
         elif wish.kind == "compared":
             first, second = self.pair(*wish.bags)
             if (self.size(first) - self.size(second)) * wish.sign <= 0:
                 raise False_("The table does not say so.")
-            self.compared = (first, second) if wish.sign > 0 else (second, first)
+            self.compared, self.sign = (first, second), wish.sign
+        elif wish.kind == "select":
+            self._select(wish)
         elif wish.kind == "went":
             if wish.bags[0].number is not None:
                 raise Ask(f"What should I do with the {wish.bags[0].number.text}?")
             self.note(wish.bags[0])
             self.went = wish.labels
+
+    def _select(self, wish: Wish) -> None:
+        """The one group or trial that has the most."""
+        part: Dimension = "groups" if wish.by == "groups" else "trials"
+        bag = self.filled(wish.bags[0])
+        if getattr(bag, part) not in (None, "all"):
+            raise Ask(f"Which {SINGLE[part]} do you mean?")
+        found = {
+            label: self.size(self.quantity(only(bag, part, (label,)), "down" if bag.got or bag.had else None))
+            for label in getattr(self.table, part)
+        }
+        best = max(found.values()) if wish.sign > 0 else min(found.values())
+        winners = tuple(label for label, size in found.items() if size == best)
+        if len(winners) != 1:
+            raise Ask(f"There is more than one such {SINGLE[part]}: {' and '.join(map(str, winners))}.")
+        self.said = only(self.said, part, winners)
 
     def note(self, bag: Bag) -> None:
         """Remember what was spoken of."""
@@ -249,7 +249,7 @@ class Talk:
                 raise Ask("Which one do you mean?")
         self.said = self.said._replace(
             groups=bag.groups or self.said.groups, trials=bag.trials or self.said.trials, colors=bag.colors or self.said.colors,
-            measure=bag.measure or self.said.measure, ordinals=bag.ordinals or self.said.ordinals,
+            measure=bag.measure or self.said.measure,
         )  # fmt: skip
 
     def _said(self, bag: Bag) -> None:

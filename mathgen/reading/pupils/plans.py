@@ -6,10 +6,10 @@ from collections.abc import Callable
 
 from mathgen.asks.expression import Choice
 from mathgen.exact.demand import Demand
-from mathgen.reading import wish_counts, wish_parts, wish_points, wish_series
-from mathgen.reading.plan import Picked, Plan, quantities_of
-from mathgen.reading.pupil_questions import Wish
-from mathgen.reading.talk import Ask, Talk
+from mathgen.reading.pupils import wish_counts, wish_parts, wish_points, wish_series
+from mathgen.reading.pupils.plan import Picked, Plan, quantities_of
+from mathgen.reading.pupils.talk import Ask, Talk
+from mathgen.reading.pupils.wish import Wish
 
 
 def plan(talk: Talk, wish: Wish, form: Demand | None) -> Plan:
@@ -61,7 +61,6 @@ _PLANS: dict[str, Callable[[Talk, Wish], Plan]] = {
     "apart": wish_counts.apart,
     "minus": wish_counts.minus,
     "mean difference": wish_counts.mean_difference,
-    "truth": wish_counts.truth,
     "times": wish_counts.times,
     "part": wish_parts.part_of,
     "share": wish_parts.share,
@@ -81,6 +80,8 @@ _PLANS: dict[str, Callable[[Talk, Wish], Plan]] = {
     "rise": wish_counts.rise,
     "percent rise": wish_counts.percent_rise,
     "percent rise told": wish_counts.percent_rise_told,
+    "short of": wish_counts.short_of,
+    "greatest": wish_series.greatest,
     "points": wish_points.points,
     "points difference": wish_points.points_difference,
 }

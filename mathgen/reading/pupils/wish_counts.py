@@ -4,11 +4,11 @@ from __future__ import annotations
 
 from mathgen.asks.expression import Op, Quantity, Stat, Stated, Value
 from mathgen.exact.demand import Demand
-from mathgen.reading.bags import EMPTY
-from mathgen.reading.plan import Plan
-from mathgen.reading.pupil_questions import Wish
-from mathgen.reading.talk import DIMENSIONS, Ask, Dimension, False_, Talk, only
-from mathgen.reading.wish_series import series_of
+from mathgen.reading.pupils.bags import DIMENSIONS, EMPTY, only
+from mathgen.reading.pupils.plan import Plan
+from mathgen.reading.pupils.talk import Ask, Dimension, False_, Talk
+from mathgen.reading.pupils.wish import Wish
+from mathgen.reading.pupils.wish_series import series_of
 
 
 def count(talk: Talk, wish: Wish) -> Plan:
@@ -52,17 +52,20 @@ def difference_told(talk: Talk, wish: Wish) -> Plan:
             return less(talk, first, talk.quantity(bag._replace(trials=talk.went[:1])), wish.sign)
         raise Ask(f"{'More' if wish.sign > 0 else 'Fewer'} than what? Say who or what I should compare with.")
     first, second = talk.compared
-    if bag.each or bag.number or bag.ordinals or bag.without or bag.they:
+    if bag.each or bag.number or bag.without or bag.they:
         raise Ask("Please ask that in one sentence.")
     if bag.measure not in (None, first.measure, second.measure) or (bag.trials is not None and bag.trials != first.scope.trials):
         raise Ask("Which two should I compare?")
+    sign = talk.sign if wish.sign == 0 else wish.sign
+    if bag.groups is None and bag.colors is None and sign != talk.sign:
+        raise Ask("More or fewer than what?")
     if bag.groups is not None and first.scope.groups != bag.groups:
         first, second = second, first
         if first.scope.groups != bag.groups:
             raise Ask("Which two should I compare?")
     if bag.colors is not None and bag.colors not in (first.scope.colors, second.scope.colors):
         raise Ask("Which two should I compare?")
-    return less(talk, first, second, wish.sign)
+    return less(talk, first, second, sign)
 
 
 def apart(talk: Talk, wish: Wish) -> Plan:
@@ -79,6 +82,15 @@ def apart(talk: Talk, wish: Wish) -> Plan:
     if talk.size(first) < talk.size(second):
         first, second = second, first
     return Plan(Value(Op("-", (first, second))), Demand("whole"), "difference")
+
+
+def short_of(talk: Talk, wish: Wish) -> Plan:
+    """How many more it takes to have a number of them."""
+    have = talk.quantity(wish.bags[0], "down" if wish.bags[0].groups is not None else None)
+    assert wish.number is not None  # the words that ask for this name it
+    if have.measure != "down" or not wish.number.value.is_integer or wish.number.value <= talk.size(have):
+        raise Ask(f"There are {talk.size(have)} already. What do you want to know?")
+    return Plan(Value(Op("-", (Stated(int(wish.number.value), "goal"), have))), Demand("whole"), "difference")
 
 
 def minus(talk: Talk, wish: Wish) -> Plan:
@@ -101,7 +113,7 @@ def mean_difference(talk: Talk, wish: Wish) -> Plan:
 
 def truth(talk: Talk, wish: Wish) -> Plan:
     """A yes or no question: asked back."""
-    raise Ask("That is a yes or no question. Ask me how many, and see for yourtalk.")
+    raise Ask("That is a yes or no question. Ask me how many, and see for yourself.")
 
 
 def times(talk: Talk, wish: Wish) -> Plan:
@@ -124,7 +136,7 @@ def ends(talk: Talk, wish: Wish) -> tuple[Quantity, Quantity]:
     bag = wish.bags[0]
     if bag.groups is None and talk.said.groups is None:
         raise Ask("Whose change do you mean? Name the group, or say the whole class.")
-    if bag.trials is not None or bag.ordinals or talk.said.trials is not None or talk.said.ordinals:
+    if bag.trials is not None or talk.said.trials is not None:
         raise Ask("From which trial to which trial?")
     order = talk.table.trials.index
     if order(labels[0]) >= order(labels[1]):

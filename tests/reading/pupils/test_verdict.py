@@ -2,7 +2,7 @@
 
 import pytest
 
-from mathgen.reading.verdict import ask_the_table
+from mathgen.reading.pupils.verdict import ask_the_table
 from tests.reading.small_class import RAMP, TABLE
 
 
@@ -30,7 +30,7 @@ def test_the_sentence_read_says_what_was_filled_in_and_mended():
         ("what fraction of the red pins", ("ask",), "Do you mean"),
         ("the owls knocked down 40 pins in trial 1. how many were left standing", ("ask",), "You say 40"),
         ("", ("ask",), "no question"),
-        ("how many did the owls get how many did the wrens get", ("ask",), "go together"),
+        ("how many did the owls get how many did the wrens get", ("ask",), "two questions"),
     ],
 )
 def test_what_is_not_answered_says_why(question: str, verdicts: tuple[str, ...], word: str):

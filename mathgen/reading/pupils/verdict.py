@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 import re
-from functools import lru_cache
+from collections.abc import Sequence
 from random import Random
 from typing import Literal, NamedTuple
 
@@ -15,29 +15,34 @@ from mathgen.exact.accepted import shown as shown_as
 from mathgen.exact.demand import Demand
 from mathgen.exact.forms import decimal, decimal_places, fraction, mixed, percent, ratio, simplest_ratio
 from mathgen.exact.rounding import rounded
-from mathgen.reading.asking import Hearing, Token
-from mathgen.reading.chart import Clash, Grammar, build
+from mathgen.reading.chart import Clash
 from mathgen.reading.evaluate import Counts
-from mathgen.reading.plan import Plan, value_of
-from mathgen.reading.pupil_questions import RULES, Wish
+from mathgen.reading.pupils.clauses import understood
+from mathgen.reading.pupils.hearing import Hearing, Token
+from mathgen.reading.pupils.plan import Plan, value_of
+from mathgen.reading.pupils.plans import plan as plan_of
+from mathgen.reading.pupils.say_plan import sentence_of, steps_of
+from mathgen.reading.pupils.spans import Scan, Span
+from mathgen.reading.pupils.talk import False_, Talk
 from mathgen.reading.read_problem import Reader
 from mathgen.reading.say_back import in_words
-from mathgen.reading.say_plan import sentence_of, steps_of
-from mathgen.reading.talk import False_, Talk
 from mathgen.reading.tokens import NotRead
-from mathgen.reading.wishes import plan as plan_of
 from mathgen.scenario.naming import group_name, listed, trial_name
 from mathgen.scenario.words import Scenario
 from mathgen.trials.shadow import shadow
 from mathgen.trials.table import TrialTable
 
 Verdict = Literal["answer", "ask", "decline"]
+_MOST_WAYS = 32
 _LONGEST = 60  # words; a longer text is no one question
 _FORETOLD = re.compile(r"\b(will|next|gonna|going to|predict|guess|tomorrow|in the future|would (?:they|you|we) get)\b", re.IGNORECASE)
 _OPINION = re.compile(
     r"\b(fair|unfair|better|best|worst|worse|should|lucky|luck|easier|easiest|harder|hardest|favorite|favourite|fun|nice|good|bad|cool|think|feel|cheat\w*|deserve\w*)\b",
     re.IGNORECASE,
 )
+# "The Moles got better from trial 3 to trial 4: how many more ...": a change that the counts tell.
+_GOT_BETTER = re.compile(r"\b(?:got|get|gets|did|do)\s+(?:(?:way|much|a lot|a bit|even)\s+)?(?:better|worse)\b", re.IGNORECASE)
+_COUNTED = re.compile(r"\bhow\s+(?:many|much|menny|meny)\b", re.IGNORECASE)
 _ELSEWHERE = re.compile(
     r"\bwhy\b|\bhow (?:fast|tall|old|heavy|far|long|big|high|wide|loud|mean|hard|strong)\b|\bwhat (?:time|day|name)\b"
     r"|\bwhat is your\b|\bwhere\b"
@@ -58,17 +63,12 @@ class Outcome(NamedTuple):
     why: str = ""
 
 
-@lru_cache(maxsize=1)
-def _grammar() -> Grammar:
-    return Grammar(RULES)
-
-
 class Listener:
     """Answers questions about one table; keep it to answer many."""
 
     def __init__(self, table: TrialTable, scenario: Scenario) -> None:
         self.table, self.scenario = table, scenario
-        self._hearing = Hearing(table, scenario, _grammar().words)
+        self._hearing = Hearing(table, scenario)
         self._reader = Reader(table, scenario)
         self._counts = Counts(table)
         self._shadow = Counts(shadow(table, Random("two ways to understand")))
@@ -85,7 +85,7 @@ class Listener:
             return self._as_printed(text) or declined
         try:
             line = self._hearing.line(text)
-            plan = self._understood([list(sentence) for sentence in line.sentences])
+            plan = self._understood(line.sentences)
         except False_ as err:
             return Outcome("ask", why=_sentence(err.reason))
         except NotRead as err:
@@ -121,69 +121,42 @@ class Listener:
             (_OPINION, "That is a matter of opinion, and a table of counts can not settle it. Ask me what was counted."),
             (_ELSEWHERE, "The table does not tell that. It only tells how many were set up and how many of them were knocked down."),
         ):
-            found = pattern.search(text)
+            found = pattern.search(_GOT_BETTER.sub("", text) if _COUNTED.search(text) else text)
             if found is not None and found[0].casefold() not in labels:
                 return Outcome(
                     "decline", why=why if self.scenario.base["down"] == "knock down" else why.replace("were knocked down", "were counted")
                 )
         return None
 
-    def _understood(self, sentences: list[list[Token]]) -> Plan:
+    def _understood(self, sentences: Sequence[Sequence[Token]]) -> Plan:
         """The one plan that all ways of reading the sentences lead to."""
-        if len(sentences) > 6:
+        if len(sentences) > 8:
             raise NotRead("That is more than one question can say. Can you ask one thing?")
-        ways: list[tuple[list[Wish], list[tuple[Wish, Demand | None]], list[Demand]]] = []
-        for sentence in sentences:
-            kinds = tuple(token.kinds for token in sentence)
-            values = [token.values for token in sentence]
-            ways.append(
-                (
-                    _built("tell", kinds, values),  # type: ignore[arg-type]
-                    _built("question", kinds, values),
-                    _built("order", kinds, values),
-                )
-            )
-        asked = [place for place, (tells, questions, orders) in enumerate(ways) if questions and not tells and not orders]
-        if len(asked) > 1:
-            raise NotRead("There are two questions. Please ask one at a time.")
-        if not asked:
-            asked = [place for place, (_, questions, _) in enumerate(ways) if questions]
-        if len(asked) != 1 and any(not any(way) for way in ways):
-            raise NotRead(_not_understood(sentences))
-        if len(asked) != 1:
-            raise NotRead("What do you want to know? Ask one question, such as: how many?")
-        [place] = asked
-        form: Demand | None = None
-        for after in ways[place + 1 :]:
-            orders = after[2]
-            if not orders or form is not None:
-                raise NotRead(
-                    "I understand the question, but not what comes after it. Can you ask one thing?"
-                    if not after[1]
-                    else "There are two questions. Please ask one at a time."
-                )
-            form = orders[0]
         plans: list[Plan] = []
-        refused: NotRead | None = None
-        for told in _products([way[0] for way in ways[:place]]):
-            for wish, own in ways[place][1]:
-                if own is not None and form is not None:
-                    raise NotRead("You ask for two forms. Which one do you want?")
-                talk = Talk(self._counts, self.scenario)
-                try:
-                    for one in told:
-                        talk.tell(one)
-                    plans.append(plan_of(talk, wish, own or form))
-                except (NotRead, Clash) as err:
-                    # A false premise under one reading is no reason to take another reading for granted.
-                    refused = refused or (err if isinstance(err, NotRead) else NotRead("Please say it another way."))
+        refused: list[NotRead] = []
+        for way in _ways(sentences):
+            try:
+                plans.extend(self._plans([Scan(tokens, self.table.trials).spans() for tokens in way]))
+            except Clash:
+                refused.append(NotRead(_not_understood(sentences)))
+            except NotRead as err:
+                refused.append(err)
         if not plans:
-            raise refused or NotRead(_not_understood(sentences))
-        distinct = list({repr(plan): plan for plan in plans}.values())
-        for other in distinct[1:]:
-            if not self._same(distinct[0], other):
+            raise refused[0]
+        for other in plans[1:]:
+            if not self._same(plans[0], other):
                 raise NotRead("I can understand this in two ways. Please say it in another way.")
-        return distinct[0]
+        return plans[0]
+
+    def _plans(self, sentences: list[list[Span]]) -> list[Plan]:
+        said = understood(sentences)
+        made = []
+        for wish in said.wishes:
+            talk = Talk(self._counts, self.scenario)
+            for one in said.told:
+                talk.tell(one)
+            made.append(plan_of(talk, wish, said.form))
+        return made
 
     def _same(self, one: Plan, other: Plan) -> bool:
         if one.demand.form != other.demand.form:
@@ -250,27 +223,36 @@ def _forms(x: Rational, display: str, kind: str) -> tuple[str, ...]:
     return tuple(dict.fromkeys(form for form in found if form != display))
 
 
-def _built(name: str, kinds: tuple[tuple[str, ...], ...], values: list[tuple[object, ...]]) -> list[object]:
-    found: dict[str, object] = {}
-    for node in _grammar().parse(name, kinds):
-        try:
-            made = build(node, values)
-        except Clash:
-            continue
-        found.setdefault(repr(made), made)
-        if len(found) > 40:
+def _ways(sentences: Sequence[Sequence[Token]]) -> list[list[list[Token]]]:
+    """The sentences, once for each way to take labels that can be two things, such as a group named "Red"."""
+    ways: list[list[list[Token]]] = [[]]
+    for sentence in sentences:
+        rows: list[list[Token]] = [[]]
+        for place, token in enumerate(sentence):
+            rows = [[*row, one] for row in rows for one in _readings(token, sentence[place - 1] if place else None)]
+            if len(rows) > _MOST_WAYS:
+                raise NotRead("I can understand this in too many ways. Please say it in another way.")
+        ways = [[*way, row] for way in ways for row in rows]
+        if len(ways) > _MOST_WAYS:
             raise NotRead("I can understand this in too many ways. Please say it in another way.")
-    return list(found.values())
+    return ways
 
 
-def _products(lists: list[list[Wish]]) -> list[list[Wish]]:
-    rows: list[list[Wish]] = [[]]
-    for some in lists:
-        rows = [[*row, one] for row in rows for one in some]
-    return rows[:16]
+def _readings(token: Token, before: Token | None) -> list[Token]:
+    """A token that is a label of two sorts, as each of them alone."""
+    sorts = [kind for kind in ("GROUP", "COLOR", "NUM") if kind in token.kinds]
+    if "GROUP" not in sorts or len(sorts) < 2:
+        return [token]
+    if before is not None and {"TRIALWORD", "group"} & set(before.kinds):
+        sorts = ["NUM"] if "TRIALWORD" in before.kinds and "NUM" in sorts else ["GROUP"]
+    found = []
+    for sort in sorts:
+        kept = [place for place, kind in enumerate(token.kinds) if kind == sort or (kind == "LABEL" and sort == "NUM")]
+        found.append(Token(token.text, tuple(token.kinds[place] for place in kept), tuple(token.values[place] for place in kept)))
+    return found
 
 
-def _not_understood(sentences: list[list[Token]]) -> str:
+def _not_understood(sentences: Sequence[Sequence[Token]]) -> str:
     heard = " ".join(token.text for sentence in sentences for token in sentence)
     return f'I know these words, but not how they go together: "{heard}". Can you ask it in another way?'
 

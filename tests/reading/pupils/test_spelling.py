@@ -2,8 +2,8 @@
 
 import pytest
 
-from mathgen.reading.asking import SPELLED_RIGHT
-from mathgen.reading.spelling import mended
+from mathgen.reading.pupils.hearing import SPELLED_RIGHT
+from mathgen.reading.pupils.spelling import mended
 
 KNOWN = ["trial", "fraction", "pins", "owls", "herons", "finches", "gold", "knock", "many", "mean", "percent"]
 

@@ -2,11 +2,11 @@
 
 from __future__ import annotations
 
-from mathgen.asks.expression import Choice, Expr, Op, Quantity, Ratio, Stat, Stated, Truth, Value
+from mathgen.asks.expression import Choice, Expr, Op, Ordered, Quantity, Ratio, Stat, Stated, Truth, Value
 from mathgen.exact.demand import in_words
 from mathgen.exact.forms import fraction
 from mathgen.reading.evaluate import Counts, evaluate
-from mathgen.reading.plan import Picked, Plan
+from mathgen.reading.pupils.plan import Picked, Plan
 from mathgen.reading.say_back import number_of
 from mathgen.scenario.words import Scenario
 from mathgen.trials.table import TrialTable
@@ -48,6 +48,9 @@ def _named(expr: Expr, table: TrialTable, scenario: Scenario) -> str:
         return str(expr.number)
     if isinstance(expr, Stat):
         return f"the {expr.name} of: {'; '.join(_named(part, table, scenario) for part in expr.series)}"
+    if isinstance(expr, Ordered):
+        which = "greatest" if expr.place else "smallest"
+        return f"the {which} of: {'; '.join(_named(part, table, scenario) for part in expr.series)}"
     assert isinstance(expr, Op)  # plans hold no other
     parts = [_named(part, table, scenario) for part in expr.args]
     if expr.symbol == "-":

@@ -13,46 +13,26 @@ from sympy import Integer, Rational
 
 from mathgen.exact.number_words import read_cardinal
 from mathgen.reading.chart import Kinds
-from mathgen.reading.spelling import folded, mended
+from mathgen.reading.pupils.spelling import folded, mended
 from mathgen.reading.tokens import NotRead, Number
 from mathgen.scenario.words import Scenario
 from mathgen.trials.scope import Measure
 from mathgen.trials.table import TrialTable
 
-_LISTS = tomllib.loads(files("mathgen.reading").joinpath("asking.toml").read_text(encoding="utf-8"))
+_LISTS = tomllib.loads(files("mathgen.reading.pupils").joinpath("words.toml").read_text(encoding="utf-8"))
 _EMPTY = tuple(_LISTS["empty"]["words"])
 SPELLED_RIGHT = frozenset[str](_LISTS["mend"]["words"])
 _SLIPS: dict[str, str] = _LISTS["slips"]
 _CONTRACTIONS = {
     **{f"{verb}nt": f"{verb} not" for verb in ("did", "do", "does", "was", "were", "is", "are", "have", "had", "has")},
     **{f"{word}s": f"{word} is" for word in ("what", "who", "how", "where")},
-    "im": "i am", "ill": "i will", "theyre": "they are", "cant": "can not", "wont": "will not",
+    "im": "i am", "ill": "i will", "theyre": "they are", "cant": "can not", "wont": "will not", "couldnt": "could not",
+    "wats": "what is", "wots": "what is",
+    "lets": "let us", "u": "you", "thats": "that is", "id": "i would", "n": "and", "nd": "and", "theres": "there is",
 }  # fmt: skip
-_FILLERS = frozenset(
-    [
-        "that",
-        "does",
-        "were",
-        "been",
-        "being",
-        "with",
-        "from",
-        "over",
-        "they",
-        "them",
-        "their",
-        "there",
-        "those",
-        "these",
-        "ended",
-        "have",
-        "also",
-        "would",
-        "when",
-        "only",
-        "all",
-    ]
-)
+CUES = frozenset[str](_LISTS["cues"])
+_SMALL = frozenset[str](_LISTS["small"]["words"])
+_MENDED_SMALL = frozenset(["than", "each", "both", "only"])  # small words that a slip is taken for
 _TRIAL_WORDS = ("trial", "trials", "try", "tries", "go", "goes", "turn", "turns", "attempt", "attempts", "roll", "rolls")
 _GROUP_WORDS = {"group": "group", "groups": "groups", "grp": "group", "grps": "groups", "team": "group", "teams": "groups"}
 _MEASURES: dict[str, Measure] = {"down": "down", "standing": "standing", "set_up": "set_up"}
@@ -128,34 +108,33 @@ def _forms(phrase: str) -> list[str]:
 class Hearing:
     """Turns pupils' lines about one table into tokens."""
 
-    def __init__(self, table: TrialTable, scenario: Scenario, words: frozenset[str]) -> None:
+    def __init__(self, table: TrialTable, scenario: Scenario) -> None:
         """Args:
         table: its labels are known words.
         scenario: nouns and verbs of the activity.
-        words: what the grammar names.
         """
         self.table = table
         self.targets = any(row.target is not None for row in table.rows)
         self._phrases: dict[tuple[str, ...], dict[str, object]] = {}
-        self._grammar = words
-        for kind, spellings in _LISTS["phrases"].items():
-            name, value = ("ORD", int(kind[-1])) if kind.startswith("ORDER") else (kind, None)
+        for kind, spellings in (*_LISTS["cues"].items(), *_LISTS["phrases"].items()):
+            if kind in ("STANDING", "SETUP", "FELLDOWN"):
+                continue  # words of pins, not of every activity
+            name, value = ("ORDER", int(kind[-1])) if kind.startswith("ORDER") else (kind, None)
             for spelling in spellings:
                 self._know(spelling, name, value)
         for spelling in _LISTS["phrases"]["ALLTRIALS"]:
             self._know(f"in {spelling}", "ALLTRIALS", None)  # "in all" is no part of it
         for spelling in _EMPTY:
             self._know(spelling, "", None)
-        for word in words:
-            if word.isalpha():
-                self._know(word, word, None)
+        for word in _SMALL:
+            self._know(word, word, None)
         self._verbs(scenario)
         self._nouns(scenario)
         self.exact: dict[tuple[str, ...], tuple[tuple[str, ...], str]] = {}  # labels that only their capitals tell from common words
         self._labels()
         self._words = {word for phrase in self._phrases for word in phrase}
         # A slip is never taken for a word that carries no meaning: that would be dropping a word unseen.
-        self._targets = sorted(self._words - {word for phrase in _EMPTY for word in phrase.split()} - _FILLERS)
+        self._targets = sorted(self._words - {word for phrase in _EMPTY for word in phrase.split()} - (_SMALL - _MENDED_SMALL))
         self._longest = max(map(len, self._phrases))
 
     def _know(self, spelling: str, kind: str, value: object) -> None:
@@ -189,7 +168,11 @@ class Hearing:
                     self._know(form, "GOT", None)
         if scenario.past["standing"].startswith("left"):
             for spelling in _LISTS["phrases"]["STANDING"]:
+                if spelling.startswith("miss") and self.targets:
+                    continue  # the target missed, or all of them?
                 self._know(spelling, "VERB", "standing")
+            for spelling in _LISTS["phrases"]["FELLDOWN"]:
+                self._know(spelling, "FELLDOWN", None)
         if scenario.base["set_up"] == "set up":
             for spelling in _LISTS["phrases"]["SETUP"]:
                 self._know(spelling, "VERB", "set_up")
@@ -211,7 +194,7 @@ class Hearing:
             words = tuple(re.findall(r"\w+", folded(group)))
             if not words:
                 continue  # a label of signs alone can not be typed as a word
-            common = all(word in self._grammar or (word,) in self._phrases for word in words) and not group.isdigit()
+            common = all((word,) in self._phrases for word in words) and not group.isdigit()
             if common and group.casefold() not in table.colors:
                 self.exact[words] = (tuple(re.findall(r"\w+", group)), group)
                 continue
@@ -243,6 +226,7 @@ class Hearing:
         plain = unicodedata.normalize("NFC", text).replace("’", "'").replace("‘", "'").replace("`", "'")
         corrections: list[tuple[str, str]] = []
         sentences = []
+        plain = re.sub(r"[()]|\s[-–—]+\s|—", " . ", plain)
         for part in _SPLIT.split(plain):
             tokens = self._sentence(part, corrections)
             if tokens:
@@ -256,9 +240,9 @@ class Hearing:
         text = re.sub(r"(?<=[^\W\d_])-(?=[^\W\d_])", " ", text)
         words: list[tuple[str, str]] = []  # as typed, in the spelling that is known
         for mark in _MARKS.findall(text):
-            if mark in (",", '"'):
+            if mark in (",", '"', "#", "'"):
                 continue
-            lowered = folded(mark)
+            lowered = {"&": "and", "+": "and", "=": "is"}.get(mark, folded(mark))
             if lowered in _CONTRACTIONS and (lowered,) not in self._phrases:
                 words.extend((mark, word) for word in _CONTRACTIONS[lowered].split())
             else:
@@ -307,7 +291,7 @@ class Hearing:
         if number is not None:
             kinds = self._kinds_of(number)
             return 1, Token(typed[place], tuple(kinds), tuple(kinds.values()))
-        if words[place] in (":", "/") and words[place] in self._grammar:
+        if words[place] in (":", "/"):
             return 1, Token(words[place], (words[place],), (None,))
         raise self._unknown(typed[place], words[place])
 

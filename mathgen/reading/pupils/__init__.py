@@ -1,0 +1,12 @@
+"""Pupils' own questions: heard, understood, and answered, asked about or declined.
+
+    words.toml    what pupils say, as closed lists: signs of what is wanted, words of spans, empty words, slips of the pen
+    hearing       a text to tokens; spelling mends the one known word that a slip must be
+    spans         tokens to spans by small local rules: whose, when, which things, what became of them (bags)
+    clauses       spans to what is told first (told_first), one question, and its form
+    asked_*       one question to wishes, a file for each sort: counts, parts, series, points
+    plans         wishes to plans (wish_*), held against what was told (talk); whatever would be a guess is asked back
+    verdict       the plan worked out and said; two ways to understand that differ, on the table or its shadow, are asked back
+
+Order matters little, and filler not at all; but each word is a span, a sign, or on a list of words that carry nothing.
+"""
