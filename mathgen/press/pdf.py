@@ -17,7 +17,7 @@ import typst
 from mathgen.places import templates_folder
 from mathgen.press.files import write_files
 
-Kind = Literal["worksheet", "key", "sign"]
+Kind = Literal["worksheet", "key", "sign", "specimens"]
 # 2000-01-01 00:00 UTC: a date that says nothing, so that the same sheet has the same bytes on any day.
 _STAMP = 946_684_800
 _AT_ONCE = 2
@@ -35,7 +35,7 @@ def _compiler(thread: int) -> typst.Compiler:
 
 
 def pdf_bytes(kind: Kind, data: dict[str, Any]) -> bytes:
-    """A worksheet or key (or one sign alone, to see whether it can be set) as PDF/UA-1.
+    """A worksheet or key (or one sign alone, to see whether it can be set; or specimens of figures) as PDF/UA-1.
 
     The data goes in as JSON text and is never read as markup.
     """

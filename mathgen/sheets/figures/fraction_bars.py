@@ -20,8 +20,13 @@ def fraction_bars(scene: Scene) -> Support | None:
     found = parts_of(scene)
     if found is None or not all(part.top <= part.bottom and 2 <= part.bottom <= MOST_PARTS for part in found.parts):
         return None
+    wholes = list(dict.fromkeys(part.expr.args[1] for part in found.parts))
     if found.way == "compared":
-        return _compared(scene, found)
+        return _each(_labels(scene), found)
+    if found.way == "gap" and len(wholes) > 1:
+        return _each(scene.names([whole for whole in wholes if isinstance(whole, Quantity)]), found)
+    if len(wholes) > 1:
+        return None
     bottoms = {part.bottom for part in found.parts}
     if len(bottoms) > 1:
         return None
@@ -45,8 +50,8 @@ def _runs(found: Parts) -> list[int] | None:
     return tops
 
 
-def _compared(scene: Scene, found: Parts) -> Support | None:
-    labels = _labels(scene)
+def _each(labels: list[str], found: Parts) -> Support | None:
+    """A bar of its own for each fraction."""
     if not 2 <= len(found.parts) == len(labels) <= _MOST_BARS:
         return None
     pairs: list[tuple[str, Part]] = list(zip(labels, found.parts, strict=True))

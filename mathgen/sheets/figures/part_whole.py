@@ -27,8 +27,12 @@ def parted(scene: Scene) -> Parted | None:
         parts = summed(goal)
         return None if parts is None else Parted(None, parts)
     if isinstance(goal, Quantity) and len(ask.given) == 1 and isinstance(ask.given[0].right, Quantity):
-        parts = summed(ask.given[0].left)
-        return Parted(ask.given[0].right, parts) if parts is not None and goal in parts else None
+        left, right = ask.given[0].left, ask.given[0].right
+        if isinstance(left, Op) and left.symbol == "-" and len(left.args) == 2 and right.measure == "standing":
+            start, change = left.args
+            return Parted(start, (change, right)) if isinstance(start, Quantity) and isinstance(change, Quantity) else None
+        parts = summed(left)
+        return Parted(right, parts) if parts is not None and goal in parts else None
     if isinstance(goal, Op) and goal.symbol == "-" and isinstance(goal.args[0], Quantity) and len(goal.args) == 2:
         whole, gone = goal.args[0], summed(goal.args[1])
         if gone is not None and whole.measure == "set_up" and {part.measure for part in gone} == {"down"}:

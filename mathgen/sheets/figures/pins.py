@@ -15,10 +15,11 @@ MOST_PINS = 20  # as far as a young pupil counts pictures gladly
 
 def _set(scene: Scene) -> Quantity | None:
     """The set that a problem takes pins from, or of which it asks for a fraction."""
-    found = parted(scene)
+    goal, found = scene.problem.ask.goal, parted(scene)
     if found is not None:
-        return found.whole if found.whole is not None and found.whole.measure == "set_up" else None
-    goal = scene.problem.ask.goal
+        # Where the set itself is asked for, its picture would be the answer.
+        asked = isinstance(goal, Value) and goal.expr == found.whole
+        return found.whole if found.whole is not None and found.whole.measure == "set_up" and not asked else None
     if isinstance(goal, Value) and isinstance(goal.expr, Op) and goal.expr.symbol == "/":
         whole = goal.expr.args[1]
         return whole if isinstance(whole, Quantity) and whole.measure == "set_up" else None

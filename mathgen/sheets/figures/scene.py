@@ -2,12 +2,13 @@
 
 from __future__ import annotations
 
-from collections.abc import Sequence
+from collections.abc import Mapping, Sequence
 from typing import Any, NamedTuple
 
 from mathgen.asks.expression import Expr, Op, Quantity
 from mathgen.problems.record import Problem
 from mathgen.scenario.naming import listed
+from mathgen.trials.scope import Label
 from mathgen.trials.table import TrialTable
 from mathgen.trials.totals import Totals
 
@@ -43,11 +44,17 @@ class Scene(NamedTuple):
         ):
             scopes = [getattr(quantity.scope, place) for quantity in quantities]
             if len(set(scopes)) == len(scopes) > 1:
-                return [everything if labels is None else listed([str(shown[label]) for label in labels]) for labels in scopes]
+                return [everything if labels is None else _together(labels, shown, words) for labels in scopes]
         measures = [quantity.measure for quantity in quantities]
         if len(set(measures)) == len(measures):
             return [str(words[measure]) for measure in measures]
         return [""] * len(quantities)
+
+
+def _together(labels: tuple[Label, ...], shown: Mapping[Any, str], words: dict[str, Any]) -> str:
+    if len(labels) > 1 and all(isinstance(label, int) for label in labels):
+        return f"{str(words['trials']).capitalize()} {listed([str(label) for label in labels])}"
+    return listed([str(shown[label]) for label in labels])
 
 
 def summed(expr: Expr) -> tuple[Quantity, ...] | None:

@@ -57,6 +57,14 @@ def test_an_equal_fraction_has_a_bar_for_each_bottom_number() -> None:
     assert [(bar["cut"], bar["shaded"][0]["count"]) for bar in made.worked["bars"]] == [(4, 3), (8, 6)]
 
 
+def test_fractions_of_two_trials_have_a_bar_for_each() -> None:
+    """9/12 in Trial 1 and 6/12 in Trial 2: their gap is no part of one bar."""
+    made = fraction_bars(scene(Op("-", (over(down(), up()), over(down(trial=2), up(trial=2))))))
+    assert made is not None
+    assert made.worked is not None
+    assert [(bar["label"], bar["shaded"][0]["count"]) for bar in made.worked["bars"]] == [("Trial 1", 9), ("Trial 2", 6)]
+
+
 def test_no_bar_has_more_parts_than_can_be_shaded_and_none_belongs_to_whole_numbers() -> None:
     """24 pins in two trials; a sum of counts."""
     assert fraction_bars(scene(over(down(trial=None), up(trial=None)))) is None

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from mathgen.asks.expression import Op
+from mathgen.asks.expression import Equation, Op
 from mathgen.sheets.figures.pins import pins
 from tests.sheets.figures.scenes import down, over, scene, up
 
@@ -20,6 +20,13 @@ def test_only_the_colors_of_the_problem_are_drawn() -> None:
     made = pins(scene(over(down(color="gold"), up(color="gold"))))
     assert made is not None
     assert [(one["label"], one["count"], one["pattern"]) for one in made.blank["groups"]] == [("gold", 5, 2)]
+
+
+def test_no_picture_of_a_set_that_is_asked_for() -> None:
+    """x - 9 = 3: the picture would be the answer."""
+    fact = Equation(Op("-", (up(), down())), down(measure="standing"))
+    assert pins(scene(down(), fact)) is not None
+    assert pins(scene(up(), fact)) is None
 
 
 def test_sets_too_large_to_cross_off_and_problems_without_a_set_have_no_picture() -> None:

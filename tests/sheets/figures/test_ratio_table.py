@@ -30,6 +30,19 @@ def test_a_goal_of_pins_knocked_down_stands_in_its_own_row() -> None:
     assert [row["cells"][-1] for row in made.worked["rows"]] == ["20", "25"]
 
 
+def test_a_ratio_and_a_rate_are_carried_on_in_the_same_way() -> None:
+    """2 blue for 4 gold pins, so 10 for 20; 9 pins in 1 trial, so 27 in 3."""
+    blue, gold = down(color="blue"), down(color="gold")
+    made = ratio_table(scene(Op("*", (blue, Op("/", (Stated(20, "in another row"), gold)))), shown="10"))
+    assert made is not None
+    assert made.worked is not None
+    assert [(row["head"], row["cells"][0], row["cells"][-1]) for row in made.worked["rows"]] == [("blue", "2", "10"), ("gold", "4", "20")]
+    made = ratio_table(scene(Op("*", (over(down(), Stated(1, "trials")), Stated(3, "trials at this rate"))), shown="27"))
+    assert made is not None
+    assert made.worked is not None
+    assert [(row["head"], row["cells"][0], row["cells"][-1]) for row in made.worked["rows"]] == [("pins", "9", "27"), ("trials", "1", "3")]
+
+
 def test_no_table_without_a_number_of_next_time() -> None:
     """A fraction alone."""
     assert ratio_table(scene(GOLD)) is None
