@@ -10,7 +10,7 @@ from mathgen.bank.balance import tips
 from mathgen.bank.builder import Builder, Candidate, Stopped
 from mathgen.bank.desk import Desk
 from mathgen.bank.draw import drafts, stream
-from mathgen.bank.leaf import leaf
+from mathgen.bank.leaf import leaf, wanted_count
 from mathgen.bank.plan import SheetPlan
 from mathgen.exact.printed_step import Printed, printed_number, printed_step
 from mathgen.grades.curriculum import Curriculum
@@ -74,14 +74,26 @@ def uses(candidate: Candidate, topics: tuple[str, ...]) -> bool:
 
 
 def fill_pool(desk: Desk, curriculum: Curriculum, plan: SheetPlan) -> Pool:
-    """Draws candidates for a sheet; nothing is proved yet."""
+    """Draws candidates for a sheet; nothing is proved yet.
+
+    A sheet holds few problems: models are tried in seeded order until enough of them have something, so that a sheet costs the same
+    however many models there are.
+    """
     sizes = leaf(plan.grade)
     pool = Pool({}, {}, {}, {})
-    for grade, kept, draws in ((plan.grade, pool.own, sizes.own_draws), (plan.grade - 1, pool.review, sizes.review_draws)):
+    enough = sizes.models_each * wanted_count(plan)
+    for grade, kept, draws, most in (
+        (plan.grade, pool.own, sizes.own_draws, enough),
+        (plan.grade - 1, pool.review, sizes.review_draws, -(-enough // 2)),
+    ):
         if grade not in curriculum.grades:
             continue
         builder = pool.builders[grade] = Builder(desk, curriculum, grade)
-        for model in wanted_models(plan, curriculum, grade):
+        models = list(wanted_models(plan, curriculum, grade))
+        stream(plan.seed, "models", grade).shuffle(models)
+        for model in models:
+            if len(kept) == most:
+                break
             found = _draw(builder, model, plan, draws * plan.forms, pool)
             if found:
                 kept[model.name] = found
