@@ -16,7 +16,7 @@ Part = dict[str, Any]
 _FRACTION = r"(?<![\w/.])(?:(?P<whole>\d+) )?(?P<top>\d+)/(?P<bottom>\d+)(?![\w/])(?!\.\d)"
 # What one line must hold together: a number sentence with a blank, a count and its noun, "Trial" and its number. A percent of a
 # fraction is no count.
-_TOGETHER = r"(?P<kept>(?<!\w)(?:\d+|__) [+-] (?:\d+|__) = \d+\b|\b(?:Trial|Group|Round) \d+\b|(?<![\w/.])\d+ [^\W\d_]+)"
+_TOGETHER = r"(?P<kept>(?<!\w)(?:\d+|__) [+-] (?:\d+|__) = \d+\b|\b(?:Trial|Group|Round) \d+\b|(?<![\w/.])\d+ [^\W\d_]+|\b[a-z]-[a-z]+\b)"
 _NOT = r"\b(?P<not>not)\b"
 _FRACTIONS = re.compile(_FRACTION)
 _SIGNS = ((" - ", " \N{MINUS SIGN} "), (" * ", " \N{MULTIPLICATION SIGN} "), (" / ", " \N{DIVISION SIGN} "))

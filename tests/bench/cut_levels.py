@@ -9,6 +9,8 @@ import sys
 from collections import defaultdict
 from pathlib import Path
 
+sys.path.insert(0, str(Path(__file__).resolve().parents[2]))
+
 from mathgen.bank.build import Report, build_bank
 from mathgen.bank.desk import Desk
 from mathgen.difficulty.levels import levels_text
@@ -26,10 +28,8 @@ def main(date: str) -> None:
     for sample in SAMPLES:
         table = read_table(f"samples/{sample}.csv", ReadOptions()).table
         desk = Desk(table, scenario("seeds" if sample == "seeds" else "ramp"))
-        for problem in build_bank(desk, load("ccss"), tuple(range(1, 8)), seed=1, per_model=40, report=Report()):
+        for problem in build_bank(desk, load("ccss"), tuple(range(1, 9)), seed=1, per_model=40, report=Report()):
             by_grade[problem.grade].append(problem.difficulty)
-    # A grade without problems of its own yet shares the cuts of the nearest grade that has some.
-    by_grade[8] = by_grade[7]
     source = f"thirds of the pooled banks of the samples {', '.join(SAMPLES)}"
     LEVELS.write_text(levels_text(dict(sorted(by_grade.items())), date, source), encoding="utf-8")
     print(LEVELS.read_text(encoding="utf-8"))
