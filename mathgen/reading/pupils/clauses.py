@@ -186,6 +186,13 @@ def asked(spans: Sequence[Span], form: Demand | None) -> list[Wish]:
     return asked_counts.count(without(spans, "WHATIS"))
 
 
+def _on_average(kinds: Sequence[str]) -> bool:
+    """ "On average, how many ...", "the median of how many ...", "how many ... on average": one question, where nothing parts the two."""
+    ends = sorted(kinds.index(kind) for kind in ("HOWMANY", "MEAN", "MEDIAN") if kind in kinds)
+    between = kinds[ends[0] : ends[-1]]
+    return kinds.count("HOWMANY") == 1 and len(ends) == 2 and not {"and", "WHATIS", "than"} & set(between)
+
+
 def _one_question(spans: Sequence[Span]) -> None:
     kinds = [span.kind for span in spans]
     main = [kind for kind in kinds if kind in _MAIN]
@@ -195,7 +202,7 @@ def _one_question(spans: Sequence[Span]) -> None:
     by_much = bool(main) and main[0] == "HOWMUCH" and (forms or stats)
     if len(main) > 1 or (others and len(others) > 1) or len(stats) > 1:
         raise NotRead(_TWO)
-    if main and not by_much and (others or stats):
+    if main and not by_much and (others or (stats and not _on_average(kinds))):
         raise NotRead(_TWO)
     if others and stats:
         raise NotRead(_TWO)
