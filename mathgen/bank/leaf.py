@@ -30,7 +30,8 @@ def leaf(grade: int) -> Leaf:
     data = tomllib.loads(files("mathgen.bank").joinpath("leaf.toml").read_text(encoding="utf-8"))
     one, choice = data["grades"][str(grade)], data["choice"]
     top, bottom = choice["own_share"]
-    return Leaf(one["count"], one["minutes_each"], choice["most"], (top, bottom), choice["own_draws"], choice["models_each"], choice["review_draws"])
+    draws = choice["own_draws"], choice["models_each"], choice["review_draws"]
+    return Leaf(one["count"], one["minutes_each"], choice["most"], (top, bottom), *draws)
 
 
 def wanted_count(plan: SheetPlan) -> int:
