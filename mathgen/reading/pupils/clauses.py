@@ -149,6 +149,7 @@ def asked(spans: Sequence[Span], form: Demand | None) -> list[Wish]:
         Clash: words that do not go together.
     """
     _one_question(spans)
+    _one_meaning(spans)
     kinds = {span.kind for span in spans}
     if kinds & {"RATIO", ":"}:
         return asked_parts.ratio(spans)
@@ -184,6 +185,23 @@ def asked(spans: Sequence[Span], form: Demand | None) -> list[Wish]:
     if "HOWMUCH" in kinds or (form is not None and form.form in ("any", "percent", "decimal", "simplest") and "HOWMANY" in kinds):
         return asked_parts.part(spans)
     return asked_counts.count(without(spans, "WHATIS"))
+
+
+def _one_meaning(spans: Sequence[Span]) -> None:
+    """Words that children use for two different things, or for nothing that has a value.
+
+    Raises:
+        NotRead: one of them is here.
+    """
+    kinds = {span.kind for span in spans}
+    total = any(span.bag.total for span in spans)
+    groups = [span for span in spans if isinstance(span.bag.groups, tuple) and len(span.bag.groups) == 2]
+    if "HOWMANY" in kinds and not total and any("both" in span.before for span in groups):
+        raise NotRead("Do you mean the two groups together, or each of the two?")
+    if {"HOWMANY", "PERCENT"} <= kinds and kinds & set(TURNS):
+        raise NotRead("Do you mean the percent by which a number of pins changed? Then say: by what percent did the number of ...")
+    if total and "FRACTIONS" in kinds:
+        raise NotRead("Fractions of different sets have no total. Do you mean what fraction of all these pins?")
 
 
 def _on_average(kinds: Sequence[str]) -> bool:
