@@ -7,7 +7,7 @@ from __future__ import annotations
 
 from sympy import Integer, Rational
 
-from mathgen.asks.expression import Ask, Choice, Expr, Op, Quantity, Stat, Stated, Truth
+from mathgen.asks.expression import Ask, Choice, Expr, Op, Quantity, QuotientRemainder, Stat, Stated, Truth
 from mathgen.trials.totals import Totals
 
 
@@ -63,7 +63,7 @@ def _op(expr: Op, totals: Totals) -> Rational:
 
 
 def answer(ask: Ask, totals: Totals) -> Rational | str:
-    """The number, the value of the ratio, the name of the one label that strictly beats every other, or "true" or "false".
+    """The number, the value of the ratio, the name of the one label that strictly beats every other, "true" or "false", or "7 r 1".
 
     Raises:
         NoAnswer: division by zero, or a tie.
@@ -71,6 +71,8 @@ def answer(ask: Ask, totals: Totals) -> Rational | str:
     goal = ask.goal
     if isinstance(goal, Truth):
         return "true" if _holds(goal, totals) else "false"
+    if isinstance(goal, QuotientRemainder):
+        return _grouped(goal, totals)
     if not isinstance(goal, Choice):
         return value(goal.expr, totals)
     values = [value(expr, totals) for expr in goal.exprs]
@@ -85,6 +87,22 @@ def _holds(goal: Truth, totals: Totals) -> bool:
     left, right = value(goal.left, totals), value(goal.right, totals)
     if not goal.divides:
         return bool(left == right if goal.test == "=" else left > right if goal.test == ">" else left < right)
-    if not (left.is_integer and right.is_integer and left > 0 and right > 0):
-        raise NoAnswer("only whole numbers are shared out")
+    _check_groups(left, right)
     return bool(left % right == 0) == (goal.test == "multiple")
+
+
+def _check_groups(amount: Rational, size: Rational) -> None:
+    if not (amount.is_integer and size.is_integer and amount > 0 and size > 0):
+        raise NoAnswer("only whole numbers are put in groups")
+
+
+def _grouped(goal: QuotientRemainder, totals: Totals) -> Rational | str:
+    amount, size = value(goal.amount, totals), value(goal.size, totals)
+    _check_groups(amount, size)
+    over = amount % size
+    full = (amount - over) / size
+    if goal.want == "both":
+        return f"{full} r {over}"
+    if goal.want == "over":
+        return over
+    return full + 1 if goal.want == "needed" and over else full

@@ -4,6 +4,7 @@
     expr   = leaf | Op(symbol, exprs) | Stat(name, series) | Ordered(series, place)
     Fact   = Equation(left, right)
     Goal   = Value(expr) | Ratio(first, second) | Choice(labels, exprs, most) | Truth(left, test, right)
+           | QuotientRemainder(amount, size, want)
     Ask(goal, given, demand)
 
 Named tuples: a bank builds thousands, and equal expressions must be equal, hashable and cheap.
@@ -127,7 +128,22 @@ class Truth(NamedTuple):
         return self.test in ("multiple", "no multiple")
 
 
-Goal = Value | Ratio | Choice | Truth
+Want = Literal["both", "full", "needed", "over"]
+
+
+class QuotientRemainder(NamedTuple):
+    """An amount put in groups of a size: how many are full and what is over, or one of them, or how many are needed for all."""
+
+    amount: Expr
+    size: Expr
+    want: Want = "both"
+
+    @property
+    def exprs(self) -> tuple[Expr, ...]:
+        return (self.amount, self.size)
+
+
+Goal = Value | Ratio | Choice | Truth | QuotientRemainder
 
 
 class Ask(NamedTuple):

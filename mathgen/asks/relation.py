@@ -8,7 +8,22 @@ from __future__ import annotations
 
 from collections.abc import Callable
 
-from mathgen.asks.expression import Ask, Choice, Equation, Expr, Op, Ordered, Quantity, Ratio, Stat, Stated, Truth, Unknown, Value
+from mathgen.asks.expression import (
+    Ask,
+    Choice,
+    Equation,
+    Expr,
+    Op,
+    Ordered,
+    Quantity,
+    QuotientRemainder,
+    Ratio,
+    Stat,
+    Stated,
+    Truth,
+    Unknown,
+    Value,
+)
 
 X = Unknown()
 
@@ -76,7 +91,8 @@ def question_in_x(ask: Ask, count: Callable[[Quantity], int]) -> str:
     """Any ask as an equation in x that sympy reads.
 
     Of a choice, x is the greatest (or least) of the values. Of a statement, x is how far the left is from the right (0 where they are
-    equal), or what is over when the left is put in groups of the right (0 where none is).
+    equal), or what is over when the left is put in groups of the right (0 where none is). Of groups, x is
+    how many are full, how many are needed, or what is over.
     """
     goal = ask.goal
     if isinstance(goal, Choice):
@@ -85,6 +101,11 @@ def question_in_x(ask: Ask, count: Callable[[Quantity], int]) -> str:
         if goal.divides:
             return f"x = Mod({_text(goal.left, count, 0)}, {_text(goal.right, count, 0)})"
         return written(Equation(X, Op("-", goal.exprs)), count)
+    if isinstance(goal, QuotientRemainder):
+        amount, size = _text(goal.amount, count, 0), _text(goal.size, count, 0)
+        if goal.want == "over":
+            return f"x = Mod({amount}, {size})"
+        return f"{size}*x = {amount} - Mod({amount}, {size}){f' + {size}' if goal.want == 'needed' else ''}"
     return written(relation(ask), count)
 
 

@@ -9,7 +9,22 @@ from __future__ import annotations
 from math import gcd, lcm
 from typing import NamedTuple
 
-from mathgen.asks.expression import PAIR, Ask, Choice, Equation, Expr, Op, Quantity, Ratio, Stat, Stated, Truth
+from mathgen.asks.expression import (
+    PAIR,
+    Ask,
+    Choice,
+    Equation,
+    Expr,
+    Op,
+    Quantity,
+    QuotientRemainder,
+    Ratio,
+    Stat,
+    Stated,
+    Truth,
+    Value,
+    Want,
+)
 from mathgen.asks.relation import relation
 from mathgen.exact.demand import Demand
 from mathgen.trials.scope import Measure
@@ -126,12 +141,16 @@ class Working:
         half, over = divmod(number, 2)
         self.line(f"{half} + {half}{' + 1' if over else ''}", str(number))
 
-    def groups(self, number: int, size: int) -> None:
-        """The most full groups, and what is over: 3 * 5 = 15, 17 - 15 = 2."""
+    def groups(self, number: int, size: int, want: Want = "both") -> None:
+        """The most full groups, and what is over: 3 * 5 = 15, 17 - 15 = 2; then what is wanted of it."""
         count, over = divmod(number, size)
         self.line(f"{count} * {size}", str(count * size))
         if over:
             self.line(f"{number} - {count * size}", str(over))
+        if want == "full":
+            self.line(f"{count * size} / {size}", str(count))
+        elif want == "needed" and over:
+            self.line(f"{count} + 1", str(count + 1))
 
     def ratio(self, first: Expr, second: Expr) -> None:
         """Puts down two numbers as a ratio. Nothing is divided: 18 to 6 stays 18/6."""
@@ -297,13 +316,16 @@ def school_steps(ask: Ask, reader: CellReader, printed: dict[Expr, str]) -> tupl
             working.pairs(left.top)
         elif ask.goal.divides:
             working.groups(left.top, right.top)
+    elif isinstance(ask.goal, QuotientRemainder):
+        amount, size = (working.number(expr) for expr in ask.goal.exprs)
+        working.groups(amount.top, size.top, ask.goal.want)
     elif isinstance(ask.goal, Ratio):
         working.ratio(ask.goal.first, ask.goal.second)
     elif isinstance(ask.goal.expr, Quantity) or (ask.given and _by_undoing(relation(ask))):
         _isolate(working, relation(ask))
     else:
         working.finish(working.number(ask.goal.expr), ask.demand)
-    if ask.demand.form == "whole" and ask.demand.places is not None and not working.lines and not isinstance(ask.goal, Choice | Truth):
+    if ask.demand.form == "whole" and ask.demand.places is not None and not working.lines and isinstance(ask.goal, Value):
         # A number that the words give and that is only to be rounded: nothing is worked out.
         given = working.number(ask.goal.expr).text
         working.lines.append(f"{given} = {given}")

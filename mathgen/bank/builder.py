@@ -14,7 +14,7 @@ from typing import Literal, NamedTuple
 from sympy import Rational
 
 from mathgen.asks.evaluate import NoAnswer, answer
-from mathgen.asks.expression import Ask, Expr, Op, Quantity, Stat, Stated, Truth
+from mathgen.asks.expression import Ask, Expr, Op, Quantity, QuotientRemainder, Stat, Stated, Truth
 from mathgen.asks.relation import question_in_x
 from mathgen.asks.steps import school_steps
 from mathgen.bank.desk import Desk
@@ -263,7 +263,8 @@ def outline(ask: Ask) -> tuple[object, ...]:
     goal = ask.goal
     exprs: list[Expr] = list(goal.exprs)
     exprs += [side for fact in ask.given for side in fact]
-    return (ask.demand, goal.test if isinstance(goal, Truth) else "", *map(_outline, exprs))
+    manner = goal.test if isinstance(goal, Truth) else goal.want if isinstance(goal, QuotientRemainder) else ""
+    return (ask.demand, manner, *map(_outline, exprs))
 
 
 def _outline(expr: Expr) -> object:

@@ -5,7 +5,7 @@ from __future__ import annotations
 import re
 from functools import lru_cache
 
-from mathgen.asks.expression import Expr, Op, Quantity, Ratio, Value
+from mathgen.asks.expression import Choice, Expr, Op, Quantity, Ratio, Truth, Value
 from mathgen.bank.builder import Candidate
 from mathgen.trials.scope import Scope
 
@@ -59,8 +59,8 @@ def clash(one: Candidate, other: Candidate) -> bool:
 
 
 def same_answer(one: Candidate, other: Candidate) -> bool:
-    """No two numeric keys on a page are equal."""
-    return not isinstance(one.exact, str) and one.exact == other.exact
+    """No two numeric keys on a page are equal. A name, and yes or no, may come again."""
+    return not isinstance(one.draft.ask.goal, Choice | Truth) and one.exact == other.exact
 
 
 def _same_story(one: Candidate, other: Candidate) -> bool:

@@ -8,7 +8,7 @@ from math import lcm
 from sympy import Rational
 
 from mathgen.asks.evaluate import value
-from mathgen.asks.expression import PAIR, Ask, Choice, Ratio, Stat, Truth, Value
+from mathgen.asks.expression import PAIR, Ask, Choice, QuotientRemainder, Ratio, Stat, Truth, Value
 from mathgen.bank.desk import Desk
 from mathgen.exact.accepted import LONGEST_DECIMAL, accepted, shown
 from mathgen.exact.demand import Demand
@@ -36,6 +36,9 @@ def answer_of(desk: Desk, draft: Draft, exact: Rational | str, text: str) -> Ans
         assert isinstance(exact, str)  # a truth is "true" or "false"
         word = YES_OR_NO[exact]
         return Answer("truth", exact, word, word, (word, exact), demand, _side_by_side(desk, draft.ask.goal))
+    if isinstance(exact, str) and isinstance(draft.ask.goal, QuotientRemainder):
+        written = exact.upper()
+        return Answer("quotient_remainder", exact, written, written, (written, exact, exact.replace("r", "remainder")), demand)
     if isinstance(exact, str):
         name = name_of(desk, draft, exact)
         return Answer("name", exact, name, name, tuple(dict.fromkeys((name, exact))), demand, _comparison(desk, draft))
@@ -109,6 +112,8 @@ def slips_of(desk: Desk, draft: Draft, key: Answer) -> tuple[Slip, ...]:
             continue
         if isinstance(wrong, str) and key.kind == "truth":
             text = YES_OR_NO[wrong] if wrong != key.exact else None
+        elif isinstance(wrong, str) and key.kind == "quotient_remainder":
+            text = wrong.upper() if wrong != key.exact else None
         elif isinstance(wrong, str):
             text = name_of(desk, draft, wrong) if wrong not in key.accepted else None
         else:

@@ -29,11 +29,11 @@ def as_line(problem: Problem) -> dict[str, Any]:
         "cells": [{"group": group, "trial": trial, "color": color} for group, trial, color in problem.cells],
         "answer": {
             "kind": key.kind,
-            "value": fraction(_value(key.shown)) if number else key.exact if key.kind == "truth" else key.shown,
+            "value": fraction(_value(key.shown)) if number else key.exact if key.kind in ("truth", "quotient_remainder") else key.shown,
             "display": key.display,
             "accepted": list(key.accepted),
             "demands": str(key.demand),
-            "exact": fraction(key.exact) if number else key.exact if key.kind == "truth" else key.shown,
+            "exact": fraction(key.exact) if number else key.exact if key.kind in ("truth", "quotient_remainder") else key.shown,
         },
         "steps": [step.text for step in problem.steps],
         "relation": problem.relation,

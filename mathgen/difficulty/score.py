@@ -24,6 +24,7 @@ Structure = Literal[
     "pooled rate",
     "statistic",
     "is it so",
+    "remainder",
 ]
 
 

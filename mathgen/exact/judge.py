@@ -101,6 +101,21 @@ def _judge_truth(expected: str, typed: str) -> tuple[Verdict, str]:
     return (RIGHT, "the same answer") if said == _TRUTH.get(_whole_name(expected)) else (WRONG, "the other answer")
 
 
+_REMAINDER = re.compile(r"(\d+)(?:\s*[a-z]+)*\s*(?:,|\br|[a-z]|\s)\s*(?:[a-z]+\s*)*(\d+)(?:\s*[a-z]+)*", re.IGNORECASE)
+
+
+def _judge_remainder(expected: str, typed: str) -> tuple[Verdict, str]:
+    """Two whole numbers in their order: "7 r 1", "7 R1", "7 remainder 1", "7 boxes and 1 pin"."""
+    key, said = (_REMAINDER.fullmatch(text.strip(" .!")) for text in (expected, typed))
+    if said is None:
+        return UNREADABLE, "not a quotient and a remainder"
+    assert key is not None  # keys are written "7 r 1"
+    numbers, right = [int(one) for one in said.groups()], [int(one) for one in key.groups()]
+    if numbers == right:
+        return RIGHT, "the same quotient and remainder"
+    return WRONG, "the order is reversed" if numbers == right[::-1] else "another quotient or remainder"
+
+
 class _Reading(NamedTuple):
     """One way to take a typed number, counted in the demanded unit (percents for percent:N)."""
 
@@ -242,6 +257,8 @@ def judge(expected: str, demand: str, typed: str, units: tuple[str, ...] = UNITS
     asked = parse_demand(demand)
     if asked.form == "name":
         return _judge_name(expected, typed)
+    if asked.form == "quotient_remainder":
+        return _judge_remainder(expected, typed)
     if asked.form == "truth":
         return _judge_truth(expected, typed)
     key = _read(expected, units)

@@ -1,10 +1,10 @@
-"""Grouping: pairs."""
+"""Grouping: pairs, and boxes with what is over."""
 
 from __future__ import annotations
 
 from itertools import combinations, pairwise
 
-from mathgen.asks.expression import PAIR, Ask, Op, Quantity, Test, Truth
+from mathgen.asks.expression import PAIR, Ask, Op, Quantity, QuotientRemainder, Stated, Test, Truth, Want
 from mathgen.exact.demand import Demand
 from mathgen.models.registry import problem_model
 from mathgen.models.space import AskSpace, joined
@@ -12,8 +12,18 @@ from mathgen.models.view import Spot, TableView
 from mathgen.problems.draft import Draft
 
 _TRUTH = Demand("truth")
+_BOTH = Demand("quotient_remainder")
+_WHOLE = Demand("whole")
+_WORTH_DIVIDING = 12
 _SEEN_AT_ONCE = 5  # so few pins are paired at a glance
 _TESTS: tuple[Test, ...] = ("multiple", "no multiple")
+_WANTS: tuple[Want, ...] = ("full", "needed", "over")
+_SIZES = tuple(range(3, 10))  # one digit; pairs are another question
+
+
+def _at_once(view: TableView) -> list[Spot]:
+    """Spots of one trial: the same pins stand again in the next, and no pin can be its own partner."""
+    return [spot for spot in view.spots if len(spot.trials or view.table.trials) == 1]
 
 
 @problem_model(skill="odd and even")
@@ -52,11 +62,71 @@ def odd_or_even(view: TableView) -> AskSpace:
         parts = tuple(view.quantity("down", Spot((group,), spot.trials), color) for group in spot.groups or view.table.groups)
         return build(parts, view.quantity("down", spot, color), test)
 
-    # One trial only: the same pins stand again in the next, and no pin can be its own partner.
-    at_once = [spot for spot in view.spots if len(spot.trials or view.table.trials) == 1]
     twos = [Spot(two, (trial,)) for two in pairwise(view.table.groups) for trial in view.table.trials]
     return joined(
-        AskSpace((at_once, view.colors_or_all, _TESTS), of_one),
+        AskSpace((_at_once(view), view.colors_or_all, _TESTS), of_one),
         AskSpace((view.group_trials, tuple(combinations(colors, 2)), _TESTS), of_colors),
         AskSpace((twos, view.colors_or_all, _TESTS), of_groups),
     )
+
+
+def _in_groups(view: TableView, whole: Quantity, size: int) -> tuple[int, int, int] | None:
+    """The pins, how many groups they fill, and what is over; None where nothing is, or too little is filled."""
+    number = view.number(whole)
+    full, over = divmod(number, size)
+    # 7 r 7 or 4 groups of 4: two numbers that a pupil could not tell apart.
+    return None if number < _WORTH_DIVIDING or over == 0 or full < 2 or full in (over, size) else (number, full, over)
+
+
+@problem_model(skill="divide with a remainder")
+def quotient_and_remainder(view: TableView) -> AskSpace:
+    """How many boxes are full, and how many pins remain: both numbers are the answer."""
+
+    def build(spot: Spot, color: str | None, size: int) -> Draft | None:
+        whole = view.quantity("down", spot, color)
+        found = _in_groups(view, whole, size)
+        if found is None:
+            return None
+        _, full, over = found
+        each = Stated(size, "in each group")
+        return Draft(
+            ask=Ask(QuotientRemainder(whole, each), (), _BOTH),
+            roles={"whole": whole, "size": each},
+            structure="remainder",
+            slips=(("P09", (full, over)), ("P10", (full, over, size)), ("P12", (full, over, size)), ("P11", (full, over))),
+            features=frozenset({"remainder", "two_step", "multiply_divide"}),
+            unit=False,
+        )
+
+    return AskSpace((_at_once(view), view.colors_or_all, _SIZES), build)
+
+
+@problem_model(skill="what a remainder means")
+def boxes_for_pins(view: TableView) -> AskSpace:
+    """How many boxes are full, how many are needed for all, or how many pins are in none that is full: a remainder to be thought about."""
+
+    def build(spot: Spot, color: str | None, size: int, want: Want) -> Draft | None:
+        whole = view.quantity("down", spot, color)
+        found = _in_groups(view, whole, size)
+        if found is None:
+            return None
+        _, full, over = found
+        if full + 1 in (over, size):
+            return None
+        each = Stated(size, "in each group")
+        slips: dict[Want, tuple[tuple[str, tuple[int | str, ...]], ...]] = {
+            "full": (("P06", (full,)), ("P07", (over,))),
+            "needed": (("P05", (full,)), ("P07", (over,))),
+            "over": (("P08", (full,)), ("P13", (over, size))),
+        }
+        return Draft(
+            ask=Ask(QuotientRemainder(whole, each, want), (), _WHOLE),
+            roles={"whole": whole, "size": each},
+            structure="remainder",
+            slips=slips[want],
+            features=frozenset({"remainder", "two_step", "multiply_divide"}),
+            unit=want == "over",
+            wanted=frozenset({want}),
+        )
+
+    return AskSpace((_at_once(view), view.colors_or_all, _SIZES, _WANTS), build)

@@ -13,6 +13,7 @@ from mathgen.exact.parse import NotANumber, written
 from mathgen.problems.record import Answer, Problem, Slip
 from mathgen.proof.verdict import AGREES
 
+_REMAINDER = re.compile(r"(\d+) (?:r|R|remainder) (\d+)")
 _ODD_OR_EVEN = re.compile(r"(\d+) is (odd|even)")
 _IN_ORDER = "in order: "  # what stands before the list of a median
 
@@ -50,6 +51,9 @@ def check(answer: Answer, slips: tuple[Slip, ...]) -> None:
     if answer.kind == "truth":
         _check_truth(answer, slips)
         return
+    if answer.kind == "quotient_remainder":
+        _check_remainder(answer, slips)
+        return
     if answer.kind == "name":
         right = {answer.exact, answer.shown, answer.display}
         if not right <= set(answer.accepted) or right & {slip.value for slip in slips}:
@@ -83,6 +87,22 @@ def _check_truth(answer: Answer, slips: tuple[Slip, ...]) -> None:
         true = not answer.because or _side_by_side(*answer.because.split(" "))
     if not true:
         raise FormFails(f"{answer.because} is not so")
+
+
+def _two_numbers(text: str) -> tuple[int, int]:
+    found = _REMAINDER.fullmatch(text)
+    if found is None:
+        raise FormFails(f"{text} is no quotient and remainder")
+    return int(found[1]), int(found[2])
+
+
+def _check_remainder(answer: Answer, slips: tuple[Slip, ...]) -> None:
+    """Every form says the same two numbers, and no slip does."""
+    right = _two_numbers(str(answer.exact))
+    if {_two_numbers(text) for text in (*answer.accepted, answer.shown, answer.display)} != {right}:
+        raise FormFails(f"{answer.display} is displayed for {answer.exact}")
+    if any(_two_numbers(slip.value) == right for slip in slips):
+        raise FormFails("a slip that says the same")
 
 
 def _side_by_side(left: str, sign: str, right: str) -> bool:

@@ -11,7 +11,7 @@ from collections.abc import Callable
 
 from sympy import Rational
 
-from mathgen.asks.expression import Ask, Choice, Expr, Op, Quantity, Stated, Truth
+from mathgen.asks.expression import Ask, Expr, Goal, Op, Quantity, QuotientRemainder, Stated, Truth, Value
 from mathgen.problems.record import Problem
 from mathgen.proof.verdict import AGREES
 from mathgen.reading.read_problem import Reader, Reading
@@ -19,7 +19,7 @@ from mathgen.reading.tokens import NotRead
 from mathgen.trials.scope import Scope
 from mathgen.trials.table import TrialTable
 
-# The ask's answer on a shadow, or both sides of a statement; None where it has none.
+# The ask's answer on a shadow, or the sides of a statement; None where it has none.
 Solved = Callable[[Ask], Rational | str | tuple[Rational, ...] | None]
 
 
@@ -55,7 +55,7 @@ def _same_count(ask: Ask, reading: Reading, table: TrialTable) -> bool:
     "The Owls earned 30 points, 5 for each pin" comes to 6 on any table, whatever group is named.
     """
     direct = reading.asked.direct
-    if not isinstance(direct, Quantity) or isinstance(ask.goal, Choice | Truth) or not isinstance(ask.goal.expr, Quantity):
+    if not isinstance(direct, Quantity) or not isinstance(ask.goal, Value) or not isinstance(ask.goal.expr, Quantity):
         return True
     return _plain(direct, table) == _plain(ask.goal.expr, table)
 
@@ -96,16 +96,20 @@ def _plain(expr: Expr, table: TrialTable) -> Expr:
     )
 
 
+def _manner(goal: Goal) -> str:
+    """How a goal is held against its sides; "" for one that has a value of its own."""
+    return goal.test if isinstance(goal, Truth) else goal.want if isinstance(goal, QuotientRemainder) else ""
+
+
 def _on_shadows(problem: Problem, reading: Reading, shadows: tuple[tuple[TrialTable, Solved], ...]) -> str:
-    goal, read = problem.ask.goal, reading.goal
-    statement = isinstance(goal, Truth)
-    if statement != isinstance(read, Truth) or (isinstance(goal, Truth) and isinstance(read, Truth) and goal.test != read.test):
+    manner = _manner(problem.ask.goal)
+    if manner != _manner(reading.goal):
         return "reads as another kind of question"
     for dark, solved in shadows:
         expected = solved(problem.ask)
         found: Rational | str | tuple[Rational, ...] | None
         try:
-            found = reading.sides_on(dark) if statement else reading.value_on(dark)
+            found = reading.sides_on(dark) if manner else reading.value_on(dark)
         except NotRead:
             found = None
         if isinstance(found, str) and isinstance(expected, str) and found.endswith(f" {expected}"):

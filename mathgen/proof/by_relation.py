@@ -12,7 +12,7 @@ from typing import Any, NamedTuple
 from sympy import QQ, ZZ, Rational
 from sympy.polys.matrices.sdm import sdm_irref
 
-from mathgen.asks.expression import Ask, Choice, Equation, Expr, Goal, Ordered, Quantity, Stat, Stated, Truth, Unknown
+from mathgen.asks.expression import Ask, Choice, Equation, Expr, Goal, Ordered, Quantity, QuotientRemainder, Stat, Stated, Truth, Unknown
 from mathgen.asks.relation import question_in_x, relation
 from mathgen.exact.parse import written
 from mathgen.problems.record import Given, Problem
@@ -69,6 +69,8 @@ def solve(ask: Ask, rows: RawRows) -> Rational | str:
         return _winner(ask.goal, rows)
     if isinstance(ask.goal, Truth):
         return "true" if _is_so(ask.goal, rows) else "false"
+    if isinstance(ask.goal, QuotientRemainder):
+        return _grouped(ask.goal, rows)
     equation = relation(ask)
     left, right = _symbolic(equation.left, rows), _symbolic(equation.right, rows)
     row = {0: QQ.convert(left.slope - right.slope), 1: QQ.convert(right.constant - left.constant)}
@@ -156,13 +158,26 @@ def sides(goal: Goal, rows: RawRows) -> tuple[Rational, ...]:
     return tuple(_constant(expr, rows) for expr in goal.exprs)
 
 
+def _divided(amount: Rational, size: Rational) -> tuple[int, int]:
+    """amount = size * q + r with r from 0 to size - 1, by the division of sympy's ring of integers."""
+    if amount.q != 1 or size.q != 1 or min(amount, size) < 1:
+        raise NoSolution("only whole numbers are put in groups")
+    full, over = ZZ.div(ZZ(int(amount)), ZZ(int(size)))
+    return int(full), int(over)
+
+
+def _grouped(goal: QuotientRemainder, rows: RawRows) -> Rational | str:
+    full, over = _divided(*sides(goal, rows))
+    if goal.want == "both":
+        return f"{full} r {over}"
+    return Rational({"full": full, "over": over, "needed": full + (over > 0)}[goal.want])
+
+
 def _is_so(goal: Truth, rows: RawRows) -> bool:
     left, right = sides(goal, rows)
     difference = left - right
     if goal.divides:
-        if left.q != 1 or right.q != 1 or min(left, right) < 1:
-            raise NoSolution("only whole numbers are shared out")
-        return bool(ZZ.rem(ZZ(int(left)), ZZ(int(right))) == 0) == (goal.test == "multiple")
+        return bool(_divided(left, right)[1] == 0) == (goal.test == "multiple")
     return bool({"=": difference.is_zero, ">": difference.is_positive, "<": difference.is_negative}[goal.test])
 
 

@@ -10,7 +10,7 @@ from __future__ import annotations
 import re
 from functools import lru_cache
 
-from mathgen.asks.expression import Ask, Choice, Expr, Op, Quantity, Stat, Stated, Truth, Value
+from mathgen.asks.expression import Ask, Choice, Expr, Op, Quantity, QuotientRemainder, Stat, Stated, Truth, Value
 from mathgen.problems.record import Answer, Problem
 from mathgen.proof.verdict import AGREES
 
@@ -52,6 +52,9 @@ def _check(problem: Problem) -> None:
         if not set(pairs) <= {number(given) for given in givens} | set(results):
             raise NotTrue("a fraction is neither given nor worked out")
         _check_winner(problem, goal, pairs)
+        return
+    if isinstance(goal, QuotientRemainder):
+        _check_groups(problem, goal, steps, givens, operations)
         return
     exact = problem.answer.exact
     end = (int(exact.numerator), int(exact.denominator))  # type: ignore[union-attr]
@@ -171,7 +174,7 @@ def _in_form(answer: Answer, last: str) -> bool:
     return True  # any form is right, or the exact value is worked out and the rounding is the last thing to do
 
 
-def _pairs(problem: Problem, goal: Choice | Truth) -> tuple[_PAIR, ...]:
+def _pairs(problem: Problem, goal: Choice | Truth | QuotientRemainder) -> tuple[_PAIR, ...]:
     """The value of each label of a choice, or of both sides of a statement, as the givens have it."""
     numbers = {given.expr: number(given.number) for given in problem.givens}
     read = {given.expr: numbers[given.expr] for given in problem.givens if given.where == "table"}
@@ -217,12 +220,8 @@ def _check_statement(problem: Problem, goal: Truth, steps: tuple[str, ...], give
         apart = left[0] * right[1] - right[0] * left[1]
         true = apart == 0 if goal.test == "=" else apart > 0 if goal.test == ">" else apart < 0
     else:
-        (amount, one), (size, other) = left, right
-        if (one, other) != (1, 1) or amount < 1 or size < 1:
-            raise NotTrue("only whole numbers are put in groups")
-        over, full = amount, 0
-        while over >= size:
-            over, full = over - size, full + 1
+        full, over = _divided(left, right)
+        amount, size = left[0], right[0]
         results = follow(steps, (*givens, str(full), str(size)), operations + 1, (left, (full * size, 1) if not over else (over, 1)))
         # A double, and one more where one is over; else the full groups, taken away where something is over.
         doubled = ((full, 1), (full, 1), *(((1, 1),) if over else ()))
@@ -234,6 +233,33 @@ def _check_statement(problem: Problem, goal: Truth, steps: tuple[str, ...], give
         true = (over == 0) == (goal.test == "multiple")
     if problem.answer.exact != ("true" if true else "false"):
         raise NotTrue(f"the steps show it to be {str(true).lower()}")
+
+
+def _divided(amount: _PAIR, size: _PAIR) -> _PAIR:
+    """How many times a size can be taken away, and what is over then."""
+    if (amount[1], size[1]) != (1, 1) or amount[0] < 1 or size[0] < 1:
+        raise NotTrue("only whole numbers are put in groups")
+    full, over = 0, amount[0]
+    while over >= size[0]:
+        full, over = full + 1, over - size[0]
+    return full, over
+
+
+def _check_groups(problem: Problem, goal: QuotientRemainder, steps: tuple[str, ...], givens: tuple[str, ...], operations: int) -> None:
+    """The steps have to take the full groups away from the amount, and to end in what is wanted."""
+    left, right = _pairs(problem, goal)
+    full, over = _divided(left, right)
+    (amount, _), (size, _) = left, right
+    wanted = {"both": over, "over": over, "full": full, "needed": full + (over > 0)}[goal.want]
+    results = follow(steps, (*givens, str(full)), operations + 1, ((over, 1), (wanted, 1)))
+    lines = [_read(step) for step in steps]
+    if (((full, 1), (size, 1)), (full * size, 1)) not in lines or (over and (((amount, 1), (full * size, 1)), (over, 1)) not in lines):
+        raise NotTrue("the steps do not say what is over")
+    if not results or (results[-1] != (wanted, 1) and over):
+        raise NotTrue(f"the steps do not end in {wanted}")
+    exact = problem.answer.exact
+    if exact != f"{full} r {over}" if goal.want == "both" else exact != wanted:
+        raise NotTrue(f"the steps show {full} full and {over} over")
 
 
 def _pair(expr: Expr, numbers: dict[Expr, _PAIR], read: dict[Expr, _PAIR]) -> _PAIR:
@@ -252,7 +278,7 @@ def _pair(expr: Expr, numbers: dict[Expr, _PAIR], read: dict[Expr, _PAIR]) -> _P
                 top, bottom = top * other_bottom + sign * other_top * bottom, bottom * other_bottom
         return top, bottom
     if isinstance(expr, Stated):
-        return expr.number, 1  # a structural constant: 2 in a pair
+        return expr.number, 1  # 2 in a pair, which no word has to print
     if isinstance(expr, Quantity):
         cells = [top for one, (top, _) in read.items() if isinstance(one, Quantity) and _within(one, expr)]
         if cells:

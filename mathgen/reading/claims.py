@@ -26,6 +26,7 @@ from mathgen.reading.meaning import (
     GoalMean,
     GoalScore,
     Growing,
+    InBoxes,
     InPairs,
     Labels,
     LetterEquation,
@@ -69,7 +70,7 @@ from mathgen.reading.meaning import (
 )
 from mathgen.reading.mentions import DIMENSIONS, Dimension
 from mathgen.reading.one_whole import equal_fraction, part_of, the_fraction
-from mathgen.reading.pairs import in_pairs
+from mathgen.reading.pairs import in_boxes, in_pairs
 from mathgen.reading.points import classes, one_set, same_points, same_racks
 from mathgen.reading.proportional import growing, proportional
 from mathgen.reading.rates import same_ratio
@@ -380,6 +381,7 @@ _TAKE = {
     TheFraction: the_fraction,
     EqualFraction: equal_fraction,
     InPairs: in_pairs,
+    InBoxes: in_boxes,
     SameRate: _same_rate,
     SameRatio: same_ratio,
     SameInTrials: same_in_trials,

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from mathgen.asks.expression import Choice, Op, Quantity, Truth
+from mathgen.asks.expression import Op, Quantity, Value
 from mathgen.reading import points, scoring
 from mathgen.reading.asked import Asked
 from mathgen.reading.evaluate import evaluate
@@ -67,7 +67,7 @@ def what_is_letter(question: WhatIsLetter, told: Told, scenario: Scenario) -> As
     else:
         asked = points.points_of_one(wanted, told, scenario)
     goal = asked.goal
-    assert not isinstance(goal, Choice | Truth)  # neither question asks for a name
+    assert isinstance(goal, Value)  # neither question asks for a name
     expr = goal.expr
     symbol = "*" if equation.product is None else "/"
     numbers = [number.value for number in (equation.product, equation.factor, equation.other) if number is not None]
@@ -96,7 +96,7 @@ def points_by_expression(question: HowManyPoints, told: Told, scenario: Scenario
     [expression] = found
     a, b, each = (number.value for number in expression.numbers)
     goal = asked.goal
-    assert not isinstance(goal, Choice | Truth)
+    assert isinstance(goal, Value)
     counts = [fact.text for fact in told.facts if isinstance(fact.expr, Quantity)]
     first, second, third = (number.text for number in expression.numbers)
     in_order = {first, second} <= set(counts) and (expression.symbol == "-" or counts.index(first) < counts.index(second))

@@ -6,7 +6,7 @@ from itertools import product
 
 from sympy import Integer, Rational
 
-from mathgen.asks.expression import Choice, Expr, Goal, Op, Ordered, Quantity, Stat, Stated, Truth, Unknown
+from mathgen.asks.expression import Choice, Expr, Goal, Op, Ordered, Quantity, QuotientRemainder, Stat, Stated, Truth, Unknown
 from mathgen.reading.tokens import NotRead
 from mathgen.trials.scope import Label, Measure, Scope
 from mathgen.trials.table import TrialTable
@@ -103,13 +103,15 @@ def _of_list(expr: Stat | Ordered, ordered: list[int]) -> Rational:
 
 
 def answer(goal: Goal, counts: Counts) -> Rational | str:
-    """A number, the label whose value beats every other, or "true" or "false".
+    """A number, the label whose value beats every other, "true" or "false", or "7 r 1".
 
     Raises:
         NotRead: as ``evaluate``, or two labels tie.
     """
     if isinstance(goal, Truth):
         return "true" if _is_true(goal, counts) else "false"
+    if isinstance(goal, QuotientRemainder):
+        return _in_groups(goal, counts)
     if not isinstance(goal, Choice):
         return evaluate(goal.expr, counts)
     values = [evaluate(expr, counts) for expr in goal.exprs]
@@ -132,3 +134,14 @@ def _is_true(goal: Truth, counts: Counts) -> bool:
     if not left.is_integer or left <= 0 or right <= 0:
         raise NotRead("only whole numbers can be put in equal groups")
     return bool((left / right).is_integer) == (goal.test == "multiple")
+
+
+def _in_groups(goal: QuotientRemainder, counts: Counts) -> Rational | str:
+    amount, size = evaluate(goal.amount, counts), evaluate(goal.size, counts)
+    if not amount.is_integer or not size.is_integer or amount <= 0 or size <= 0:
+        raise NotRead("only whole numbers can be put in equal groups")
+    full = int(amount) // int(size)
+    over = int(amount) - full * int(size)
+    if goal.want == "both":
+        return f"{full} r {over}"
+    return Integer(over if goal.want == "over" else full if goal.want == "full" or not over else full + 1)

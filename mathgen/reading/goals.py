@@ -25,6 +25,7 @@ from mathgen.reading.meaning import Np
 from mathgen.reading.told import Told, settled
 from mathgen.reading.wanted import (
     Blank,
+    Boxed,
     Change,
     ColorPart,
     Constant,
@@ -119,6 +120,7 @@ _ASKED = {
     OtherNumber: one_whole.other_number,
     Blank: blanks.blank,
     Paired: pairs.paired,
+    Boxed: pairs.boxed,
     Partners: pairs.partners,
     NextCount: going_on.next_count,
     NextSetUp: going_on.next_set_up,

@@ -140,6 +140,15 @@ class InPairs(NamedTuple):
     np: Np
 
 
+class InBoxes(NamedTuple):
+    """ "Put these red pins in boxes of 6.", "Each box holds 6 of these red pins." """
+
+    measure: Measure | None
+    np: Np
+    number: Number
+    box: str  # box, bag, row
+
+
 class SameRate(NamedTuple):
     """ "Suppose the fraction stays the same." """
 
@@ -425,5 +434,5 @@ Claim = (
     | PartOf | NextGoal | TheFraction | EqualFraction
     | RuleIs | EquationIs | LetterIs | PointsEach | BonusPoints | ScoreIs
     | StartingScores | OneLine | GoalScore
-    | SamePoints | SameRacks | OneSet | Classes | LetterEquation | LetterFor | TheExpression
+    | SamePoints | SameRacks | OneSet | Classes | LetterEquation | LetterFor | TheExpression | InBoxes
 )  # fmt: skip

@@ -1,12 +1,13 @@
-"""Rules for sentences about pairs: those that tell and those that ask."""
+"""Rules for sentences about pairs and boxes: those that tell and those that ask."""
 
 from __future__ import annotations
 
 from mathgen.reading.chart import Clash, Rule, rule
 from mathgen.reading.facts import Claims
-from mathgen.reading.meaning import InPairs, Labels, Mark
+from mathgen.reading.meaning import InBoxes, InPairs, Labels, Mark
 from mathgen.reading.noun_phrases import Tail, always, measured, what
-from mathgen.reading.wanted import Paired, Partners
+from mathgen.reading.tokens import Number
+from mathgen.reading.wanted import Boxed, Paired, Partners
 from mathgen.trials.scope import Measure
 
 Together = tuple[Labels, Measure | None]
@@ -33,6 +34,13 @@ def _partners(thing: Labels, all_have: bool) -> Partners:
     return Partners(all_have)
 
 
+def _boxes(together: Together, box: str, number: Number) -> Claims:
+    colors, measure = together
+    return (InBoxes(measure, what(colors), number, box),)
+
+
+_BOXES = {"box": "boxes", "bag": "bags", "row": "rows"}
+
 RULES: tuple[Rule, ...] = (
     rule("together", "all? of? (these|those) <things>", lambda colors: (colors, None)),
     rule("together", "all? of? the? <things> <that_outcome>", lambda colors, m: (colors, measured(m, "down", "standing"))),
@@ -41,6 +49,17 @@ RULES: tuple[Rule, ...] = (
     rule("even_or_odd", "an? even number?", always(True)),
     rule("even_or_odd", "an? odd number?", always(False)),
     rule("ask", "is the total? number of <things> <that_outcome> <by_whom>? <tail>? <even_or_odd>", _is),
+    *(rule("box", box, always(box)) for box in _BOXES),
+    *(rule("boxes", boxes, always(box)) for box, boxes in _BOXES.items()),
+    rule("fact", "put <together> in <boxes> of WHOLE", _boxes),
+    rule("fact", "each <box> holds WHOLE <together>", lambda box, number, together: _boxes(together, box, number)),
+    rule("full", "how many <boxes> are full", lambda box: box),
+    rule("full", "how many full <boxes> are there", lambda box: box),
+    rule("ask", "<full>", lambda box: Boxed("full", box)),
+    rule("ask", "<full> , and how many <things> remain", lambda box, colors: Boxed("both", box, colors)),
+    rule("ask", "how many <things> are not in a full <box>", lambda colors, box: Boxed("over", box, colors)),
+    rule("ask", "how many <boxes> are needed for (these|all) <things>", lambda box, colors: Boxed("needed", box, colors)),
+    rule("ask", "how many <boxes> are needed for all of these <things>", lambda box, colors: Boxed("needed", box, colors)),
     rule("ask", "does every <thing> have a partner", lambda thing: _partners(thing, True)),
     rule("ask", "is one <thing> without a partner", lambda thing: _partners(thing, False)),
 )

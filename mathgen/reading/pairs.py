@@ -1,14 +1,15 @@
-"""Things put in pairs: what is told of them, and what is asked."""
+"""Things put in pairs and in boxes: what is told of them, and what is asked."""
 
 from __future__ import annotations
 
-from mathgen.asks.expression import PAIR, Quantity, Truth
-from mathgen.reading.asked import TRUTH, Asked
+from mathgen.asks.expression import PAIR, Quantity, QuotientRemainder, Stated, Truth
+from mathgen.exact.demand import Demand
+from mathgen.reading.asked import TRUTH, WHOLE, Asked
 from mathgen.reading.comparing import covered
-from mathgen.reading.meaning import InPairs, Np
+from mathgen.reading.meaning import InBoxes, InPairs, Mark, Np
 from mathgen.reading.tokens import NotRead
-from mathgen.reading.told import Told, settled
-from mathgen.reading.wanted import Paired, Partners
+from mathgen.reading.told import Fact, Told, settled
+from mathgen.reading.wanted import Boxed, Paired, Partners
 from mathgen.scenario.words import Scenario
 from mathgen.trials.scope import Measure
 
@@ -56,3 +57,31 @@ def partners(question: Partners, told: Told, scenario: Scenario) -> Asked:
         raise NotRead("it is not said which color")
     asked = paired(Paired(claim.measure, choices[0], question.all_have), told, scenario)
     return asked._replace(uses=("pairs",))
+
+
+def in_boxes(told: Told, claim: InBoxes) -> None:
+    """Keep what is put in boxes, and how many in each.
+
+    Raises:
+        NotRead: two things are.
+    """
+    if told.in_boxes is not None:
+        raise NotRead("two kinds are put in boxes")
+    told.in_boxes = claim
+    told.open["boxes"] = claim.number.text
+    told.facts.append(Fact(Stated(int(claim.number.value), "in each group"), claim.number.text))
+
+
+def boxed(question: Boxed, told: Told, _: Scenario) -> Asked:
+    claim = told.in_boxes
+    if claim is None or claim.box != question.box:
+        raise NotRead(f"nothing is put in {question.box}es" if question.box == "box" else f"nothing is put in {question.box}s")
+    choices = settled(told, claim.np)
+    if len(choices) > 1:
+        raise NotRead("it is not said which color")
+    if isinstance(question.colors, tuple) and question.colors != claim.np.colors:
+        raise NotRead("other colors are put in boxes than are asked for")
+    assert question.colors is None or isinstance(question.colors, Mark | tuple)
+    whole = together(told, claim.measure, choices[0])
+    goal = QuotientRemainder(whole, Stated(int(claim.number.value), "in each group"), question.want)
+    return Asked("in boxes", goal, Demand("quotient_remainder") if question.want == "both" else WHOLE, (whole,), ("boxes",))

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from mathgen.asks.expression import Op, Quantity, Stat, Truth, Value
+from mathgen.asks.expression import Op, Quantity, QuotientRemainder, Stat, Truth, Value
 from mathgen.exact.demand import Demand
 from mathgen.exact.demand import in_words as form_in_words
 from mathgen.reading.read_problem import Reading
@@ -103,7 +103,12 @@ def in_words(reading: Reading, table: TrialTable, scenario: Scenario) -> str:
         case "in pairs":
             assert isinstance(asked.goal, Truth)
             sentence = f"Say whether {number[0]} is {'even' if asked.goal.test == 'multiple' else 'odd'}."
-    form = form_in_words(reading.demand) if reading.demand.form not in ("whole", "any", "name") else ""
+        case "in boxes":
+            assert isinstance(asked.goal, QuotientRemainder)
+            what = {"both": "how many are full and what is over", "full": "how many are full", "over": "what is over"}
+            wanted = what.get(asked.goal.want, "how many are needed for all")
+            sentence = f"Put {number[0]} in groups of {stated['in each group']}. Find {wanted}."
+    form = form_in_words(reading.demand) if reading.demand.form not in ("whole", "any", "name", "truth", "quotient_remainder") else ""
     return f"{sentence} Give the answer {form}." if form else sentence
 
 

@@ -17,6 +17,7 @@ from mathgen.reading.meaning import (
     GoalMean,
     GoalScore,
     Growing,
+    InBoxes,
     InPairs,
     Labels,
     LetterEquation,
@@ -126,6 +127,7 @@ class Told:
     same_ratio: SameRatio | None = None
     same_in_trials: SameInTrials | None = None
     share_fraction: ShareFraction | None = None
+    in_boxes: InBoxes | None = None
     open: dict[str, str] = field(default_factory=dict)
 
     def scopes(self, np: Np, together: bool = False) -> list[Scope]:

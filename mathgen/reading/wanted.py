@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from typing import Literal, NamedTuple
 
+from mathgen.asks.expression import Want
 from mathgen.exact.demand import Demand
 from mathgen.reading.meaning import Claim, Labels, LetterEquation, Np, Terms, TheExpression
 from mathgen.reading.tokens import Number
@@ -131,6 +132,14 @@ class Partners(NamedTuple):
     """ "Does every pin have a partner?": of those that were put in pairs."""
 
     all_have: bool
+
+
+class Boxed(NamedTuple):
+    """ "How many boxes are full, and how many pins remain?": of those that were put in boxes."""
+
+    want: Want
+    box: str
+    colors: Labels = None  # of what remains, where that is named
 
 
 class NextSetUp(NamedTuple):
@@ -393,6 +402,7 @@ Question = (
     | OtherNumber
     | Blank
     | NextSetUp
+    | Boxed
     | Paired
     | Partners
     | NextCount

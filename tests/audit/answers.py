@@ -9,7 +9,7 @@ from typing import Any
 
 from sympy import Rational
 
-from tests.audit import choices, published, truths
+from tests.audit import choices, published, remainders, truths
 from tests.audit.asked import asked_blank, asked_median, asked_ratio, asked_shares, asked_totals
 from tests.audit.givens import ways
 from tests.audit.points import asked_points
@@ -41,6 +41,9 @@ def faults(line: dict[str, Any], texts: Texts) -> Iterator[str]:
             yield f"answer: {err}"
     elif kind == "ratio":
         yield from _ratio(line, texts)
+    elif kind == "quotient_remainder":
+        yield from remainders.faults(line, texts)
+        yield from _slips(line, {*line["answer"]["accepted"]})
     elif kind == "truth":
         yield from truths.faults(line, texts)
         yield from _slips(line, {line["answer"]["display"], line["answer"]["exact"]})
@@ -81,6 +84,7 @@ def _number(line: dict[str, Any], texts: Texts) -> Iterator[str]:
     yield from _zero_or_all(line, exact)
     yield from _relation(line, exact, texts)
     yield from _asked(line, exact, texts)
+    yield from remainders.number_faults(line, exact, texts)
 
 
 def _ratio(line: dict[str, Any], texts: Texts) -> Iterator[str]:
@@ -138,7 +142,11 @@ def _display(line: dict[str, Any], shown: Rational, texts: Texts) -> Iterator[st
         question,
         re.IGNORECASE,
     )
-    shares = re.search(r"\bis n\b|percent|fraction|\bpart\b|how many times|ratio|unit rate|\bsets\b", question, re.IGNORECASE)
+    shares = re.search(
+        r"\bis n\b|percent|fraction|how many (full )?(boxes|bags|rows)|\bpart\b|how many times|ratio|unit rate|\bsets\b",
+        question,
+        re.IGNORECASE,
+    )
     if counts and not shares:
         if rest != f" {noun}":
             yield f'display "{display}" should end in "{noun}"'

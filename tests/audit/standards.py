@@ -268,6 +268,8 @@ def _least_number(line: Problem) -> bool:
         return False
     reached = [each * (have + count) for count in (_exact(line) - 1, _exact(line))]
     return bool(reached[0] <= goal < reached[1] if _says("more than")(line) else reached[0] < goal <= reached[1])
+
+
 def _factors(line: Problem) -> tuple[str, int, int, int] | None:
     """The one step of a problem that multiplies or divides whole numbers: sign, the two factors, their product."""
     steps = _lines(line)
@@ -350,6 +352,12 @@ def _grows(line: Problem) -> bool:
     return "/" not in _signs(line) and {"-", "*"} <= _signs(line) and _exact(line) % int(found[2]) == 0
 
 
+def _remainder(line: Problem) -> bool:
+    """A quotient and a remainder by a one-digit number."""
+    sizes = [value(given["number"]) for given in line["givens"] if given["quantity"] == "in each group"]
+    return line["answer"]["kind"] == "quotient_remainder" and len(sizes) == 1 and 2 <= sizes[0] <= 9 and _says(r"\bremain\b")(line)
+
+
 SHOWS: dict[str, Callable[[Problem], bool]] = {
     "1.OA.A.1": lambda p: _story(p, 20),
     "1.OA.A.2": lambda p: len(_lines(p)) == 1 and [one.sign for one in _lines(p)[0].operations] == ["+", "+"] and max(_numbers(p)) <= 20,
@@ -381,7 +389,7 @@ SHOWS: dict[str, Callable[[Problem], bool]] = {
     "3.OA.C.7": lambda p: _within_100(p) and max((_factors(p) or ("", 99, 99, 0))[1:3]) < 10,
     "3.NBT.A.3": _tens,
     "4.NBT.B.5": lambda p: (found := _digits_multiplied(p)) is not None and (found == (2, 2) or (found[0] == 1 and 2 <= found[1] <= 4)),
-    "4.NBT.B.6": lambda p: (found := _digits_divided(p)) is not None and found[0] == 1 and 3 <= found[1] <= 4,
+    "4.NBT.B.6": lambda p: _remainder(p) or ((found := _digits_divided(p)) is not None and found[0] == 1 and 3 <= found[1] <= 4),
     "5.NBT.B.5": lambda p: (found := _digits_multiplied(p)) is not None and found[0] >= 2,
     "5.NBT.B.6": lambda p: (found := _digits_divided(p)) is not None and found[0] == 2 and 3 <= found[1] <= 4,
     "6.NS.B.2": lambda p: (found := _digits_divided(p)) is not None and found[0] >= 2 and found[1] >= 4,

@@ -9,7 +9,7 @@ import pytest
 import sympy.external.gmpy
 from flint import fmpq
 
-from mathgen.asks.expression import Choice, Expr, Op, Quantity, Stat, Stated, Truth, Unknown
+from mathgen.asks.expression import Choice, Expr, Op, Quantity, QuotientRemainder, Stat, Stated, Truth, Unknown
 from mathgen.models.registry import problem_models
 from mathgen.problems.record import Problem
 from mathgen.trials.table import TrialTable
@@ -91,6 +91,12 @@ class Flint:
             winners = [label for label, number in zip(ask.goal.labels, values, strict=True) if number == best]
             assert len(winners) == 1
             return winners[0]
+        if isinstance(ask.goal, QuotientRemainder):
+            amount, size = (self.form(side, None).constant for side in ask.goal.exprs)
+            full = fmpq((amount / size).floor())
+            over = amount - full * size
+            wanted = {"full": full, "over": over, "needed": fmpq((amount / size).ceil())}
+            return f"{full} r {over}" if ask.goal.want == "both" else wanted[ask.goal.want]
         goal = ask.goal.expr
         for fact in ask.given:
             left, right = self.form(fact.left, goal), self.form(fact.right, goal)

@@ -10,7 +10,7 @@ from pathlib import Path
 import pytest
 from jinja2 import Environment, nodes
 
-from mathgen.asks.expression import Choice, Quantity, Truth
+from mathgen.asks.expression import Quantity, Value
 from mathgen.bank.desk import Desk
 from mathgen.bank.draw import drafts, stream
 from mathgen.models.registry import ProblemModel, problem_models
@@ -97,7 +97,7 @@ def test_each_ask_can_be_said_in_three_ways_that_differ_when_masked(model: Probl
 def _in_table(draft: Draft) -> bool:
     """Whether some given is a count of what was knocked down."""
     goal = draft.ask.goal
-    asked = None if isinstance(goal, Choice | Truth) else goal.expr
+    asked = goal.expr if isinstance(goal, Value) else None
     return any(isinstance(leaf, Quantity) and leaf.measure == "down" and leaf != asked for leaf in draft.leaves())
 
 

@@ -1,10 +1,10 @@
-"""Pins in pairs, on a small table; every answer, step and slip worked by hand."""
+"""Pins in pairs and in boxes, on a small table; every answer, step and slip worked by hand."""
 
 from __future__ import annotations
 
 import pytest
 
-from mathgen.asks.expression import PAIR, Ask, Op, Truth
+from mathgen.asks.expression import PAIR, Ask, Op, QuotientRemainder, Stated, Truth
 from mathgen.exact.demand import Demand
 from mathgen.proof.record import proved
 from tests.models.asked import every_draft, problem, quantity, worked
@@ -42,6 +42,61 @@ def test_a_row_worked_by_hand(goal: Truth, answer: str, relation: str, steps: tu
     assert worked(one) == (answer, relation, steps, slips)
     assert proved(one)
     assert one.standards == ("2.OA.C.3",)
+
+
+PINS = quantity("down", None, (1,))  # 9 + 8 = 17 pins
+BOTH, WHOLE = Demand("quotient_remainder"), Demand("whole")
+
+
+def each(size: int) -> Stated:
+    return Stated(size, "in each group")
+
+
+IN_BOXES = {
+    "quotient_and_remainder": (
+        QuotientRemainder(PINS, each(5)),
+        "3 R 2",
+        "5*x = 17 - Mod(17, 5)",
+        ("3 * 5 = 15", "17 - 15 = 2"),
+        {"P09": "2 R 3", "P10": "2 R 7", "P12": "4 R 3", "P11": "3 R 1"},
+    ),
+    "boxes_for_pins, full": (
+        QuotientRemainder(PINS, each(5), "full"),
+        "3",
+        "5*x = 17 - Mod(17, 5)",
+        ("3 * 5 = 15", "17 - 15 = 2", "15 / 5 = 3"),
+        {"P06": "4", "P07": "2"},
+    ),
+    "boxes_for_pins, needed": (
+        QuotientRemainder(PINS, each(5), "needed"),
+        "4",
+        "5*x = 17 - Mod(17, 5) + 5",
+        ("3 * 5 = 15", "17 - 15 = 2", "3 + 1 = 4"),
+        {"P05": "3", "P07": "2"},
+    ),
+    "boxes_for_pins, over": (
+        QuotientRemainder(PINS, each(6), "over"),
+        "5",
+        "x = Mod(17, 6)",
+        ("2 * 6 = 12", "17 - 12 = 5"),
+        {"P08": "2", "P13": "1"},
+    ),
+}
+
+
+@pytest.mark.parametrize("name", IN_BOXES)
+def test_a_row_of_boxes_worked_by_hand(name: str) -> None:
+    goal, *rest = IN_BOXES[name]
+    one = problem(name.partition(",")[0], TWO_GROUPS, 4, Ask(goal, (), BOTH if goal.want == "both" else WHOLE))
+    assert worked(one) == tuple(rest)
+    assert proved(one)
+    assert one.standards == (("4.NBT.B.6",) if goal.want == "both" else ("4.OA.A.3",))
+
+
+def test_something_is_always_over() -> None:
+    """17 pins: 16 of 17 would go into pairs; groups of 3 to 9 never hold all of a prime."""
+    sizes = {draft.roles["size"].number for draft in every_draft("quotient_and_remainder", TWO_GROUPS) if draft.roles["whole"] == PINS}
+    assert sizes == {3, 4, 5, 6, 7, 8} - {size for size in range(3, 9) if 17 // size in (17 % size, size)}
 
 
 def test_no_pin_is_paired_with_itself_in_the_next_trial() -> None:

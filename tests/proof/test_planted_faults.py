@@ -188,7 +188,7 @@ def step_untrue(problem: Problem) -> Problem | None:
 def step_from_nowhere(problem: Problem) -> Problem | None:
     """A true equality about numbers that nobody gave."""
     if isinstance(problem.answer.exact, str):
-        return problem._replace(steps=(*problem.steps, Step("977 + 1 = 978"))) if problem.answer.kind == "truth" else None
+        return problem._replace(steps=(*problem.steps, Step("977 + 1 = 978"))) if problem.answer.kind != "name" else None
     exact = Rational(problem.answer.exact)
     return problem._replace(steps=(*problem.steps, Step(f"977 + 1 = {978}"), Step(f"{exact} * 1 = {exact}")))
 
@@ -208,6 +208,35 @@ def no_for_yes(problem: Problem) -> Problem | None:
         return None
     word, exact = ("No", "false") if problem.answer.exact == "true" else ("Yes", "true")
     return problem._replace(answer=problem.answer._replace(exact=exact, shown=word, display=word, accepted=(word, exact)), slips=())
+
+
+def one_more_over(problem: Problem) -> Problem | None:
+    if problem.answer.kind != "quotient_remainder":
+        return None
+    full, over = problem.answer.shown.split(" R ")
+    text = f"{full} r {int(over) + 1}"
+    return problem._replace(
+        answer=problem.answer._replace(exact=text, shown=text.upper(), display=text.upper(), accepted=(text,)), slips=()
+    )
+
+
+def too_much_over(problem: Problem) -> Problem | None:
+    """One group fewer, and its pins over: amount = size * q + r still holds."""
+    if problem.answer.kind != "quotient_remainder":
+        return None
+    full, over = problem.answer.shown.split(" R ")
+    size = problem.ask.goal.size.number
+    text = f"{int(full) - 1} r {int(over) + size}"
+    return problem._replace(
+        answer=problem.answer._replace(exact=text, shown=text.upper(), display=text.upper(), accepted=(text,)), slips=()
+    )
+
+
+def remainder_displayed_wrong(problem: Problem) -> Problem | None:
+    if problem.answer.kind != "quotient_remainder":
+        return None
+    full, over = problem.answer.shown.split(" R ")
+    return problem._replace(answer=problem.answer._replace(display=f"{over} R {full}"))
 
 
 def yes_displayed_for_no(problem: Problem) -> Problem | None:
@@ -258,6 +287,9 @@ PLANTED = [
     no_for_yes,
     yes_displayed_for_no,
     odd_called_even,
+    one_more_over,
+    too_much_over,
+    remainder_displayed_wrong,
     wrong_number,
     wrong_name,
     wrong_shown,

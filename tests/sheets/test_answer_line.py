@@ -37,3 +37,8 @@ def test_a_ratio_has_two_places() -> None:
 def test_yes_and_no_are_circled():
     truth = Answer("truth", "false", "No", "No", ("No", "false"), Demand("truth"))
     assert answer_line(truth, words(2)) == {"kind": "truth", "unit": ""}
+
+
+def test_a_quotient_and_a_remainder_have_two_places():
+    both = Answer("quotient_remainder", "7 r 1", "7 R 1", "7 R 1", ("7 R 1", "7 r 1"), Demand("quotient_remainder"))
+    assert answer_line(both, words(4)) == {"kind": "quotient_remainder", "unit": ""}

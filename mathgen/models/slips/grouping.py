@@ -1,11 +1,11 @@
-"""Slips, section P: odd and even. Not in the research catalogue, which has no section for yes and no; common practice, no source.
+"""Slips, section P: odd and even, what is over. Not in the research catalogue; common practice, no source.
 
-Each is worked out from ``asked``, 1 where the question asks for pairs (even) and 0 where it asks for one over (odd).
+Those of odd and even are worked out from ``asked``, 1 where the question asks for pairs (even) and 0 where it asks for one over (odd).
 """
 
 from __future__ import annotations
 
-from mathgen.models.slips.rule import Wrong, slip
+from mathgen.models.slips.rule import Wrong, slip, whole
 
 
 def _said(number: int, asked: int) -> Wrong:
@@ -30,3 +30,49 @@ def pairs_up_the_standing(asked: int, standing: int) -> Wrong:
 @slip("P04", "Even numbers make pairs, with none over. Odd numbers have 1 over. Draw the pairs.")
 def takes_odd_for_even(asked: int, number: int) -> Wrong:
     return _said(number + 1, asked)
+
+
+@slip("P05", "The {items} that are over need one more.")
+def forgets_the_rest(full: int) -> Wrong:
+    return whole(full)
+
+
+@slip("P06", "The last one is not full. Count the full ones.")
+def counts_the_rest_as_full(full: int) -> Wrong:
+    return whole(full + 1)
+
+
+@slip("P07", "That is what is over. Read the question again.")
+def gives_what_is_over(over: int) -> Wrong:
+    return whole(over)
+
+
+@slip("P08", "That is how many are full. Read the question again.")
+def gives_the_full_ones(full: int) -> Wrong:
+    return whole(full)
+
+
+@slip("P09", "First say how many are full, then what is over.")
+def turns_round(full: int, over: int) -> Wrong:
+    return f"{over} r {full}"
+
+
+@slip("P10", "What is over still fills one more.")
+def stops_one_early(full: int, over: int, size: int) -> Wrong:
+    return f"{full - 1} r {over + size}" if full > 1 else None
+
+
+@slip("P11", "Take away the {items} in the full ones. Count again what is over.")
+def one_too_few_over(full: int, over: int) -> Wrong:
+    return f"{full} r {over - 1}" if over > 1 else None
+
+
+@slip("P13", "That many more would fill the last one. The question asks what is in none that is full.")
+def fills_the_last(over: int, size: int) -> Wrong:
+    return whole(size - over)
+
+
+@slip("P12", "Check with 1 more group: that takes more {items} than there are.")
+def one_group_too_many(full: int, over: int, size: int) -> Wrong:
+    """Goes past the number, and calls what is missing the remainder."""
+    return f"{full + 1} r {size - over}"
