@@ -30,7 +30,7 @@ def count(spans: Sequence[Span]) -> list[Wish]:
     if not names_something(rest):
         return [Wish("count", (EMPTY,))]
     try:
-        return [Wish("count", (gather(rest, union=True),))]
+        return [Wish("count", (gather(rest),))]
     except Clash:
         return [_share_count(spans, start)]
 

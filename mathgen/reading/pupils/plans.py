@@ -7,8 +7,9 @@ from collections.abc import Callable
 from mathgen.asks.expression import Choice
 from mathgen.exact.demand import Demand
 from mathgen.reading.pupils import wish_counts, wish_parts, wish_points, wish_series
+from mathgen.reading.pupils.bags import DIMENSIONS
 from mathgen.reading.pupils.plan import Picked, Plan, quantities_of
-from mathgen.reading.pupils.talk import Ask, Talk
+from mathgen.reading.pupils.talk import SINGLE, Ask, Talk
 from mathgen.reading.pupils.wish import Wish
 
 
@@ -28,11 +29,24 @@ def plan(talk: Talk, wish: Wish, form: Demand | None) -> Plan:
         talk.check_whole(talk.said.number, whole[0].scope)
     if talk.bare is not None and all(q.measure != talk.bare for q in quantities_of(made.goal)):
         raise Ask("Do you mean knocked down, or left standing?")
+    _same_scene(talk, made)
     cells = {cell for q in quantities_of(made.goal) for cell in talk.counts.cells(q.scope)}
     for quantity in talk.told:
-        if not cells.issuperset(talk.counts.cells(quantity.scope)):
+        about_them = any(bag.they for bag in wish.bags) and cells.issubset(talk.counts.cells(quantity.scope))
+        if not about_them and not cells.issuperset(talk.counts.cells(quantity.scope)):
             raise Ask(f"You tell me about {talk.size(quantity)}, but that plays no part in your question. What do you want to know?")
     return formed(talk, made, form)
+
+
+def _same_scene(talk: Talk, made: Plan) -> None:
+    """Hold the plan to the scene that was set first: "Look at trial 2. How many in trial 3?" is not plain."""
+    for part in DIMENSIONS:
+        said = getattr(talk.said, part)
+        if not isinstance(said, tuple) or talk.told or talk.compared or talk.went:
+            continue
+        every = getattr(talk.table, part)
+        if all(set(said).isdisjoint(getattr(q.scope, part) or every) for q in quantities_of(made.goal)):
+            raise Ask(f"Which {SINGLE[part]} do you mean?")
 
 
 def formed(talk: Talk, made: Plan, form: Demand | None) -> Plan:

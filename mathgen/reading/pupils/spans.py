@@ -101,7 +101,11 @@ class Scan:
                 got = self._other(place, found)
             place, spans = got
             found.extend(spans)
-        return negated(found)
+        found = negated(found)
+        standing = any(span.bag.measure == "standing" or span.bag.left or span.bag.up for span in found)
+        if not standing and any("after" in span.before and isinstance(span.bag.trials, tuple) for span in found):
+            raise NotRead("In that trial, or in the trials after it?")
+        return found
 
     # looking at tokens
 
@@ -173,7 +177,10 @@ class Scan:
         """A single trial at a place, with its noun, or without where it was named before."""
         if named and self._is(place, "LABEL") and not self._is(place, "NUM"):
             return place + 1, self._value(place, "LABEL")  # type: ignore[return-value]
+        start = place
         place, _ = self._led_in(place)
+        if not named and place > start:
+            return None  # what leads in is for the caller to see
         if self._is(place, "TRIALWORD") and self._is(place + 1, "LABEL"):
             return place + 2, self._value(place + 1, "LABEL")  # type: ignore[return-value]
         if self._is(place, "ORDER", "LAST"):
@@ -188,7 +195,7 @@ class Scan:
         """ "From trial 1 to trial 2", "between trial 1 and trial 2"."""
         if not self._is(place, "from", "between"):
             return None
-        first = self._one_trial(place + 1, False)
+        first = self._one_trial(self._led_in(place + 1)[0], False)
         if first is None:
             at = self._skip(place + 1, "TRIALWORD", "the", "their")
             first = (
@@ -229,7 +236,7 @@ class Scan:
             return place + 3, Span("bag", Bag(trials=labels))
         if self._is(place, "ORDER") and self._value(place, "ORDER") > len(self._trials) and self._is(place + 1, "TRIALWORD"):  # type: ignore[operator]
             raise NotRead(f"The table has only {len(self._trials)} trials.")
-        if self._is(place, "ORDER", "LAST") and self._is(place + 1, "and") and self._one_trial(place + 2, False):
+        if self._is(place, "ORDER", "LAST") and self._is(place + 1, "and") and self._one_trial(self._led_in(place + 2)[0], False):
             return self._trial_list(place, self._trials[int(str(self._value(place, "ORDER"))) - 1], place + 1)
         first = self._one_trial(place, False)
         if first is not None:
