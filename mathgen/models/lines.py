@@ -22,7 +22,7 @@ _GOALS = (30, 40, 50, 60, 75, 80, 90, 100, 120, 150, 200)
 _POINTS = (2, 3, 4, 5, 10)
 
 
-def _neighbors(view: TableView, spot: Spot, two: tuple[str, str], color: str | None) -> tuple[Quantity, Quantity] | None:
+def neighbors(view: TableView, spot: Spot, two: tuple[str, str], color: str | None) -> tuple[Quantity, Quantity] | None:
     """The counts of two groups in the same trials; each pair of groups is met once, at the class's spots."""
     if spot.groups is not None or not all(view.totals.complete(Scope((one,), spot.trials)) for one in two):
         return None
@@ -35,7 +35,7 @@ def level_scores(view: TableView) -> AskSpace:
     pairs = tuple(permutations(view.table.groups, 2)) if len(view.table.groups) <= 8 else tuple(combinations(view.table.groups, 2))
 
     def build(spot: Spot, two: tuple[str, str], color: str | None, rates: tuple[int, int]) -> Draft | None:
-        counts = _neighbors(view, spot, two, color)
+        counts = neighbors(view, spot, two, color)
         if counts is None:
             return None
         a, b = map(view.number, counts)
@@ -154,7 +154,7 @@ def points_won_and_lost(view: TableView) -> AskSpace:
 
 def _line(view: TableView, spot: Spot, two: tuple[str, str], color: str | None, points: int, start: int, wanted: str) -> Draft | None:
     """Two groups' counts and scores on one line: score = points * pins + start."""
-    counts = _neighbors(view, spot, two, color)
+    counts = neighbors(view, spot, two, color)
     if counts is None:
         return None
     a, b = map(view.number, counts)

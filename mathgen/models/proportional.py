@@ -1,18 +1,19 @@
-"""Proportional scores: the constant of proportionality, and how much one of two related numbers grows with the other."""
+"""Proportional scores: the constant of proportionality, how one number grows with another, two rates compared, proportional or not."""
 
 from __future__ import annotations
 
-from itertools import combinations
+from itertools import combinations, permutations
 
-from mathgen.asks.expression import Ask, Op, Stated, Value
+from mathgen.asks.expression import Ask, Choice, Op, Stated, Truth, Value
 from mathgen.exact.demand import Demand
 from mathgen.models.expressions import earned
+from mathgen.models.lines import neighbors
 from mathgen.models.registry import problem_model
 from mathgen.models.space import AskSpace
 from mathgen.models.view import Spot, TableView
 from mathgen.problems.draft import Draft
 
-_WHOLE = Demand("whole")
+_WHOLE, _NAME, _TRUTH = Demand("whole"), Demand("name"), Demand("truth")
 _POINTS = (2, 3, 4, 5, 6, 8, 10)
 
 
@@ -61,3 +62,60 @@ def growth_of_score(view: TableView) -> AskSpace:
         )
 
     return AskSpace((whose, trials, view.colors_or_all, _POINTS), build)
+
+
+_RATES = tuple(permutations(_POINTS, 2))
+
+
+@problem_model(skill="two rates compared")
+def steeper_line(view: TableView) -> AskSpace:
+    """Which of two proportional scores grows faster: the group with the greater score has the line that is less steep."""
+    pairs = tuple(combinations(view.table.groups, 2))
+
+    def build(spot: Spot, two: tuple[str, str], color: str | None, rates: tuple[int, int]) -> Draft | None:
+        counts = neighbors(view, spot, two, color)
+        if counts is None:
+            return None
+        (k, k2), (p, q) = map(view.number, counts), rates
+        # Neither more pins nor the greater score may point to the steeper line.
+        if min(k, k2) < 3 or (k > k2) == (p > q) or (p * k > q * k2) == (p > q) or p * k == q * k2 or {p, q} & {k, k2}:
+            return None
+        scores = Stated(p * k, "points in all"), Stated(q * k2, "points in all")
+        return Draft(
+            ask=Ask(Choice(two, (Op("/", (scores[0], counts[0])), Op("/", (scores[1], counts[1])))), (), _NAME),
+            roles={"pair": counts, "first": counts[0], "second": counts[1], "t1": scores[0], "t2": scores[1]},
+            structure="times",
+            slips=(("L32", (*two, p * k, q * k2)),),
+            unit=False,
+            wanted=frozenset({"groups"}),
+        )
+
+    return AskSpace((view.spots, pairs, view.colors_or_all, _RATES), build)
+
+
+@problem_model(skill="proportional or not")
+def is_proportional(view: TableView) -> AskSpace:
+    """Whether two scores are the same number of points for each pin."""
+    pairs = tuple(combinations(view.table.groups, 2))
+
+    def build(spot: Spot, two: tuple[str, str], color: str | None, rates: tuple[int, int]) -> Draft | None:
+        counts = neighbors(view, spot, two, color)
+        if counts is None:
+            return None
+        (k, k2), (p, q) = map(view.number, counts), rates
+        # The greater count has the greater score, or it would be seen at once.
+        if min(k, k2) < 3 or abs(k - k2) < 2 or (k > k2) != (p * k > q * k2) or p * k == q * k2 or {p, q} & {k, k2}:
+            return None
+        scores = Stated(p * k, "points in all"), Stated(q * k2, "points in all")
+        same = int(p == q)
+        return Draft(
+            ask=Ask(Truth(Op("/", (scores[0], counts[0])), "=", Op("/", (scores[1], counts[1]))), (), _TRUTH),
+            roles={"pair": counts, "first": counts[0], "second": counts[1], "t1": scores[0], "t2": scores[1]},
+            structure="is it so",
+            slips=(("L33", (same,)), ("L34", (abs(k - k2), abs(p * k - q * k2)))),
+            unit=False,
+        )
+
+    # About as many are proportional as are not: of two rates, only the order fits in which the greater count has the greater score.
+    rates = tuple(two for p, q in zip(_POINTS, (*_POINTS[1:], _POINTS[0]), strict=True) for two in ((p, p), (p, q), (q, p)))
+    return AskSpace((view.spots, pairs, view.colors_or_all, rates), build)

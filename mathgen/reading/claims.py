@@ -25,6 +25,7 @@ from mathgen.reading.meaning import (
     EquationIs,
     GoalMean,
     GoalScore,
+    Grid,
     Growing,
     InBoxes,
     InPairs,
@@ -72,7 +73,7 @@ from mathgen.reading.mentions import DIMENSIONS, Dimension
 from mathgen.reading.one_whole import equal_fraction, part_of, the_fraction
 from mathgen.reading.pairs import in_boxes, in_pairs
 from mathgen.reading.points import classes, one_set, same_points, same_racks
-from mathgen.reading.proportional import growing, proportional
+from mathgen.reading.proportional import grid, growing, proportional
 from mathgen.reading.rates import same_ratio
 from mathgen.reading.score_lines import goal_score, one_line, starting_scores
 from mathgen.reading.scoring import bonus_points, equation_is, letter_is, points_each, rule_is, score_is
@@ -417,6 +418,7 @@ _TAKE = {
     GoalScore: goal_score,
     Proportional: proportional,
     Growing: growing,
+    Grid: grid,
 }
 
 

@@ -414,6 +414,14 @@ class Proportional(NamedTuple):
 
     measure: Measure
     np: Np
+    each: bool = False  # "for each group": each at its own rate
+
+
+class Grid(NamedTuple):
+    """ "Each point on a grid shows a number of pins knocked down and a score." """
+
+    measure: Measure
+    np: Np
 
 
 class Growing(NamedTuple):
@@ -429,7 +437,7 @@ Claim = (
     Count | EachTrial | Portion | Series | More | Times | NextSet | SameRate | Points | PointsEarned | ShareOut | GoalMean
     | OneMoreTrial | TrialCount | Some | TheseWere | TotalWas | AllTheOthers | Look | Against | Rounding | RuleIs | EquationIs
     | LetterIs | PointsEach | BonusPoints | ScoreIs | StartingScores | OneLine | GoalScore | PartOf | NextGoal | TheFraction
-    | EqualFraction | InPairs | PickOne | Choices | SameRatio | SameInTrials | ShareFraction | Proportional | Growing
+    | EqualFraction | InPairs | PickOne | Choices | SameRatio | SameInTrials | ShareFraction | Proportional | Growing | Grid
     | OneMoreTrial | TrialCount | Some | TheseWere | TotalWas | AllTheOthers | Look | Against | Rounding
     | PartOf | NextGoal | TheFraction | EqualFraction
     | RuleIs | EquationIs | LetterIs | PointsEach | BonusPoints | ScoreIs

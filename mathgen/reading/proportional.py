@@ -2,14 +2,14 @@
 
 from __future__ import annotations
 
-from mathgen.asks.expression import Op, Stated, Value
-from mathgen.reading.asked import WHOLE, Asked
+from mathgen.asks.expression import Choice, Op, Quantity, Stated, Truth, Value
+from mathgen.reading.asked import NAME, TRUTH, WHOLE, Asked
 from mathgen.reading.evaluate import evaluate
-from mathgen.reading.meaning import Growing, Np, Proportional
+from mathgen.reading.meaning import Grid, Growing, Np, Proportional
 from mathgen.reading.scoring import EARNS, SCORE
 from mathgen.reading.tokens import NotRead
 from mathgen.reading.told import Fact, Told
-from mathgen.reading.wanted import Constant, Growth
+from mathgen.reading.wanted import Constant, Growth, InProportion, Steeper
 from mathgen.scenario.words import Scenario
 
 
@@ -32,9 +32,18 @@ def growing(told: Told, claim: Growing) -> None:
     told.mentions.resolve("colors", claim.np.colors)
 
 
+def grid(told: Told, claim: Grid) -> None:
+    """Keep what the points on a grid show."""
+    if told.scoring.grid is not None:
+        raise NotRead("two grids are told of")
+    told.scoring.grid = claim
+    told.open["grid"] = "the grid"
+    told.mentions.resolve("colors", claim.np.colors)
+
+
 def constant(_: Constant, told: Told, __: Scenario) -> Asked:
     state = told.scoring
-    if state.proportional is None or len(state.scores) != 1 or state.each or state.rule or state.line is not None:
+    if state.proportional is None or state.proportional.each or len(state.scores) != 1 or state.each or state.rule or state.line is not None:
         raise NotRead("it is not said what the score is proportional to")
     [score] = state.scores
     count = told.quantity(state.proportional.measure, score.np._replace(colors=state.proportional.np.colors))
@@ -51,3 +60,43 @@ def growth(question: Growth, told: Told, _: Scenario) -> Asked:
     if evaluate(goal, told.counts) <= 0:
         raise NotRead(f"{question.letter} did not grow")
     return Asked("line", Value(goal), WHOLE, (first, last), ("growing",))
+
+
+def _rates(told: Told, about: Proportional | Grid) -> tuple[list[Op], list[Quantity]]:
+    """The scores of two groups, each over the count that earned it.
+
+    Raises:
+        NotRead: other than two scores are told, they are those of one group, or other points are told of besides.
+    """
+    state = told.scoring
+    if len(state.scores) != 2 or state.each or state.rule or state.line is not None or state.bonus is not None:
+        raise NotRead("two scores have to be told of")
+    counts = [told.quantity(about.measure, score.np._replace(colors=about.np.colors)) for score in state.scores]
+    first, second = (count.scope for count in counts)
+    if first.groups == second.groups or first._replace(groups=None) != second._replace(groups=None):
+        raise NotRead("the scores have to be those of two groups in the same trials")
+    return [Op("/", (Stated(int(score.number.value), SCORE), count)) for score, count in zip(state.scores, counts, strict=True)], counts
+
+
+def steeper(question: Steeper, told: Told, _: Scenario) -> Asked:
+    claim = told.scoring.proportional
+    if claim is None or not claim.each:
+        raise NotRead("each group has to have a line of its own")
+    rates, counts = _rates(told, claim)
+    if question.np is not None:
+        colors = question.np.colors
+        if any(told.quantity(claim.measure, score.np._replace(colors=colors)) not in counts for score in told.scoring.scores):
+            raise NotRead("the graph is about something else")
+    names = tuple(label for count in counts for label in count.scope.groups or ())
+    if len(names) != 2:
+        raise NotRead("it is not said which groups are compared")
+    return Asked("line", Choice(names, tuple(rates)), NAME, tuple(counts), ("proportional", "score 1", "score 2"))
+
+
+def in_proportion(question: InProportion, told: Told, _: Scenario) -> Asked:
+    state = told.scoring
+    if state.proportional is not None or (question.measure is None) != (state.grid is not None):
+        raise NotRead("it is not said what the scores are held against")
+    about = state.grid or Grid(question.measure or "down", question.np or Np())
+    (left, right), counts = _rates(told, about)
+    return Asked("line", Truth(left, "=", right), TRUTH, tuple(counts), ("grid", "score 1", "score 2"))

@@ -4,16 +4,24 @@ from __future__ import annotations
 
 from mathgen.reading.chart import Clash, Rule, rule
 from mathgen.reading.facts import Claims, at
-from mathgen.reading.meaning import Growing, Labels, Proportional, ScoreIs
+from mathgen.reading.meaning import Grid, Growing, Labels, Proportional, ScoreIs
 from mathgen.reading.meaning import Np as Place
 from mathgen.reading.noun_phrases import always, measured, what
 from mathgen.reading.tokens import Number
-from mathgen.reading.wanted import Constant, Growth
+from mathgen.reading.wanted import Constant, Growth, InProportion, Steeper
 from mathgen.trials.scope import Measure
 
 
 def _proportional(colors: Labels, measure: Measure) -> Claims:
     return (Proportional(measured(measure, "down", "standing"), what(colors)),)
+
+
+def _of_each(colors: Labels, measure: Measure) -> Claims:
+    return (Proportional(measured(measure, "down", "standing"), what(colors), True),)
+
+
+def _grid(colors: Labels, measure: Measure) -> Claims:
+    return (Grid(measured(measure, "down", "standing"), what(colors)),)
 
 
 def _with_k(y: str, again: str, x: str, colors: Labels, measure: Measure) -> Claims:
@@ -39,6 +47,10 @@ RULES: tuple[Rule, ...] = (
     rule("fact", "a score is proportional to the number of <things> <that_outcome>", _proportional),
     rule("fact", "the equation LETTER = kx gives the score LETTER for LETTER <things> <that_outcome>", _with_k),
     rule("fact", "a line through the origin shows the score for each number of <things> <that_outcome>", _proportional),
+    rule("fact", "for each group , a score is proportional to the number of <things> <that_outcome>", _of_each),
+    rule("fact", "for each group , a line through the origin shows the score for each number of <things> <that_outcome>", _of_each),
+    rule("fact", "each point on a grid shows a number of <things> <that_outcome> and a score", _grid),
+    rule("fact", "<when> , the point is <point> and <point>", lambda when, one, other: at(when, (*one, *other))),
     rule("fact", "<when> , the line goes through <point>", at),
     rule("fact", "the score of <who> was WHOLE", lambda who, n: (ScoreIs(Place(who), n),)),
     rule("fact", "the equation LETTER = TERM gives the points LETTER for LETTER <things> <that_outcome>", _growing),
@@ -49,6 +61,14 @@ RULES: tuple[Rule, ...] = (
     ),
     rule("ask", "what is the constant of proportionality", always(Constant())),
     rule("ask", "what is the value of LETTER", _constant_k),
+    rule("ask", "which group has the steeper line", always(Steeper())),
+    rule("ask", "which group has the steeper graph of the score against the number of <things>", lambda c: Steeper(what(c))),
+    rule(
+        "ask",
+        "are these scores proportional to the numbers of <things> <that_outcome>",
+        lambda c, m: InProportion(measured(m, "down", "standing"), what(c)),
+    ),
+    rule("ask", "do both points lie on one line through the origin", always(InProportion())),
     rule("ask", "how much greater is LETTER for TRIALS than for TRIALS", lambda p, last, first: Growth(p, first, last)),
     rule("ask", "by how much did LETTER grow from TRIALS to TRIALS", Growth),
 )

@@ -16,6 +16,7 @@ from mathgen.reading.meaning import (
     EquationIs,
     GoalMean,
     GoalScore,
+    Grid,
     Growing,
     InBoxes,
     InPairs,
@@ -80,6 +81,7 @@ class Scoring:
     goal: GoalScore | None = None
     proportional: Proportional | None = None
     growing: Growing | None = None
+    grid: Grid | None = None
 
 
 @dataclass(eq=False, repr=False)

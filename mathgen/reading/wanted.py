@@ -370,6 +370,19 @@ class Constant(NamedTuple):
     """ "What is the constant of proportionality?" """
 
 
+class Steeper(NamedTuple):
+    """ "Which group has the steeper line?"; with what is counted, "the steeper graph of the score against the number of pins"."""
+
+    np: Np | None = None
+
+
+class InProportion(NamedTuple):
+    """ "Are these scores proportional to the numbers of pins knocked down?"; of points on a grid, whether they lie on one line."""
+
+    measure: Measure | None = None
+    np: Np | None = None
+
+
 class Growth(NamedTuple):
     """ "How much greater is p for Trial 2 than for Trial 1?" """
 
@@ -424,6 +437,8 @@ Question = (
     | NextIs
     | Pairs
     | Constant
+    | Steeper
+    | InProportion
     | Growth
 )
 

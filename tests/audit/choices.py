@@ -11,6 +11,7 @@ from sympy import Rational
 
 from tests.audit.printed import value
 from tests.audit.results import Label, Reach
+from tests.audit.told_scores import score_told
 from tests.audit.wording import Named, Texts, sentences
 from tests.audit.working import greatest, largest_allowed, number_faults
 
@@ -83,6 +84,12 @@ def _wins(winner: str, rivals: list[str], reach: Reach, most: bool, values: tupl
             label = next(one for one in texts.results.trials if texts.called_trial(one) == rival)
         own = Reach(*((label,) if part == () else part for part in reach))
         standing = dict(texts.words.after)["standing"] in sentences(text)[-1]
+        if "steeper" in text:  # a score that the words tell, for each pin that earned it
+            score, pins = score_told(text, texts.called(rival)), texts.results.total("down", own)
+            if score is None or not pins:
+                return False
+            found[rival.casefold()] = Rational(score, pins)
+            continue
         # "were the greater fraction, red or gold?": both are parts of one whole, of every color.
         whole = own._replace(colors=None) if re.search(r"were the greater (fraction|part)", sentences(text)[-1]) else own
         top, bottom = texts.results.total("standing" if standing else "down", own), texts.results.total("set_up", whole)

@@ -435,6 +435,8 @@ SHOWS: dict[str, Callable[[Problem], bool]] = {
     "7.EE.B.4a": _two_step_equation,
     "6.EE.C.9": _grows,
     "7.RP.A.2b": _constant,
+    "7.RP.A.2a": lambda p: p["answer"]["demands"] == "truth" and _says(r"scores proportional to .+\?|line through the origin\?")(p),
+    "8.EE.B.5": lambda p: _compares(p) and _says("steeper")(p) and _says("proportional|through the origin")(p),
     "7.EE.B.4b": _least_number,
     "8.EE.C.7b": _both_sides,
     "8.EE.C.8c": _two_unknowns,

@@ -6,7 +6,10 @@ import re
 from collections.abc import Iterator
 from typing import Any
 
+from sympy import Rational
+
 from tests.audit.results import Reach
+from tests.audit.told_scores import score_told
 from tests.audit.wording import Texts, sentences
 from tests.audit.working import solutions
 
@@ -24,6 +27,8 @@ def faults(line: dict[str, Any], texts: Texts) -> Iterator[str]:
         yield "the answer stands in the text"
     told = _pairs(line, texts)
     if told is None:
+        told = _proportional(line, texts)
+    if told is None:
         yield "the audit does not know what is to be judged"
     elif told != (answer["value"] == "true"):
         yield f"the rows say {told}"
@@ -40,3 +45,21 @@ def _pairs(line: dict[str, Any], texts: Texts) -> bool | None:
     if solutions(line["relation"]) != (count % 2,):
         return None
     return (count % 2 == 0) == bool(paired)
+
+
+def _proportional(line: dict[str, Any], texts: Texts) -> bool | None:
+    """ "Are these scores proportional to the numbers of pins knocked down?", "Do both points lie on one line through the origin?" """
+    text = line["text"]
+    if not re.search(r"scores proportional to the numbers of .+\?|one line through the origin\?", sentences(text)[-1]):
+        return None
+    named, (first, second) = texts.named(text), texts.named(text).groups
+    rates = []
+    for group in (first, second):
+        score = score_told(text, texts.called(group))
+        count = texts.results.total("down", Reach((group,), named.trials or None, named.colors or None))
+        if score is None or not count:
+            return None
+        rates.append(Rational(score, count))
+    if solutions(line["relation"]) not in ((rates[0] - rates[1],), (rates[1] - rates[0],)):
+        return None
+    return bool(rates[0] == rates[1])

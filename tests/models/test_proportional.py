@@ -20,19 +20,33 @@ ROWS = {
         Scope(("Herons",), (1,), ("gold",)), (4,), 6,
         "8", "x = 4*(5 - 3)", ("5 - 3 = 2", "4 * 2 = 8"), {"L29": "2", "L30": "20", "L31": "32"},
     ),
+    # Gold pins of both trials: the Owls 4 + 2 = 6, the Herons 3 + 5 = 8.
+    "steeper_line": (
+        Scope(("Owls",), None, ("gold",)), (30, 32), 8,
+        "Owls", "x = Max(30/6, 32/8)", ("30 / 6 = 5", "32 / 8 = 4"), {"L32": "Herons"},
+    ),
+    "is_proportional": (
+        Scope(("Owls",), None, ("gold",)), (30, 40), 7,
+        "Yes", "x = 30/6 - 40/8", ("30 / 6 = 5", "40 / 8 = 5"), {"L34": "No"},
+    ),
+    "is_proportional, not": (
+        Scope(("Owls",), None, ("gold",)), (30, 32), 7,
+        "No", "x = 30/6 - 32/8", ("30 / 6 = 5", "32 / 8 = 4"), {"L33": "Yes"},
+    ),
 }  # fmt: skip
 
 
 @pytest.mark.parametrize("row", ROWS)
 def test_each_model_by_hand(row: str) -> None:
     scope, numbers, grade, *expected = ROWS[row]
+    name = row.partition(",")[0]
     found = [
         draft
-        for draft in every_draft(row, TWO_GROUPS)
+        for draft in every_draft(name, TWO_GROUPS)
         if draft.roles.get("down", draft.roles.get("first")).scope == scope
         and tuple(one.number for one in draft.roles.values() if isinstance(one, Stated)) == numbers
     ]
-    one = said(row, TWO_GROUPS, grade, found[0])
+    one = said(name, TWO_GROUPS, grade, found[0])
     assert worked(one) == tuple(expected)
     assert proved(one), one.proof
 

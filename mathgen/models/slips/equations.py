@@ -168,3 +168,21 @@ def later_value(value: int) -> Wrong:
 @slip("L31", "How much greater means a difference.")
 def values_added(value: int) -> Wrong:
     return whole(value)
+
+
+@slip("L32", "A greater score is not enough. How many points go with just one?")
+def greater_score_is_steeper(first: str, second: str, score: int, score2: int) -> Wrong:
+    """Not in the research catalogue: the height of a point is taken for the slope of its line."""
+    return None if score == score2 else (first if score > score2 else second)
+
+
+@slip("L33", "Both grow, but do not have to grow at the same rate. Divide each score.")
+def growing_is_proportional(same: int) -> Wrong:
+    """Not in the research catalogue: common practice, no source."""
+    return None if same else "true"
+
+
+@slip("L34", "Do not compare by taking away. Divide each score.")
+def compares_differences(counts: int, scores: int) -> Wrong:
+    """Not in the research catalogue: the additive error of ratios, held against a score and its count."""
+    return "false" if counts != scores else None
