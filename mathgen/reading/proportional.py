@@ -43,10 +43,11 @@ def grid(told: Told, claim: Grid) -> None:
 
 def constant(_: Constant, told: Told, __: Scenario) -> Asked:
     state = told.scoring
-    if state.proportional is None or state.proportional.each or len(state.scores) != 1 or state.each or state.rule or state.line is not None:
+    claim = state.proportional
+    if claim is None or claim.each or len(state.scores) != 1 or state.each or state.rule or state.line is not None:
         raise NotRead("it is not said what the score is proportional to")
     [score] = state.scores
-    count = told.quantity(state.proportional.measure, score.np._replace(colors=state.proportional.np.colors))
+    count = told.quantity(claim.measure, score.np._replace(colors=claim.np.colors))
     goal = Op("/", (Stated(int(score.number.value), SCORE), count))
     return Asked("line", Value(goal), WHOLE, (count,), ("proportional", "score 1"))
 

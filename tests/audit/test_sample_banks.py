@@ -13,7 +13,10 @@ from tests.audit.audit import audit_bank
 from tests.audit.banks import GRADES, NAMES, lines, sample, sample_problems, words
 from tests.audit.results import Results
 
-AUDITOR = ("answers", "asked", "audit", "choices", "givens", "points", "printed", "published", "results", "standards", "wording", "working")
+AUDITOR = (
+    "answers", "asked", "audit", "choices", "givens", "points", "printed", "published", "results", "standards", "told_scores",
+    "truths", "wording", "working",
+)  # fmt: skip
 
 
 @pytest.mark.parametrize("name", NAMES)
