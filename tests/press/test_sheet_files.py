@@ -69,18 +69,14 @@ def test_room_is_never_more_than_is_of_use(grade: int) -> None:
     assert max(rooms(worksheet(grade, count=8))) < 60 * 1.3
 
 
-@pytest.mark.parametrize("grade", [2, 4, 7])
-def test_saving_paper_is_denser(grade: int) -> None:
-    """The same problems on no more sides, with less room in all."""
-    usual, dense = worksheet(grade, count=8), worksheet(grade, count=8, layout="save-paper")
-    assert len(dense.pages) <= len(usual.pages)
-    assert sum(rooms(dense)) < sum(rooms(usual))
-    assert len(rooms(dense)) == len(rooms(usual))
-
-
-def test_saving_paper_saves_a_side_where_problems_are_short() -> None:
-    sides = [[len(worksheet(grade, count=8, layout=layout).pages) for grade in (4, 5, 6, 7)] for layout in ("more-room", "save-paper")]
-    assert sum(sides[1]) < sum(sides[0])
+def test_saving_paper_takes_no_more_sides_and_in_most_grades_fewer() -> None:
+    """The same eight problems, grade by grade."""
+    grades = tuple(range(1, 9))
+    usual, dense = ([worksheet(grade, count=8, layout=layout) for grade in grades] for layout in ("more-room", "save-paper"))
+    assert [len(rooms(one)) for one in usual] == [len(rooms(one)) for one in dense]
+    saved = [len(one.pages) - len(other.pages) for one, other in zip(usual, dense, strict=True)]
+    assert min(saved) >= 0
+    assert sum(one > 0 for one in saved) >= 4
 
 
 def test_pages_that_hold_one_problem_are_said() -> None:
