@@ -224,7 +224,7 @@ def _one_question(spans: Sequence[Span]) -> None:
         raise NotRead(_TWO)
     if others and stats:
         raise NotRead(_TWO)
-    if forms and (stats or (others and "DIFF" not in others)):
+    if forms and (stats or (others and others[0] not in ("DIFF", "CHANCE"))):
         raise NotRead(_TWO)
     if kinds.count("WHATIS") > 1 and "and" in kinds:
         raise NotRead(_TWO)

@@ -28,7 +28,7 @@ _CONTRACTIONS = {
     **{f"{word}s": f"{word} is" for word in ("what", "who", "how", "where")},
     "im": "i am", "ill": "i will", "theyre": "they are", "cant": "can not", "wont": "will not", "couldnt": "could not",
     "wats": "what is", "wots": "what is",
-    "lets": "let us", "u": "you", "thats": "that is", "id": "i would", "n": "and", "nd": "and", "theres": "there is",
+    "where": "that", "lets": "let us", "u": "you", "thats": "that is", "id": "i would", "n": "and", "nd": "and", "theres": "there is",
 }  # fmt: skip
 CUES = frozenset[str](_LISTS["cues"])
 _SMALL = frozenset[str](_LISTS["small"]["words"])
@@ -239,7 +239,13 @@ class Hearing:
         text = re.sub(r"'s\b|(?<=s)'(?=\s|$|,)", "", text, flags=re.IGNORECASE)
         text = re.sub(r"(?<=[^\W\d_])-(?=[^\W\d_])", " ", text)
         words: list[tuple[str, str]] = []  # as typed, in the spelling that is known
-        for mark in _MARKS.findall(text):
+        marks = _MARKS.findall(text)
+        priced = re.search(r"\b(?:points?|worth|pts?)\b", text, re.IGNORECASE) is not None
+        for place, mark in enumerate(marks):
+            before = marks[place - 1] if place else ""
+            after_price = priced and mark == "," and (before.isdigit() or read_cardinal((folded(before),)) is not None)
+            if after_price and "".join(marks[place + 1 : place + 2]).isalpha():
+                words.append((mark, mark))  # "gold is worth 2, blue ...": not 2 blue ones
             if mark in (",", '"', "#", "'"):
                 continue
             lowered = {"&": "and", "+": "and", "=": "is"}.get(mark, folded(mark))
@@ -291,7 +297,7 @@ class Hearing:
         if number is not None:
             kinds = self._kinds_of(number)
             return 1, Token(typed[place], tuple(kinds), tuple(kinds.values()))
-        if words[place] in (":", "/"):
+        if words[place] in (":", "/", ","):
             return 1, Token(words[place], (words[place],), (None,))
         raise self._unknown(typed[place], words[place])
 

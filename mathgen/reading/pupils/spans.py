@@ -491,6 +491,8 @@ class Scan:
             return place + 1, [Span("do", text=text)]
         if "group" in kinds:
             return place + 1, [Span("groupword", text=text)]
+        if "," in kinds:
+            return place + 1, []
         if "that" in kinds:
             return place + 1, [Span("that")]
         if "by" in kinds and self._is(place + 1, "HOWMANY", "HOWMUCH", "PERCENT"):

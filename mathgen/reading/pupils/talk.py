@@ -39,6 +39,7 @@ class Talk:
     told: list[Quantity] = field(default_factory=list)  # counts told with their numbers, each of them true
     compared: tuple[Quantity, Quantity] | None = None
     sign: int = 1  # how they were compared: more, or fewer (-1)
+    chosen_in: bool = False  # a group was chosen by what it did in some trials only
     went: tuple[Label, ...] = ()
     bare: Measure | None = None  # what a sentence without a number speaks of
     prices: tuple[tuple[Bag, Number], ...] = ()
@@ -71,6 +72,10 @@ class Talk:
             raise Ask("Which group do you mean?")
         if bag.that_trial and bag.trials is None and self.said.trials is None:
             raise Ask("Which trial do you mean?")
+        if self.chosen_in and bag.trials is None and not bag.that_trial:
+            raise Ask("In which trial?")
+        if bag.they and bag.groups is None and self.said.groups is None and self.said.measure is None and bag.measure != "set_up":
+            raise Ask('I can not tell what "they" or "it" stands for. Which group do you mean?')
         made = bag._asdict()
         for part in DIMENSIONS:
             if made[part] is None:
@@ -236,6 +241,9 @@ class Talk:
         if len(winners) != 1:
             raise Ask(f"There is more than one such {SINGLE[part]}: {' and '.join(map(str, winners))}.")
         self.said = only(self.said, part, winners)
+        self.chosen_in = part == "groups" and bag.trials not in (None, "all")
+        if part == "trials":
+            self.said = only(self.said, "groups", bag.groups)
 
     def note(self, bag: Bag) -> None:
         """Remember what was spoken of."""

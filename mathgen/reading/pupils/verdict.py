@@ -45,7 +45,7 @@ _GOT_BETTER = re.compile(r"\b(?:got|get|gets|did|do)\s+(?:(?:way|much|a lot|a bi
 _COUNTED = re.compile(r"\bhow\s+(?:many|much|menny|meny)\b", re.IGNORECASE)
 _ELSEWHERE = re.compile(
     r"\bwhy\b|\bhow (?:fast|tall|old|heavy|far|long|big|high|wide|loud|mean|hard|strong)\b|\bwhat (?:time|day|name)\b"
-    r"|\bwhat is your\b|\bwhere\b"
+    r"|\bwhat is your\b|(?<!\btrial )(?<!\bgroup )\bwhere\b"
     r"|\bignore\b|\bwhat does\b|\bhow come\b|\bhow much (?:water|money|time)\b",
     re.IGNORECASE,
 )

@@ -43,3 +43,13 @@ def test_what_is_not_answered_says_why(question: str, verdicts: tuple[str, ...],
 def test_steps_end_in_the_answer():
     outcome = verdict("how many pins did the owls and the wrens knock down altogether in trial 1")
     assert outcome.steps[-1].endswith(f": {outcome.value}")
+
+
+def test_they_are_those_spoken_of_or_nobody():
+    told = verdict("Find the trial where the owls knocked down the most pins. How many pins did they knock down in that trial?")
+    assert "Owls" in told.read_as
+    for question in (
+        "Look at trial 2. How many pins did they knock down?",
+        "Find the group that knocked down the most pins in trial 1. How many gold pins did they knock down?",
+    ):
+        assert verdict(question).verdict == "ask", question
