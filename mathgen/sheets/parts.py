@@ -14,9 +14,14 @@ Part = dict[str, Any]
 
 # "2 1/4" and "9/12". A slash between spaces is a division sign.
 _FRACTION = r"(?<![\w/.])(?:(?P<whole>\d+) )?(?P<top>\d+)/(?P<bottom>\d+)(?![\w/])(?!\.\d)"
-# What one line must hold together: a number sentence with a blank, a count and its noun, "Trial" and its number. A percent of a
-# fraction is no count.
-_TOGETHER = r"(?P<kept>(?<!\w)(?:\d+|__) [+-] (?:\d+|__) = \d+\b|\b(?:Trial|Group|Round) \d+\b|(?<![\w/.])\d+ [^\W\d_]+|\b[a-z]-[a-z]+\b)"
+# What one line must hold together: an equation, an expression with brackets, a count and its noun, "Trial" and its number. A
+# percent of a fraction is no count.
+_TERM = r"(?:\d*[a-z]|\d+|__)"
+_SIDE = rf"{_TERM}(?: [+×−-] {_TERM})*"
+_TOGETHER = (
+    rf"(?P<kept>(?<![\w/.])(?:\(\d+ [+−-] \d+\) × \d+|{_SIDE} = {_SIDE}(?!\w))"
+    r"|\b(?:Trial|Group|Round) \d+\b|(?<![\w/.])\d+ [^\W\d_]+|\b[a-z]-[a-z]+\b)"
+)
 _NOT = r"\b(?P<not>not)\b"
 _FRACTIONS = re.compile(_FRACTION)
 _SIGNS = ((" - ", " \N{MINUS SIGN} "), (" * ", " \N{MULTIPLICATION SIGN} "), (" / ", " \N{DIVISION SIGN} "))
