@@ -20,7 +20,7 @@ from mathgen.models.slips import slip_rule
 
 _NAMES_MOST = 2  # a name is the answer at most twice on a sheet
 _CLASHES_MOST = 1  # problems whose words point the wrong way
-_LEVELS = {"support": 0, "on grade": 1, "challenge": 2}
+LEVELS = {"support": 0, "on grade": 1, "challenge": 2}
 
 
 def choose(pool: Pool, count: int, own_at_least: int) -> list[Candidate]:
@@ -42,17 +42,17 @@ def _take_turns(models: dict[str, list[Candidate]], count: int, chosen: list[Can
         # The model used least has its turn; among equals the one whose skill was used least.
         order = sorted(models, key=lambda name: (uses[name], skills[models[name][0].model.skill]))
         for name in order:
-            best = _best(models[name], chosen)
-            if best is not None:
-                chosen.append(best)
+            suited = best(models[name], chosen)
+            if suited is not None:
+                chosen.append(suited)
                 break
         else:
             return
 
 
-def _best(candidates: Iterable[Candidate], chosen: list[Candidate]) -> Candidate | None:
+def best(candidates: Iterable[Candidate], chosen: list[Candidate]) -> Candidate | None:
     """The candidate that suits the sheet best, or None where each clashes with something."""
-    fitting = [one for one in candidates if _fits(one, chosen)]
+    fitting = [one for one in candidates if fits(one, chosen)]
     if not fitting:
         return None
     labels = Counter(label for one in chosen for label in labels_of(one))
@@ -74,7 +74,8 @@ def _showing(slips: tuple[tuple[str, tuple[int | str, ...]], ...], exact: object
     return len({one if isinstance(one, str) else Rational(*one) for one in wrong} - {exact})
 
 
-def _fits(one: Candidate, chosen: list[Candidate]) -> bool:
+def fits(one: Candidate, chosen: list[Candidate]) -> bool:
+    """Whether a candidate may join those chosen."""
     if isinstance(one.exact, str) and sum(other.exact == one.exact for other in chosen) >= _NAMES_MOST:
         return False
     if tips(one.exact, Counter(other.exact for other in chosen)):
@@ -96,7 +97,7 @@ def labels_of(candidate: Candidate) -> tuple[str, ...]:
 
 def in_order(chosen: list[Candidate]) -> list[Candidate]:
     """Print order: level by level, easy to hard, and within a level no two neighbors of one model where that can be."""
-    rising = sorted(chosen, key=lambda one: (_LEVELS[one.level], one.difficulty))
+    rising = sorted(chosen, key=lambda one: (LEVELS[one.level], one.difficulty))
     ordered: list[Candidate] = []
     while rising:
         last = ordered[-1].model.name if ordered else ""
@@ -134,7 +135,7 @@ def parallel(first: list[Candidate], pool: Pool, taken: list[Candidate]) -> tupl
             for one in candidates
             if all(one.draft.ask != other.draft.ask for other in used)
             and (isinstance(one.exact, str) or one.exact != model_of.exact)
-            and _fits(one, form)
+            and fits(one, form)
         ]
         if not fresh:
             missing.append(slot)

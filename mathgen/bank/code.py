@@ -25,6 +25,7 @@ _CURRICULA = ("ccss", "england")
 _SCENARIOS = ("ramp", "seeds")
 _LONG = ("count", "pages", "minutes")
 _WIDTHS = {  # bits of each field
+    "tiers": 1,
     "release": 6,
     "digest": 24,
     "seed": 14,
@@ -85,6 +86,7 @@ def sheet_code(plan: SheetPlan, table: TrialTable, scenario: str) -> str:
             "curriculum": _CURRICULA.index(plan.curriculum),
             "scenario": _SCENARIOS.index(scenario),
             "choices": plan.choices,
+            "tiers": plan.tiers,
         }
     else:
         wishes = repr((plan, scenario)).encode()
@@ -154,6 +156,7 @@ def _decoded(values: dict[str, int]) -> Decoded:
         layout="save-paper" if values["layout"] else "more-room",
         large_print=bool(values["large"]),
         choices=bool(values["choices"]),
+        tiers=bool(values["tiers"]),
     )
     if values["long"]:
         plan = replace(plan, **{_LONG[values["long"] - 1]: values["length"]})  # type: ignore[arg-type]

@@ -30,6 +30,12 @@ class SheetPlan:
     layout: Literal["more-room", "save-paper"] = "more-room"
     large_print: bool = False
     choices: bool = False  # answers to choose from
+    tiers: bool = False  # three forms, one a level, of the same standards
+
+    @property
+    def form_count(self) -> int:
+        """How many forms there are."""
+        return 3 if self.tiers else self.forms
 
 
 class Graph(NamedTuple):
@@ -48,6 +54,7 @@ class ChosenForm:
     problems: tuple[Problem, ...]
     graph: Graph | None
     options: tuple[tuple[Option, ...], ...] = ()  # of each problem, where the plan wants choices
+    tier: str = ""  # the level that the form stands for, where the plan wants tiers
 
 
 @dataclass(frozen=True, slots=True)

@@ -81,7 +81,8 @@ def fill_pool(desk: Desk, curriculum: Curriculum, plan: SheetPlan) -> Pool:
     """
     sizes = leaf(plan.grade)
     pool = Pool({}, {}, {}, {})
-    enough = sizes.models_each * wanted_count(plan)
+    # Tiers need every level of a standard, which may be that of a model at the end of the row.
+    enough = len(problem_models()) if plan.tiers else sizes.models_each * wanted_count(plan)
     for grade, kept, draws, most in (
         (plan.grade, pool.own, sizes.own_draws, enough),
         (plan.grade - 1, pool.review, sizes.review_draws, -(-enough // 2)),
@@ -94,7 +95,7 @@ def fill_pool(desk: Desk, curriculum: Curriculum, plan: SheetPlan) -> Pool:
         for model in models:
             if len(kept) == most:
                 break
-            found = _draw(builder, model, plan, draws * plan.forms, pool)
+            found = _draw(builder, model, plan, draws * plan.form_count, pool)
             if found:
                 kept[model.name] = found
     return pool

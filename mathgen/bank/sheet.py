@@ -15,6 +15,7 @@ from mathgen.bank.leaf import leaf, wanted_count
 from mathgen.bank.options import offers_choices, options_of
 from mathgen.bank.plan import ChosenForm, ChosenSheet, Graph, SheetPlan
 from mathgen.bank.pool import Pool, fill_pool, wanted_models
+from mathgen.bank.tiers import TIERS, choose_tiers, off_level
 from mathgen.bank.wishes import settled
 from mathgen.errors import RequestFault
 from mathgen.grades.curriculum import load
@@ -68,23 +69,16 @@ class SheetMaker:
         count = max(self._count - fewer, 1)
         forms, gaps = self._proved_forms(count)
         changes = [*self._left_out(), *self._missing(forms[0], count), *gaps]
-        marked = [self._marked(mark, form) for mark, form in zip(_MARKS, forms, strict=False)]
+        tiers = TIERS if self._plan.tiers else ("",) * len(forms)
+        marked = [self._marked(mark, form, tier) for mark, form, tier in zip(_MARKS, forms, tiers, strict=False)]
         return ChosenSheet(self._plan, self._code, tuple(marked), tuple(changes))
 
     def _proved_forms(self, count: int) -> tuple[list[list[Candidate]], list[str]]:
         """Forms of proved problems only: what fails is taken out of the pool, and the choice is made again."""
-        top, bottom = leaf(self._plan.grade).own_share
         while True:
-            first = in_order(choose(self._pool, count, -(-count * top // bottom)))
-            if not first:
+            forms, gaps = self._tiers(count) if self._plan.tiers else self._forms(count)
+            if not forms[0]:
                 raise RequestFault(_nothing(self._plan, self._pool))
-            forms, gaps = [first], []
-            for mark in _MARKS[1 : self._plan.forms]:
-                form, missing = parallel(first, self._pool, [one for other in forms for one in other])
-                forms.append(form)
-                if missing:
-                    slots = ", ".join(str(slot + 1) for slot in missing)
-                    gaps.append(f"Form {mark} has no problem like form A's number {slots}: the table has no second one of that kind.")
             bad = [one for form in forms for one in form if not proved(self._problem(one))]
             dull = [one for form in forms for one in form if self._plan.choices and not offers_choices(self._problem(one))]
             if not bad and not dull:
@@ -92,10 +86,26 @@ class SheetMaker:
             self._failed.update(one.model.name for one in bad)
             self._pool.drop([*bad, *dull])
 
-    def _marked(self, mark: str, form: list[Candidate]) -> ChosenForm:
+    def _forms(self, count: int) -> tuple[list[list[Candidate]], list[str]]:
+        top, bottom = leaf(self._plan.grade).own_share
+        forms, gaps = [in_order(choose(self._pool, count, -(-count * top // bottom)))], []
+        for mark in _MARKS[1 : self._plan.forms]:
+            form, missing = parallel(forms[0], self._pool, [one for other in forms for one in other])
+            forms.append(form)
+            if missing:
+                slots = ", ".join(str(slot + 1) for slot in missing)
+                gaps.append(f"Form {mark} has no problem like form A's number {slots}: the table has no second one of that kind.")
+        return forms, gaps
+
+    def _tiers(self, count: int) -> tuple[list[list[Candidate]], list[str]]:
+        slots = choose_tiers(self._pool, count, self._plan.standards)
+        forms = [[slot.problems[at] for slot in slots] for at in range(len(TIERS))]
+        return forms, off_level(slots, _MARKS, self._pool, _demand(self._plan))
+
+    def _marked(self, mark: str, form: list[Candidate], tier: str) -> ChosenForm:
         problems = tuple(map(self._problem, form))
         options = options_of(problems, stream(self._plan.seed, "options", self._plan.grade, mark)) if self._plan.choices else ()
-        return ChosenForm(mark, problems, _graph(form, self._pool), options)
+        return ChosenForm(mark, problems, _graph(form, self._pool), options, tier)
 
     def _problem(self, candidate: Candidate) -> Problem:
         if id(candidate) not in self._made:
@@ -116,6 +126,8 @@ class SheetMaker:
                 f"this table has no more for {_demand(plan)} that do not give one another away."
             )
         if not any(one.grade == plan.grade for one in first):
+            if plan.level is not None:
+                changes.append(f"This table has no {plan.level} problems for grade {plan.grade}.")
             changes.append(f"No problem of grade {plan.grade} itself fits this table and plan; all of them review grade {plan.grade - 1}.")
         return changes
 
@@ -153,6 +165,11 @@ def _nothing(plan: SheetPlan, pool: Pool) -> str:
     why = ", ".join(f"{reason} ({n} times)" for reason, n in stopped.most_common(5))
     if not pool.stopped:
         return f"There is no kind of problem for {_demand(plan)}. {_elsewhere(plan)}"
+    if plan.level is not None and stopped["level"]:
+        return (
+            f"This table has no {plan.level} problems for {_demand(replace(plan, level=None))}; it has some of other levels. "
+            "Try another --level, or leave it out."
+        )
     if not why:
         why = "too few results, or none that differ"
     return (

@@ -15,9 +15,13 @@ def settled(plan: SheetPlan, curriculum: Curriculum) -> SheetPlan:
     Capitals do not matter, and a standard stands for its parts: ``6.RP.A.3`` for ``6.RP.A.3a`` and so on.
 
     Raises:
-        RequestFault: words that the curriculum does not know, all of them at once, with what it knows.
+        RequestFault: words that the curriculum does not know, with what it knows, and wishes that rule each other out; all at once.
     """
     faults: list[str] = []
+    if plan.tiers and plan.level is not None:
+        faults.append("--tiers makes a form of each level, and --level one level only. Give one of them.")
+    if plan.tiers and plan.forms != 1:
+        faults.append("--tiers makes three forms, one a level. Leave --forms out.")
 
     def known(option: str, words: tuple[str, ...], choices: tuple[str, ...], parts: bool = False) -> tuple[str, ...]:
         found: dict[str, None] = {}

@@ -34,6 +34,7 @@ MADE_WITH_A_CHANGE = 4
 @click.option("--skill", "skills", multiple=True, help="Only this skill (see mathgen list skills).")
 @click.option("--not-yet", "not_yet", multiple=True, callback=comma_list, help="Topics not taught so far: decimals,percents.")
 @click.option("--forms", type=click.IntRange(1, 4), default=1, show_default=True, help="Parallel forms with other numbers.")
+@click.option("--tiers", is_flag=True, help="Forms A, B, C at three levels, number by number of the same standard.")
 @click.option("--choices", is_flag=True, help="Answers to choose from; each wrong one is a likely mistake.")
 @click.option("--paper", type=click.Choice(["letter", "a4"]), default="letter", show_default=True, help="Size of the paper.")
 @click.option(

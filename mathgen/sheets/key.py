@@ -128,7 +128,7 @@ def about_sheet(chosen: ChosenSheet, scenario_words: dict[str, Any], minutes: in
         lines.append({"head": "Time", "lines": [f"about {minutes} minutes"]})
     topics = [scenario_words["topics"].get(problem.skill, problem.strand) for problem in problems]
     lines.append({"head": "Topics", "lines": [", ".join(_counted(topics))]})
-    lines.append({"head": "Levels", "lines": [", ".join(_counted(problem.level for problem in problems))]})
+    lines.append({"head": "Levels", "lines": _levels(chosen.forms)})
     review = sum(problem.grade < chosen.plan.grade for problem in problems)
     if review:
         lines.append({"head": "Review", "lines": [f"{review} of an earlier grade"]})
@@ -138,6 +138,19 @@ def about_sheet(chosen: ChosenSheet, scenario_words: dict[str, Any], minutes: in
     described = [f"{code}: {texts[code]}" if code in texts else code for code in listed]
     lines.append({"head": "Standards", "lines": described if texts else [", ".join(listed)]})
     return lines
+
+
+def _mark(form: ChosenForm) -> str:
+    """A form's mark on the teacher's pages: ``A``; ``A (support)`` where forms stand for levels."""
+    return f"{form.mark} ({form.tier})" if form.tier else form.mark
+
+
+def _levels(forms: tuple[ChosenForm, ...]) -> list[str]:
+    """How many problems of each level there are; form by form where forms stand for levels."""
+    counted = [", ".join(_counted(problem.level for problem in form.problems)) for form in forms]
+    if not any(form.tier for form in forms):
+        return counted[:1] or [""]
+    return [f"Form {_mark(form)}: {levels}" for form, levels in zip(forms, counted, strict=True)]
 
 
 def _how_many(forms: tuple[ChosenForm, ...]) -> str:
@@ -189,11 +202,11 @@ def key_data(chosen: ChosenSheet, table: TrialTable, scenario_words: dict[str, A
         "points": "12" if plan.large_print else "10.5",
         "grade": scenario_words["grade_name"],
         "proof_line": scenario_words["proof_line"],
-        "marks": [form.mark for form in chosen.forms],
+        "marks": [_mark(form) for form in chosen.forms],
         "strip": answer_strip(chosen.forms, names),
         "forms": [
             {
-                "mark": form.mark,
+                "mark": _mark(form),
                 "problems": [
                     worked_answer(problem, index + 1, plan.grade, names, form.options[index] if form.options else (), figure)
                     for index, (problem, figure) in enumerate(

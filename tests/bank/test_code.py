@@ -26,6 +26,7 @@ plans = st.builds(
     layout=st.sampled_from(["more-room", "save-paper"]),
     large_print=st.booleans(),
     choices=st.booleans(),
+    tiers=st.booleans(),
 ).flatmap(
     lambda plan: st.one_of(
         st.just(plan),
