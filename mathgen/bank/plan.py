@@ -31,6 +31,7 @@ class SheetPlan:
     large_print: bool = False
     choices: bool = False  # answers to choose from
     tiers: bool = False  # three forms, one a level, of the same standards
+    same_story: tuple[int, ...] = ()  # grades whose sheets tell one story, number by number
 
     @property
     def form_count(self) -> int:

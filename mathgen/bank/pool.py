@@ -17,6 +17,7 @@ from mathgen.grades.curriculum import Curriculum
 from mathgen.models.registry import ProblemModel, problem_models
 
 _PATIENCE = 40  # drafts looked at for each candidate wanted: a model that finds so little on a table has nothing for it
+_STORY_DRAWS = 4  # times as many, for grades can meet only where each has something
 
 
 @dataclass
@@ -81,8 +82,8 @@ def fill_pool(desk: Desk, curriculum: Curriculum, plan: SheetPlan) -> Pool:
     """
     sizes = leaf(plan.grade)
     pool = Pool({}, {}, {}, {})
-    # Tiers need every level of a standard, which may be that of a model at the end of the row.
-    enough = len(problem_models()) if plan.tiers else sizes.models_each * wanted_count(plan)
+    # Tiers need every level of a standard, and a story every spot; a model at the end of the row may have it.
+    enough = len(problem_models()) if plan.tiers or plan.same_story else sizes.models_each * wanted_count(plan)
     for grade, kept, draws, most in (
         (plan.grade, pool.own, sizes.own_draws, enough),
         (plan.grade - 1, pool.review, sizes.review_draws, -(-enough // 2)),
@@ -95,7 +96,7 @@ def fill_pool(desk: Desk, curriculum: Curriculum, plan: SheetPlan) -> Pool:
         for model in models:
             if len(kept) == most:
                 break
-            found = _draw(builder, model, plan, draws * plan.form_count, pool)
+            found = _draw(builder, model, plan, draws * (_STORY_DRAWS if plan.same_story else plan.form_count), pool)
             if found:
                 kept[model.name] = found
     return pool

@@ -73,18 +73,31 @@ class SheetMaker:
         marked = [self._marked(mark, form, tier) for mark, form, tier in zip(_MARKS, forms, tiers, strict=False)]
         return ChosenSheet(self._plan, self._code, tuple(marked), tuple(changes))
 
+    @property
+    def pool(self) -> Pool:
+        """The candidates that are left."""
+        return self._pool
+
+    def all_proved(self, form: list[Candidate]) -> bool:
+        """Whether a form may be printed; what may not is taken out of the pool."""
+        bad = [one for one in form if not proved(self._problem(one))]
+        dull = [one for one in form if self._plan.choices and not offers_choices(self._problem(one))]
+        self._failed.update(one.model.name for one in bad)
+        self._pool.drop([*bad, *dull])
+        return not bad and not dull
+
+    def sheet_of(self, form: list[Candidate], changes: list[str]) -> ChosenSheet:
+        """The sheet of one form that was chosen elsewhere and is proved."""
+        return ChosenSheet(self._plan, self._code, (self._marked(_MARKS[0], form, ""),), (*self._left_out(), *changes))
+
     def _proved_forms(self, count: int) -> tuple[list[list[Candidate]], list[str]]:
         """Forms of proved problems only: what fails is taken out of the pool, and the choice is made again."""
         while True:
             forms, gaps = self._tiers(count) if self._plan.tiers else self._forms(count)
             if not forms[0]:
                 raise RequestFault(_nothing(self._plan, self._pool))
-            bad = [one for form in forms for one in form if not proved(self._problem(one))]
-            dull = [one for form in forms for one in form if self._plan.choices and not offers_choices(self._problem(one))]
-            if not bad and not dull:
+            if self.all_proved([one for form in forms for one in form]):
                 return forms, gaps
-            self._failed.update(one.model.name for one in bad)
-            self._pool.drop([*bad, *dull])
 
     def _forms(self, count: int) -> tuple[list[list[Candidate]], list[str]]:
         top, bottom = leaf(self._plan.grade).own_share

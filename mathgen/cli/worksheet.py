@@ -11,8 +11,9 @@ import click
 from mathgen.bank.plan import SheetPlan
 from mathgen.cli.common_options import GRADES, comma_list, one_or_more_grades, out_options, source_options
 from mathgen.cli.table_options import table_argument_and_options
+from mathgen.errors import RequestFault
 from mathgen.press.files import write_files
-from mathgen.press.sheet_files import sheet_files
+from mathgen.press.sheet_files import sheet_files, story_files
 from mathgen.scenario.words import scenario
 from mathgen.trials.options import ReadOptions
 from mathgen.trials.reading import read_table
@@ -35,6 +36,7 @@ MADE_WITH_A_CHANGE = 4
 @click.option("--not-yet", "not_yet", multiple=True, callback=comma_list, help="Topics not taught so far: decimals,percents.")
 @click.option("--forms", type=click.IntRange(1, 4), default=1, show_default=True, help="Parallel forms with other numbers.")
 @click.option("--tiers", is_flag=True, help="Forms A, B, C at three levels, number by number of the same standard.")
+@click.option("--same-story", type=GRADES, default=(), help="Grades, such as 3,4,6: each number about the same groups and trials on all.")
 @click.option("--choices", is_flag=True, help="Answers to choose from; each wrong one is a likely mistake.")
 @click.option("--paper", type=click.Choice(["letter", "a4"]), default="letter", show_default=True, help="Size of the paper.")
 @click.option(
@@ -58,14 +60,21 @@ def worksheet(
     For each grade FOLDER gets grade4-worksheet.pdf, grade4-key.pdf and grade4-key.json. Exit status 4: made, but with a change
     that is said here and in the key.
     """
-    wanted = one_or_more_grades(grade, grades)
+    story: tuple[int, ...] = wishes["same_story"]
+    if story and (grade or grades):
+        raise RequestFault("--same-story names the grades itself. Leave out --grade and --grades.")
+    wanted = story or one_or_more_grades(grade, grades)
     result = read_table(table, reading)
     words = scenario(scenario_name)
     click.echo(understood(result, f"{words.items} {words.after_noun['down']}"), err=True)
     contents: dict[Path, bytes] = {}
     changed = False
-    for one in wanted:
-        made = sheet_files(result.table, SheetPlan(grade=one, **wishes), scenario_name, result.notes)
+    plans = [SheetPlan(grade=one, **wishes) for one in wanted]
+    if story:
+        sheets = story_files(result.table, plans[0], scenario_name, result.notes)
+    else:
+        sheets = [sheet_files(result.table, plan, scenario_name, result.notes) for plan in plans]
+    for one, made in zip(wanted, sheets, strict=True):
         contents |= {out / name: content for name, content in made.contents.items()}
         for change in made.changes:
             click.echo(f"grade {one}: {change}", err=True)

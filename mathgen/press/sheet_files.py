@@ -13,6 +13,7 @@ from mathgen.bank.code import table_digest
 from mathgen.bank.leaf import leaf, wanted_count
 from mathgen.bank.plan import ChosenSheet, SheetPlan
 from mathgen.bank.sheet import SheetMaker
+from mathgen.bank.story import StoryMaker
 from mathgen.errors import RequestFault
 from mathgen.grades.curriculum import load
 from mathgen.press.pdf import page_count, pdf_bytes, pdfs
@@ -39,13 +40,68 @@ def sheet_files(table: TrialTable, plan: SheetPlan, scenario_name: str, notes: t
     Raises:
         RequestFault: the plan cannot be met, or a name in the table cannot be printed.
     """
+    said_as = _said_as(table, plan, scenario_name)
+    pages, fewer, maker = wanted_pages(plan), 0, SheetMaker(table, plan, scenario_name)
+    while True:
+        leaf_made = _printed(maker.make(fewer), table, said_as)
+        if leaf_made.fits(pages):
+            return _with_key(leaf_made, table, scenario_name, said_as, notes, fewer)
+        fewer += 1
+
+
+def story_files(table: TrialTable, plan: SheetPlan, scenario_name: str, notes: tuple[str, ...] = ()) -> list[SheetFiles]:
+    """The files of a sheet for each grade in ``plan.same_story``, which tell one story; where one has too little room, all have less.
+
+    Raises:
+        RequestFault: the plan cannot be met, or a name in the table cannot be printed.
+    """
+    said_as = [_said_as(table, replace(plan, grade=grade), scenario_name) for grade in plan.same_story]
+    pages, fewer, maker = wanted_pages(plan), 0, StoryMaker(table, plan, scenario_name)
+    while True:
+        made = [_printed(chosen, table, words) for chosen, words in zip(maker.make(fewer), said_as, strict=True)]
+        if all(one.fits(pages) for one in made):
+            return [_with_key(one, table, scenario_name, words, notes, fewer) for one, words in zip(made, said_as, strict=True)]
+        fewer += 1
+
+
+class _SaidAs(NamedTuple):
+    """The words of a grade's pages, and the signs in them that no font has."""
+
+    words: dict[str, Any]
+    signs: tuple[str, ...]
+
+
+class _Printed(NamedTuple):
+    """A sheet and its pupils' pages."""
+
+    chosen: ChosenSheet
+    worksheet: dict[str, Any]
+    pdf: bytes
+
+    def fits(self, pages: int | None) -> bool:
+        """Whether the pages hold it, or it can get no shorter."""
+        return pages is None or len(self.chosen.forms[0].problems) == 1 or page_count(self.pdf) <= pages * len(self.chosen.forms)
+
+
+def _said_as(table: TrialTable, plan: SheetPlan, scenario_name: str) -> _SaidAs:
     words = page_words(scenario(scenario_name), load(plan.curriculum), table, plan.grade)
-    names = table_names(table, words)
-    signs = unprintable([words, names])
+    signs = unprintable([words, table_names(table, words)])
     check_labels(table.groups, signs)
     check_labels(map(str, table.trials), signs)
     check_labels(table.colors, signs)
-    chosen, worksheet, printed, left_out = _fitted(table, plan, scenario_name, words, signs)
+    return _SaidAs(words, signs)
+
+
+def _printed(chosen: ChosenSheet, table: TrialTable, said_as: _SaidAs) -> _Printed:
+    worksheet = without(worksheet_data(chosen, table, said_as.words), said_as.signs)
+    return _Printed(chosen, worksheet, pdf_bytes("worksheet", worksheet))
+
+
+def _with_key(
+    made: _Printed, table: TrialTable, scenario_name: str, said_as: _SaidAs, notes: tuple[str, ...], left_out: int
+) -> SheetFiles:
+    """All files of a sheet, of which ``left_out`` problems had no room on the pages."""
+    (words, signs), (chosen, worksheet, printed), plan = said_as, made, made.chosen.plan
     few = few_on_pages(plan, len(chosen.forms[0].problems), wanted_count(plan)) if left_out else None
     changed = (page_change(worksheet, page_count(printed)), few, *said(signs))
     chosen = replace(chosen, changes=(*chosen.changes, *(change for change in changed if change is not None)))
@@ -58,21 +114,6 @@ def sheet_files(table: TrialTable, plan: SheetPlan, scenario_name: str, notes: t
         f"{stem}-key.json": key_file(chosen, table, scenario_name, notes, worksheet, key),
     }
     return SheetFiles(contents, chosen.code, chosen.changes)
-
-
-def _fitted(
-    table: TrialTable, plan: SheetPlan, scenario_name: str, words: dict[str, Any], signs: tuple[str, ...]
-) -> tuple[ChosenSheet, dict[str, Any], bytes, int]:
-    """The sheet with its pages, and how many problems were left out: where pages decide, until the rest has its room to work."""
-    pages, fewer = wanted_pages(plan), 0
-    maker = SheetMaker(table, plan, scenario_name)
-    while True:
-        chosen = maker.make(fewer)
-        worksheet = without(worksheet_data(chosen, table, words), signs)
-        printed = pdf_bytes("worksheet", worksheet)
-        if pages is None or len(chosen.forms[0].problems) == 1 or page_count(printed) <= pages * len(chosen.forms):
-            return chosen, worksheet, printed, fewer
-        fewer += 1
 
 
 class Reprinted(NamedTuple):
