@@ -17,22 +17,22 @@ def stream(seed: int, *spot: str | int) -> Random:
     return Random("/".join(map(str, (seed, *spot))))  # text seeds do not depend on PYTHONHASHSEED
 
 
-def drafts(space: AskSpace, rng: Random) -> Iterator[Draft]:
-    """Drafts of a space in seeded order, none twice; choices that make no question are passed over."""
-    for index in _indices(space.size, rng):
+def drafts(space: AskSpace, rng: Random, tries: int = _TRIES) -> Iterator[Draft]:
+    """Drafts of a space in seeded order, none twice; choices that make no question are passed over, at most so many of a large space."""
+    for index in _indices(space.size, rng, tries):
         draft = space.draft(index)
         if draft is not None:
             yield draft
 
 
-def _indices(size: int, rng: Random) -> Iterator[int]:
+def _indices(size: int, rng: Random, tries: int) -> Iterator[int]:
     if size <= _SMALL:
         order = list(range(size))
         rng.shuffle(order)
         yield from order
         return
     seen: set[int] = set()
-    for _ in range(_TRIES):
+    for _ in range(tries):
         index = rng.randrange(size)
         if index not in seen:
             seen.add(index)

@@ -16,6 +16,7 @@ from mathgen.exact.printed_step import Printed, printed_number, printed_step
 from mathgen.grades.curriculum import Curriculum
 from mathgen.models.registry import ProblemModel, problem_models
 
+_SEARCH, _LONG_SEARCH = 1_500, 20_000  # choices looked at in a large space
 _PATIENCE = 40  # drafts looked at for each candidate wanted: a model that finds so little on a table has nothing for it
 _STORY_DRAWS = 4  # times as many, for grades can meet only where each has something
 
@@ -107,7 +108,9 @@ def _draw(builder: Builder, model: ProblemModel, plan: SheetPlan, draws: int, po
     stopped = pool.stopped.setdefault(model.name, Counter())
     found: list[Candidate] = []
     answers: Counter[object] = Counter()
-    for tried, draft in enumerate(drafts(model.space(builder.desk.view), rng)):
+    # Where a teacher names what she wants, it is looked for long; else another model is as good.
+    tries = _LONG_SEARCH if plan.topics or plan.skills or plan.standards or plan.level else _SEARCH
+    for tried, draft in enumerate(drafts(model.space(builder.desk.view), rng, tries)):
         if len(found) == draws or tried == draws * _PATIENCE:
             break
         pool.proposed += 1
