@@ -11,7 +11,7 @@ from mathgen.reading.meaning import Np
 from mathgen.reading.mentions import DIMENSIONS, Dimension
 from mathgen.reading.tokens import NotRead
 from mathgen.reading.told import Comparison, Told
-from mathgen.reading.wanted import Change, Difference, HowMany, HowManyOfTotal, Most, Multiple
+from mathgen.reading.wanted import Change, Difference, HowMany, HowManyOfTotal, Most, Multiple, PercentMore
 from mathgen.scenario.naming import trial_name
 from mathgen.scenario.words import Scenario
 from mathgen.trials.scope import Label
@@ -207,3 +207,11 @@ def change(question: Change, told: Told, _: Scenario) -> Asked:
     if evaluate(change, told.counts) <= 0:
         raise NotRead(f"the count did not {'increase' if question.sign > 0 else 'decrease'}")
     return Asked("change", Value(Op("/", (change, before))), PERCENT, (before, after), sign=question.sign)
+
+
+def percent_more(question: PercentMore, told: Told, _: Scenario) -> Asked:
+    first, base = _two(Difference(*question), told)
+    change = Op("-", (first, base) if question.sign > 0 else (base, first))
+    if evaluate(change, told.counts) <= 0:
+        raise NotRead(f"there are not {'more' if question.sign > 0 else 'fewer'}")
+    return Asked("change", Value(Op("/", (change, base))), PERCENT, (first, base), sign=question.sign)

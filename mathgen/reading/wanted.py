@@ -231,6 +231,15 @@ class Change(NamedTuple):
     last: Labels = None
 
 
+class PercentMore(NamedTuple):
+    """What percent more (sign 1) or fewer (sign -1) one count is than the other."""
+
+    measure: Measure
+    np: Np
+    other: Np
+    sign: int
+
+
 class Score(NamedTuple):
     """ "What is the score of the Owls?": by a rule told before."""
 
@@ -428,6 +437,7 @@ Question = (
     | OneShare
     | MeanOf
     | Change
+    | PercentMore
     | Score
     | ValueOf
     | LevelWith

@@ -61,6 +61,8 @@ def asked_shares(line: dict[str, Any], texts: Texts) -> list[Rational] | None:
     if sets:  # full sets in what was knocked down
         reaches = _asked_reaches(texts.named(question), texts.named(line["text"]), question, texts)
         return [Rational(texts.results.total("down", reach), int(sets[1])) for reach in reaches]
+    if re.search(r"percent (more|fewer)\b|\bby what percent is\b", masked, re.IGNORECASE):
+        return _percent_more(question, line, texts)
     if not re.search(r"\b(what|exactly what) (fraction|percent|part|decimal part)\b", masked, re.IGNORECASE):
         return None
     if re.search(r"crease|change|\bnext\b|mean|average", masked):
@@ -78,6 +80,15 @@ def asked_shares(line: dict[str, Any], texts: Texts) -> list[Rational] | None:
         if whole:
             found.append(Rational(texts.results.total(measure, reach), whole))
     return found
+
+
+def _percent_more(question: str, line: dict[str, Any], texts: Texts) -> list[Rational]:
+    """What part of the count of the group named last the difference of the two counts is; none where it goes the other way."""
+    named = texts.named(line["text"])
+    groups = sorted(texts.named(question).groups, key=lambda group: question.rindex(texts.called(group)))
+    count, base = (texts.results.total("down", Reach((group,), named.trials or None, named.colors or None)) for group in groups)
+    greater = re.search(r"\b(more|greater)\b", question) is not None
+    return [Rational(abs(count - base), base)] if base and (count > base) == greater else []
 
 
 def _share_of_kinds(question: str, line: dict[str, Any], texts: Texts) -> list[Rational] | None:

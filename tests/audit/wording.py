@@ -171,9 +171,10 @@ def faults(text: str, grade: int, texts: Texts) -> Iterator[str]:
     yield from _agreement(masked, texts)
     question = texts.masked(parts[-1])
     # The base of a percent change is the earlier count: it has no whole.
-    if (
-        _WHOLE_WANTED.search(question) and "percent of" not in question.lower() and not re.search(r"(in|de)crease|change", question)
-    ) or re.search(r"what percent of", question, re.IGNORECASE):
+    no_whole = r"(in|de)crease|change|percent (more|fewer)|percent is"
+    if (_WHOLE_WANTED.search(question) and "percent of" not in question.lower() and not re.search(no_whole, question)) or re.search(
+        r"what percent of", question, re.IGNORECASE
+    ):
         yield from _whole(question, text, texts)
 
 

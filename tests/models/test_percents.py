@@ -23,6 +23,7 @@ def red_and_gold(measure: Measure) -> tuple[Quantity, ...]:
 
 
 GOLD = quantity("down", "Owls", None, "gold"), quantity("set_up", "Owls", None, "gold")
+GOLDS = quantity("down", "Owls", None, "gold"), quantity("down", "Herons", None, "gold")
 OWLS = quantity("down", "Owls", (1,)), quantity("down", "Owls", (2,))
 HERONS = quantity("down", "Herons", (1,)), quantity("down", "Herons", (2,))
 
@@ -59,6 +60,23 @@ ROWS = {
         "8*x = 9 - 8",
         ("9 - 8 = 1", "1 / 8 = 1/8", "1/8 = 0.125", "0.125 = 12.5%"),
         {"F07": "11 1/9%", "F08": "1%", "F09": "112.5%"},
+    ),
+    # Gold pins of both trials: the Owls 4 + 2 = 6, the Herons 3 + 5 = 8.
+    "percent_more, more": (
+        7,
+        Ask(Value(Op("/", (Op("-", GOLDS[::-1]), GOLDS[0]))), (), TO_A_TENTH),
+        "33.3%",
+        "6*x = 8 - 6",
+        ("8 - 6 = 2", "2 / 6 = 2/6", "2/6 = 33 1/3%"),
+        {"F15": "25%", "F16": "2%", "F17": "133.3%"},
+    ),
+    "percent_more, fewer": (
+        7,
+        Ask(Value(Op("/", (Op("-", GOLDS[::-1]), GOLDS[1]))), (), PERCENT),
+        "25%",
+        "8*x = 8 - 6",
+        ("8 - 6 = 2", "2 / 8 = 2/8", "2/8 = 1/4", "1/4 = 25/100", "25/100 = 25%"),
+        {"F15": "33 1/3%", "F16": "2%", "F17": "75%"},
     ),
     "percent_change, decrease": (
         7,

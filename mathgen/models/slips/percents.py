@@ -63,3 +63,21 @@ def adds_the_percents(k: int, n: int, k2: int, n2: int) -> Wrong:
 @slip("F14", "The number in the question is only the part. The whole is bigger.")
 def percent_of_the_part(p: int, part: int) -> Wrong:
     return whole(p * part // 100) if p * part % 100 == 0 else None
+
+
+@slip("F15", "The percent is of the number that comes after the word than.")
+def asked_number_as_base(base: int, number: int) -> Wrong:
+    """F07 where two groups are compared: nothing started."""
+    return new_as_base(base, number)
+
+
+@slip("F16", "That is a number of {items}, not a percent. What part is it of the number compared with?")
+def bare_gap(base: int, number: int) -> Wrong:
+    """F08 where two groups are compared."""
+    return bare_difference(base, number)
+
+
+@slip("F17", "That is one number as a percent of the other. What percent is the difference?")
+def whole_number_as_percent(base: int, number: int) -> Wrong:
+    """F09 where two groups are compared."""
+    return forgot_to_take_100(base, number)
