@@ -124,6 +124,10 @@ def about_sheet(chosen: ChosenSheet, scenario_words: dict[str, Any], minutes: in
     """What is on this sheet: how many problems, minutes, topics, levels and standards with their count."""
     problems = chosen.forms[0].problems if chosen.forms else ()
     lines: list[dict[str, Any]] = [{"head": "Problems", "lines": [_how_many(chosen.forms)]}]
+    if chosen.plan.same_story:
+        grades = ", ".join(map(str, chosen.plan.same_story))
+        told = f"Each number is about the same groups and trials on the sheets of grades {grades}, so that all can discuss it."
+        lines.append({"head": "Same story", "lines": [told]})
     if minutes is not None:
         lines.append({"head": "Time", "lines": [f"about {minutes} minutes"]})
     topics = [scenario_words["topics"].get(problem.skill, problem.strand) for problem in problems]

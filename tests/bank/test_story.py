@@ -15,6 +15,9 @@ from mathgen.grades.curriculum import load
 from mathgen.press.sheet_files import story_files
 from mathgen.problems.record import Problem
 from mathgen.proof.record import proved
+from mathgen.scenario.words import scenario
+from mathgen.sheets.key import key_data
+from mathgen.sheets.page_words import page_words
 from mathgen.trials.options import ReadOptions
 from mathgen.trials.reading import read_table
 from mathgen.trials.table import TrialTable
@@ -98,6 +101,13 @@ def test_a_count_beyond_what_the_grades_share_is_said_on_each_sheet() -> None:
     made = StoryMaker(TWO_GROUPS, SheetPlan(3, same_story=(3, 4), count=20, topics=("fractions",))).make()
     assert len(made[0].forms[0].problems) == len(made[1].forms[0].problems) < 20
     assert all("20 problems were wanted" in sheet.changes[0] and "skipped for all" in sheet.changes[0] for sheet in made)
+
+
+def test_the_key_says_which_grades_tell_the_story() -> None:
+    sheet = sheets("main", (3, 4, 6))[1]
+    table = table_of("main")
+    about_it = key_data(sheet, table, page_words(scenario("ramp"), load("ccss"), table, 4))["teacher"]["about"]
+    assert "grades 3, 4, 6" in next(line for line in about_it if line["head"] == "Same story")["lines"][0]
 
 
 def test_the_files_of_each_grade_have_the_same_numbers_and_the_same_bytes_again() -> None:
