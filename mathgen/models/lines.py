@@ -71,6 +71,44 @@ def level_scores(view: TableView) -> AskSpace:
     return AskSpace((view.spots, pairs, view.colors_or_all, _RATES), build)
 
 
+@problem_model(skill="equation with x on both sides")
+def level_at_rates(view: TableView) -> AskSpace:
+    """5(6 + x) = 3(12 + x): every pin earns points, more for the group behind. After how many more pins are the scores equal?"""
+    pairs = tuple(combinations(view.table.groups, 2))
+
+    def build(spot: Spot, two: tuple[str, str], color: str | None, rates: tuple[int, int]) -> Draft | None:
+        counts = neighbors(view, spot, two, color)
+        if counts is None:
+            return None
+        a, b = map(view.number, counts)
+        low, high = rates
+        p, q = (low, high) if a > b else (high, low)
+        lead, chase = max(a, b), min(a, b)
+        behind = low * lead - high * chase
+        if chase < 2 or behind <= 0 or behind % (high - low) or len({a, b, low, high}) < 4:
+            return None
+        x = behind // (high - low)
+        rack = min(view.count("set_up", Spot((one,), spot.trials), color) for one in two)
+        if not 2 <= x <= rack or x in (a, b, low, high):
+            return None
+        first, second = earned(p), earned(q)
+        scores = Op("*", (first, counts[0])), Op("*", (second, counts[1]))
+        gap = Op("-", scores if a > b else scores[::-1])
+        faster = Op("-", (second, first) if a > b else (first, second))
+        return Draft(
+            ask=Ask(
+                Value(Op("/", (gap, faster))),
+                (Equation(Op("*", (first, Op("+", (counts[0], _X)))), Op("*", (second, Op("+", (counts[1], _X))))),),
+                _WHOLE,
+            ),
+            roles={"pair": counts, "first": counts[0], "second": counts[1], "p": first, "q": second},
+            structure="start unknown",
+            slips=(("L27", (p * (a + x),)), ("H07", (behind,)), ("L13", (behind, low + high)), ("L15", (behind, high))),
+        )
+
+    return AskSpace((view.spots, pairs, view.colors_or_all, _RATES), build)
+
+
 def _hidden(view: TableView, down: Quantity) -> bool:
     """Whether a count is no single cell of the table, and no guess."""
     return not view.is_cell(down) and view.number(down) >= 4

@@ -370,6 +370,7 @@ class StartingScores(NamedTuple):
     """ "Each of these pins earned a point": the counts told are the scores so far."""
 
     np: Np
+    at_rates: bool = False  # "each pin knocked down earns 5 points for ...": the pins so far earned as much as those to come
 
 
 class OneLine(NamedTuple):

@@ -34,6 +34,10 @@ def _of_two_groups(colors: Labels, measure: Measure, rates: tuple[tuple[Labels, 
     return (_each(colors, measure, n, 1, who), _each(colors, measure, m, 1, other))
 
 
+def _at_rates(colors: Labels, measure: Measure, rates: tuple[tuple[Labels, Number], tuple[Labels, Number]]) -> Claims:
+    return (StartingScores(what(colors), True), *_of_two_groups(colors, measured(measure, "down", "standing"), rates))
+
+
 def _goal(above: tuple[Number, bool], who: Labels = None) -> Claims:
     number, passes = above
     return (GoalScore(Np(who), number, passes),)
@@ -99,6 +103,8 @@ TOLD: tuple[Rule, ...] = (
     rule("fact", "each of the <things> <that_outcome> earned a point", lambda c, m: (StartingScores(what(c)),)),
     rule("fact", "these numbers are the starting scores", always((StartingScores(Np()),))),
     rule("two_rates", "WHOLE points for <who> and WHOLE points for <who>", lambda n, who, m, other: ((who, n), (other, m))),
+    rule("fact", "each <thing> <that_outcome> earns <two_rates>", _at_rates),
+    rule("fact", "the rule for each <thing> <that_outcome> is <two_rates>", _at_rates),
     rule("fact", "NEXT , each <thing> will earn <two_rates>", lambda _, c, rates: _of_two_groups(c, "down", rates)),
     rule(
         "fact",

@@ -14,9 +14,15 @@ from mathgen.scenario.words import Scenario
 GOAL = "goal in points"
 
 
-def starting_scores(told: Told, _: StartingScores) -> None:
-    """Keep that counts are scores already."""
-    told.scoring.starting = True
+def starting_scores(told: Told, claim: StartingScores) -> None:
+    """Keep that counts are scores already, or lead to them.
+
+    Raises:
+        NotRead: both.
+    """
+    if told.scoring.starting:
+        raise NotRead("it is said twice what the scores are so far")
+    told.scoring.starting, told.scoring.at_rates = True, claim.at_rates
     told.open["starting scores"] = "the starting scores"
 
 
@@ -57,7 +63,8 @@ def level_with(question: LevelWith, told: Told, _: Scenario) -> Asked:
     if a == b:
         raise NotRead("something is compared with itself")
     p, q = (Stated(int(one.number.value), EARNS) for one in state.each)
-    goal = Op("/", (Op("-", (a, b)), Op("-", (q, p))))
+    scores: tuple[Expr, Expr] = (Op("*", (p, a)), Op("*", (q, b))) if state.at_rates else (a, b)
+    goal = Op("/", (Op("-", scores), Op("-", (q, p))))
     return Asked("level", Value(goal), WHOLE, (a, b), ("starting scores", "points each 1", "points each 2"))
 
 

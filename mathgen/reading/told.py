@@ -77,6 +77,7 @@ class Scoring:
     bonus: Number | None = None
     scores: list[ScoreIs] = field(default_factory=list)
     starting: bool = False  # whether the counts told are scores already
+    at_rates: bool = False  # or lead to scores as the counts to come do
     line: OneLine | None = None
     goal: GoalScore | None = None
     proportional: Proportional | None = None

@@ -94,3 +94,13 @@ def test_two_points_of_a_line_are_two_apart_at_least(name: str) -> None:
     view = TableView(Totals(CLASS))
     for draft in every_draft(name, CLASS):
         assert abs(view.number(draft.roles["first"]) - view.number(draft.roles["second"])) > 1
+
+
+def test_level_at_rates_by_hand() -> None:
+    """8 * 4 = 32 is 10 behind 6 * 7 = 42; 2 more for each pin: 5 pins, at 8 * 9 = 72; 10 / 14 and 10 / 8 are no counts."""
+    rows = table({"red": 12}, {("Owls", 1): (4,), ("Herons", 1): (7,)})
+    [draft] = [one for one in every_draft("level_at_rates", rows) if (one.roles["p"].number, one.roles["q"].number) == (8, 6)]
+    one = said("level_at_rates", rows, 8, draft)
+    steps = ("6 * 7 = 42", "8 * 4 = 32", "42 - 32 = 10", "8 - 6 = 2", "10 / 2 = 5")
+    assert worked(one) == ("5", "8*(4 + x) = 6*(7 + x)", steps, {"L27": "72", "H07": "10"})
+    assert proved(one), one.proof
