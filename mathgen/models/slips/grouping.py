@@ -72,7 +72,7 @@ def fills_the_last(over: int, size: int) -> Wrong:
     return whole(size - over)
 
 
-@slip("P12", "Check with 1 more group: that takes more {items} than there are.")
+@slip("P12", "Check: 1 more takes more {items} than there are.")
 def one_group_too_many(full: int, over: int, size: int) -> Wrong:
     """Goes past the number, and calls what is missing the remainder."""
     return f"{full + 1} r {size - over}"

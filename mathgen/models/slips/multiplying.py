@@ -5,17 +5,17 @@ from __future__ import annotations
 from mathgen.models.slips.rule import Wrong, slip, whole
 
 
-@slip("M01", "The groups are equal. Multiply, do not add.")
+@slip("M01", "The number is the same each time. Multiply, do not add.")
 def adds_for_product(groups: int, size: int) -> Wrong:
     return whole(groups + size)
 
 
-@slip("M02", "One group is missing. How many groups are there?")
+@slip("M02", "You are one short. How many times does the number come?")
 def one_group_short(groups: int, size: int) -> Wrong:
     return whole((groups - 1) * size)
 
 
-@slip("M03", "The total is known. Divide it into equal groups, do not take away.")
+@slip("M03", "The total is known. Divide it into equal parts, do not take away.")
 def takes_away_for_quotient(total: int, known: int) -> Wrong:
     return whole(total - known)
 
