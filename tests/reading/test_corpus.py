@@ -6,8 +6,8 @@ import pytest
 
 from tests.reading.score_corpus import Score, lines_of, score
 
-PLAIN, HOSTILE, OPENED, FRESH = "plain.jsonl", "hostile.jsonl", "opened.jsonl", "fresh.jsonl"
-ALL = [PLAIN, HOSTILE, OPENED, FRESH]
+PLAIN, HOSTILE = "plain.jsonl", "hostile.jsonl"
+ALL = [PLAIN, HOSTILE, "opened.jsonl", "fresh.jsonl", "second.jsonl"]
 
 
 @pytest.fixture(scope="module")
