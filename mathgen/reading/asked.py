@@ -45,7 +45,6 @@ Kind = Literal[
     "in pairs",
     "chance",
     "pairs",
-    "recorded",
     "in boxes",
 ]
 

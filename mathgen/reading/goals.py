@@ -18,7 +18,6 @@ from mathgen.reading import (
     rates,
     score_lines,
     scoring,
-    spread,
 )
 from mathgen.reading.asked import Asked
 from mathgen.reading.evaluate import evaluate
@@ -27,7 +26,6 @@ from mathgen.reading.told import Told, settled
 from mathgen.reading.wanted import (
     Blank,
     Boxed,
-    BoxPart,
     Change,
     ColorPart,
     Constant,
@@ -42,7 +40,6 @@ from mathgen.reading.wanted import (
     HowMany,
     HowManyOfTotal,
     HowManyPoints,
-    HowManyRecorded,
     InProportion,
     InRow,
     LevelWith,
@@ -152,6 +149,4 @@ _ASKED = {
     Picked: chance.picked,
     NextIs: chance.next_is,
     Pairs: chance.pairs,
-    BoxPart: spread.box_part,
-    HowManyRecorded: spread.how_many_recorded,
 }
