@@ -8,6 +8,7 @@ from math import lcm
 from mathgen.asks.expression import Ask, Op, Stated, Value
 from mathgen.asks.steps import terminating
 from mathgen.exact.demand import Demand
+from mathgen.models.parts_of_parts import rest_of
 from mathgen.models.registry import problem_model
 from mathgen.models.space import AskSpace
 from mathgen.models.view import Spot, TableView
@@ -15,11 +16,9 @@ from mathgen.problems.draft import Draft, Role
 
 _DECIMAL = Demand("decimal")
 _WHOLE = Demand("whole")
-_ONE = Stated(1, "whole")
 _NEXT = (12, 15, 16, 18, 20, 24, 25, 28, 30, 32, 36, 40, 48, 50, 60, 80)  # sets that a class could really set up
 _TIMES = 10  # the next set is at most so many times the last
 _MOST_PLACES = 3
-_FEW = 3  # colors that a question lists
 
 
 def decimals(*parts: tuple[int, int]) -> tuple[str, ...] | None:
@@ -96,33 +95,24 @@ def rest_after_decimal_parts(view: TableView) -> AskSpace:
     colors = view.table.colors
 
     def build(spot: Spot, color: str) -> Draft | None:
-        others = tuple(one for one in colors if one != color)
-        if not 0 < len(others) <= _FEW:
+        found = rest_of(view, spot, color)
+        if found is None:
             return None
-        standing, part, whole = view.quantity("standing", spot), view.quantity("down", spot, color), view.quantity("set_up", spot)
-        s, k, n = map(view.number, (standing, part, whole))
-        rest = tuple(view.quantity("down", spot, one) for one in others)
-        texts = decimals((s, n), (k, n)) if s and k and n - s - k not in (0, s, k, s + k) and all(map(view.number, rest)) else None
+        s, k, n = map(view.number, (found.standing, found.part, found.whole))
+        texts = decimals((s, n), (k, n))
         if texts is None:
             return None
-        rate, rate2 = Op("/", (standing, whole)), Op("/", (part, whole))
+        rate, rate2 = found.rates
         return Draft(
-            ask=Ask(Value(Op("-", (_ONE, rate, rate2))), (), _DECIMAL),
-            roles={
-                "standing": standing,
-                "part": part,
-                "rest": rest[0] if len(rest) == 1 else rest,
-                "whole": whole,
-                "rate": rate,
-                "rate2": rate2,
-            },
+            ask=found.ask(_DECIMAL),
+            roles=found.roles,
             structure="part unknown",
             slips=(("C31", (s, n, k, n)), ("C32", (s, n)), ("C33", (k, n)), ("E33", texts)),
             features=long_features(*texts),
             rates=((rate, texts[0]), (rate2, texts[1])),
             sets=(n,),
             unit=False,
-            must_not_show=(view.scope(spot, others),),
+            must_not_show=(view.scope(spot, tuple(one for one in colors if one != color)),),
         )
 
     return AskSpace((view.spots, colors), build)

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from mathgen.asks.expression import Ask, Equation, Op, Quantity, Stated, Value
 from mathgen.exact.demand import Demand
+from mathgen.models.multiplying import earning
 from mathgen.models.registry import problem_model
 from mathgen.models.side_by_side import Pair, side_by_side
 from mathgen.models.space import AskSpace
@@ -13,7 +14,6 @@ from mathgen.problems.draft import Draft
 _WHOLE = Demand("whole")
 _POINTS = (2, 3, 4, 5, 6, 7, 8, 9, 10)
 _HARDER_POINTS = (3, 4, 5, 6, 8, 9, 12, 15, 20, 25)
-_AT_A_GLANCE = 10  # products below are known before there is a story
 
 
 @problem_model(skill="missing factor")
@@ -21,17 +21,15 @@ def missing_number_of_groups(view: TableView) -> AskSpace:
     """n pins at so many points each make so many points: which number is n?"""
 
     def build(spot: Spot, color: str | None, each: int) -> Draft | None:
-        down = view.quantity("down", spot, color)
-        number = view.number(down)
-        total = number * each
-        if number in (0, 1, each) or view.is_cell(down) or total < _AT_A_GLANCE:
+        found = earning(view, spot, color, each)
+        if found is None or view.is_cell(found.down):
             return None
-        points, earned = Stated(each, "points for each"), Stated(total, "points in all")
+        down, points, earned, _ = found
         return Draft(
             ask=Ask(Value(down), (Equation(Op("*", (down, points)), earned),), _WHOLE),
             roles={"down": down, "points": points, "earned": earned},
             structure="part unknown",
-            slips=_missing(total, each),
+            slips=_missing(earned.number, each),
             unit=False,
             must_not_show=(down.scope,),
         )
@@ -44,17 +42,15 @@ def missing_group_size(view: TableView) -> AskSpace:
     """So many pins at n points each make so many points: which number is n?"""
 
     def build(spot: Spot, color: str | None, each: int) -> Draft | None:
-        down = view.quantity("down", spot, color)
-        number = view.number(down)
-        total = number * each
-        if number in (0, 1, each) or total < _AT_A_GLANCE:
+        found = earning(view, spot, color, each)
+        if found is None:
             return None
-        earned = Stated(total, "points in all")
+        down, _, earned, number = found
         return Draft(
             ask=Ask(Value(Op("/", (earned, down))), (), _WHOLE),
             roles={"down": down, "earned": earned},
             structure="part unknown",
-            slips=_missing(total, number),
+            slips=_missing(earned.number, number),
             unit=False,
         )
 

@@ -5,6 +5,8 @@ Each with every number unknown in turn: the product, the size of a group, the nu
 
 from __future__ import annotations
 
+from typing import NamedTuple
+
 from mathgen.asks.expression import Ask, Equation, Op, Quantity, Stated, Value
 from mathgen.exact.demand import Demand
 from mathgen.models.registry import problem_model
@@ -17,6 +19,26 @@ _POINTS = (2, 3, 4, 5, 6, 7, 8, 9, 10, 20, 30, 40, 50, 12, 15, 25, 35, 48, 75, 1
 _CLASSES = (3, 4, 5, 6, 7, 8, 9, 12, 14, 15, 16, 18, 21, 24, 25, 27, 32, 36, 45)
 _MOST_EARNED = 9999  # four digits: what grades 4 and 5 divide
 _AT_A_GLANCE = 10  # products below are known before there is a story
+
+
+class Earning(NamedTuple):
+    """Pins knocked down, the points for each, and the points in all."""
+
+    down: Quantity
+    points: Stated
+    earned: Stated
+    number: int  # of pins
+
+
+def earning(view: TableView, spot: Spot, color: str | None, each: int) -> Earning | None:
+    """What so many points for each pin come to; None where one of the numbers would stand in the words, or is too plain or too large."""
+    down = view.quantity("down", spot, color)
+    number = view.number(down)
+    total = number * each
+    # As many points as pins: the answer would stand in the words.
+    if number in (0, 1, each) or not _AT_A_GLANCE <= total <= _MOST_EARNED:
+        return None
+    return Earning(down, Stated(each, "points for each"), Stated(total, "points in all"), number)
 
 
 @problem_model(skill="equal groups, product unknown")
@@ -45,18 +67,15 @@ def one_pins_points(view: TableView) -> AskSpace:
     """How many points one pin earned, from the points in all and the pins knocked down."""
 
     def build(spot: Spot, color: str | None, each: int) -> Draft | None:
-        down = view.quantity("down", spot, color)
-        number = view.number(down)
-        total = number * each
-        # As many points as pins: the answer would stand in the words.
-        if number in (0, 1, each) or not _AT_A_GLANCE <= total <= _MOST_EARNED:
+        found = earning(view, spot, color, each)
+        if found is None:
             return None
-        earned = Stated(total, "points in all")
+        down, _, earned, number = found
         return Draft(
             ask=Ask(Value(Op("/", (earned, down))), (), _WHOLE),
             roles={"down": down, "earned": earned},
             structure="part unknown",
-            slips=_quotient_slips(total, number),
+            slips=_quotient_slips(earned.number, number),
             unit="points",
         )
 
@@ -68,17 +87,15 @@ def pins_from_points(view: TableView) -> AskSpace:
     """How many pins were knocked down, from the points in all and the points for each."""
 
     def build(spot: Spot, color: str | None, each: int) -> Draft | None:
-        down = view.quantity("down", spot, color)
-        number = view.number(down)
-        total = number * each
-        if number in (0, 1, each) or view.is_cell(down) or not _AT_A_GLANCE <= total <= _MOST_EARNED:
+        found = earning(view, spot, color, each)
+        if found is None or view.is_cell(found.down):
             return None
-        points, earned = Stated(each, "points for each"), Stated(total, "points in all")
+        down, points, earned, _ = found
         return Draft(
             ask=Ask(Value(down), (Equation(Op("*", (down, points)), earned),), _WHOLE),
             roles={"down": down, "points": points, "earned": earned},
             structure="part unknown",
-            slips=_quotient_slips(total, each),
+            slips=_quotient_slips(earned.number, each),
             must_not_show=(down.scope,),
         )
 

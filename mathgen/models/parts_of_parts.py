@@ -3,19 +3,21 @@
 from __future__ import annotations
 
 from math import gcd, lcm
+from typing import NamedTuple
 
-from mathgen.asks.expression import Ask, Op, Stated, Value
+from mathgen.asks.expression import Ask, Op, Quantity, Stated, Value
 from mathgen.exact.demand import Demand
 from mathgen.models.registry import problem_model
 from mathgen.models.space import AskSpace
 from mathgen.models.view import Spot, TableView
-from mathgen.problems.draft import Draft
+from mathgen.problems.draft import Draft, Role
 
 _ANY = Demand("any")
 _ONE = Stated(1, "whole")
 _COMMON = 48  # the largest bottom number that fractions may be brought to
 _FRIENDLY = (2, 3, 4, 5, 6, 8, 9, 10, 12)  # bottom numbers that pupils multiply and divide with
 _FEW = 3  # colors that a question lists
+_LEAST = 5  # pins in a rack whose fractions are taken away
 
 
 def lowest(top: int, bottom: int) -> tuple[int, int]:
@@ -24,35 +26,64 @@ def lowest(top: int, bottom: int) -> tuple[int, int]:
     return top // shared, bottom // shared
 
 
+class Rest(NamedTuple):
+    """A rack in three parts: what was left standing, one color that was knocked down, and the others."""
+
+    standing: Quantity
+    part: Quantity
+    others: tuple[Quantity, ...]
+    whole: Quantity
+
+    @property
+    def rates(self) -> tuple[Op, Op]:
+        """The fractions that are told: left standing, and of the one color."""
+        return Op("/", (self.standing, self.whole)), Op("/", (self.part, self.whole))
+
+    def ask(self, demand: Demand) -> Ask:
+        """How much of the whole the others are."""
+        return Ask(Value(Op("-", (_ONE, *self.rates))), (), demand)
+
+    @property
+    def roles(self) -> dict[str, Role]:
+        """What the words may name."""
+        rest: Role = self.others[0] if len(self.others) == 1 else self.others
+        rate, rate2 = self.rates
+        return {"standing": self.standing, "part": self.part, "rest": rest, "whole": self.whole, "rate": rate, "rate2": rate2}
+
+
+def rest_of(view: TableView, spot: Spot, color: str) -> Rest | None:
+    """A rack in three parts; None where one is empty, or where the rest is as much as a part that is told: it would stand in the text."""
+    others = tuple(one for one in view.table.colors if one != color)
+    if not 0 < len(others) <= _FEW:
+        return None
+    found = Rest(
+        view.quantity("standing", spot),
+        view.quantity("down", spot, color),
+        tuple(view.quantity("down", spot, one) for one in others),
+        view.quantity("set_up", spot),
+    )
+    s, k, n = map(view.number, (found.standing, found.part, found.whole))
+    plain = not (s and k) or n - s - k in (0, s, k, s + k) or not all(map(view.number, found.others))
+    return None if plain else found
+
+
 @problem_model(skill="rest after two parts")
 def rest_after_two_parts(view: TableView) -> AskSpace:
     """The fraction of a rack that two parts leave: some pins were left standing, one color was knocked down, the rest were the others."""
     colors = view.table.colors
 
     def build(spot: Spot, color: str, like: bool) -> Draft | None:
-        others = tuple(one for one in colors if one != color)
-        if not 0 < len(others) <= _FEW:
+        found = rest_of(view, spot, color)
+        if found is None or view.number(found.whole) < _LEAST:
             return None
-        standing, part, whole = view.quantity("standing", spot), view.quantity("down", spot, color), view.quantity("set_up", spot)
-        s, k, n = map(view.number, (standing, part, whole))
-        rest = tuple(view.quantity("down", spot, one) for one in others)
-        # Where the rest is as much as a part that is told, the answer stands in the text.
-        if not (s and k) or n < 5 or n - s - k in (0, s, k, s + k) or not all(map(view.number, rest)):
-            return None
+        s, k, n = map(view.number, (found.standing, found.part, found.whole))
         a, b, c, d = (s, n, k, n) if like else (*lowest(s, n), *lowest(k, n))
         if not like and (b == d or lcm(b, d) > _COMMON):
             return None
-        rate, rate2 = Op("/", (standing, whole)), Op("/", (part, whole))
+        rate, rate2 = found.rates
         return Draft(
-            ask=Ask(Value(Op("-", (_ONE, rate, rate2))), (), _ANY),
-            roles={
-                "standing": standing,
-                "part": part,
-                "rest": rest[0] if len(rest) == 1 else rest,
-                "whole": whole,
-                "rate": rate,
-                "rate2": rate2,
-            },
+            ask=found.ask(_ANY),
+            roles=found.roles,
             structure="part unknown",
             slips=(
                 ("C31", (a, b, c, d)),
@@ -65,7 +96,7 @@ def rest_after_two_parts(view: TableView) -> AskSpace:
             over=lcm(b, d),
             unit=False,
             unlike=None if like else "one divides" if max(b, d) % min(b, d) == 0 else "neither",
-            must_not_show=(view.scope(spot, others),),
+            must_not_show=(view.scope(spot, tuple(one for one in colors if one != color)),),
         )
 
     return AskSpace((view.spots, colors, (True, False)), build)
