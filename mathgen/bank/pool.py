@@ -89,8 +89,8 @@ def fill_pool(desk: Desk, curriculum: Curriculum, plan: SheetPlan) -> Pool:
         (plan.grade, pool.own, sizes.own_draws, enough),
         (plan.grade - 1, pool.review, sizes.review_draws, -(-enough // 2)),
     ):
-        if grade not in curriculum.grades:
-            continue
+        if grade not in curriculum.grades or (plan.same_story and grade != plan.grade):
+            continue  # a story is told by each grade's own problems
         builder = pool.builders[grade] = Builder(desk, curriculum, grade)
         models = list(wanted_models(plan, curriculum, grade))
         stream(plan.seed, "models", grade).shuffle(models)

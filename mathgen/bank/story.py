@@ -3,11 +3,10 @@
 from __future__ import annotations
 
 from collections import Counter
-from collections.abc import Iterator
 from dataclasses import replace
 from typing import NamedTuple
 
-from mathgen.asks.expression import Expr, Op, Ordered, Quantity, Stat
+from mathgen.asks.expression import Quantity
 from mathgen.bank.builder import Candidate
 from mathgen.bank.choose import LEVELS, best, fits
 from mathgen.bank.draw import stream
@@ -28,23 +27,11 @@ class Spot(NamedTuple):
 
 def spot_of(candidate: Candidate, table: TrialTable) -> Spot:
     """The groups and trials of all that a problem tells and asks."""
-    ask = candidate.draft.ask
-    exprs: list[Expr] = [*ask.goal.exprs, *(side for fact in ask.given for side in fact)]
-    found = [quantity for expr in exprs for quantity in _quantities(expr)]
-    found += [ask.equals] if ask.equals is not None else []
+    equals = candidate.draft.ask.equals
+    found = [leaf for leaf in (*candidate.draft.leaves(), equals) if isinstance(leaf, Quantity)]
     groups = {group for one in found for group in (table.groups if one.scope.groups is None else one.scope.groups)}
     trials = {trial for one in found for trial in (table.trials if one.scope.trials is None else one.scope.trials)}
     return Spot(tuple(one for one in table.groups if one in groups), tuple(one for one in table.trials if one in trials))
-
-
-def _quantities(expr: Expr) -> Iterator[Quantity]:
-    if isinstance(expr, Quantity):
-        yield expr
-    elif isinstance(expr, Op):
-        for part in expr.args:
-            yield from _quantities(part)
-    elif isinstance(expr, Stat | Ordered):
-        yield from expr.series
 
 
 class StoryMaker:

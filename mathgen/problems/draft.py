@@ -46,7 +46,7 @@ def leaves_of(expr: Expr) -> tuple[Expr, ...]:
     if kind is Op:
         found: list[Expr] = []
         for arg in expr.args:  # type: ignore[union-attr]
-            if type(arg) is Op:
+            if type(arg) is Op or type(arg) is Stat:
                 found.extend(leaves_of(arg))
             else:
                 found.append(arg)
