@@ -48,7 +48,7 @@ RULES: tuple[Rule, ...] = (
     rule("ask", "<ahead>", lambda question: question),
     rule("ask", "at this rate , <ahead>", lambda question: question._replace(same=True)),
     # rows of a ratio table
-    rule("fact", "make a ratio table of <things> to <things> <that_outcome>?", _ratio_of),
+    rule("fact", "make a ratio table of all? the? <things> to all? the? <things> <that_outcome>?", _ratio_of),
     rule("fact", "suppose the ratio of <things> to <things> stays the same", _ratio_of),
     rule("fact", "a ratio table of <things> to <things> has the same ratio in each row", _ratio_of),
     rule("ask", "how many <things> go with WHOLE <things>", lambda c, n, others: _in_row(c, n, others)),

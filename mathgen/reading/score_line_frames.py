@@ -139,10 +139,14 @@ TOLD: tuple[Rule, ...] = (
 ASKED: tuple[Rule, ...] = (
     rule(
         "ask",
-        "how many <things> must each group <outcome_base> NEXT for the WHOLE scores to be equal",
-        lambda c, m, _, two: _level(c, m, two),
+        "how many <things> NEXT , the same number for each group , make the WHOLE total scores equal",
+        lambda c, _, two: _level(c, "down", two),
     ),
-    rule("ask", "how many more <things> for each group make the WHOLE scores equal", lambda c, two: _level(c, "down", two)),
+    rule(
+        "ask",
+        "how many more <things> , the same number for each group , make the WHOLE total scores equal",
+        lambda c, two: _level(c, "down", two),
+    ),
     rule("ask", "how many points does each <thing> earn", lambda c: OfLine("slope", what(c))),
     rule("ask", "what is the slope of the line", always(OfLine("slope"))),
     rule("ask", "what is the start value", always(OfLine("start"))),

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from typing import Any
 
+from mathgen.asks.expression import Stated
 from mathgen.bank.plan import ChosenForm, ChosenSheet, SheetPlan
 from mathgen.problems.record import Problem
 from mathgen.sheets.answer_line import answer_line
@@ -57,6 +58,7 @@ def show_how(forms: tuple[ChosenForm, ...]) -> int | None:
     return choices[0] if choices else len(problems) // 2
 
 
+POINTS = "Points in one problem are for that problem only."
 LEAF = 2  # sides of one sheet of paper
 
 
@@ -91,6 +93,12 @@ def few_on_pages(plan: SheetPlan, here: int, usual: int) -> str | None:
     return f"{pages} {here} {'problem' if here == 1 else 'problems'} of these with room to work; {usual} are usual."
 
 
+def how_to_answer(form: ChosenForm) -> str:
+    """What holds for all problems of a form: how to answer, and that each game has points of its own."""
+    games = sum(any(isinstance(given.expr, Stated) and "points" in given.expr.meaning for given in one.givens) for one in form.problems)
+    return " ".join(line for line, holds in ((HOW_TO_CHOOSE, form.options), (POINTS, games > 1)) if holds)
+
+
 def worksheet_data(chosen: ChosenSheet, table: TrialTable, scenario_words: dict[str, Any]) -> dict[str, Any]:
     """All forms of the sheet, ready for any press.
 
@@ -113,7 +121,7 @@ def worksheet_data(chosen: ChosenSheet, table: TrialTable, scenario_words: dict[
                 "table": results,
                 "graph": None if form.graph is None else graph_data(form.graph, table, scenario_words, plan.grade, plan.large_print),
                 "notes": _notes(results),
-                "how_to_answer": HOW_TO_CHOOSE if form.options else "",
+                "how_to_answer": how_to_answer(form),
                 "problems": [
                     {
                         "number": number,

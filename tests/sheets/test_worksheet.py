@@ -3,12 +3,14 @@
 from __future__ import annotations
 
 import json
+from dataclasses import replace
 from typing import Any
 
 import pytest
 
 from mathgen.bank.plan import SheetPlan
-from mathgen.sheets.worksheet import few_on_pages, page_change, worksheet_data
+from mathgen.bank.sheet import make_sheet
+from mathgen.sheets.worksheet import POINTS, few_on_pages, how_to_answer, page_change, worksheet_data
 from tests.sheets.by_hand import GRADE_4, TABLE, sheet, sheet_of, words
 
 
@@ -110,3 +112,12 @@ def test_two_columns_are_for_saving_paper_with_small_type() -> None:
         (7, {"layout": "save-paper", "large_print": True}),
     ]
     assert [worksheet_data(sheet(grade, **wish), TABLE, words(grade))["columns"] for grade, wish in wishes] == [1, 1, 2, 1]
+
+
+def test_where_several_problems_give_points_each_is_said_to_be_a_game_of_its_own() -> None:
+    """Else a red pin would earn 8 points in one problem and 3 in the next."""
+    [form] = make_sheet(TABLE, SheetPlan(3, skills=("equal groups, product unknown", "missing factor"))).forms
+    games = [one for one in form.problems if "points" in one.text]
+    assert len(games) > 1
+    assert how_to_answer(form) == POINTS
+    assert how_to_answer(replace(form, problems=(games[0],))) == ""
