@@ -251,7 +251,7 @@ class Builder:
             steps=tuple(map(Step, candidate.steps)),
             relation=question_in_x(draft.ask, self.desk.judge.rows.count),
             givens=candidate.givens,
-            slips=slips_of(self.desk, draft, key),
+            slips=slips_of(self.desk, draft, key, {given.number for given in candidate.givens}),
             must_not_show=draft.must_not_show,
             proof=(),
         )

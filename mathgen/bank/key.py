@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from collections.abc import Collection
 from functools import lru_cache
 from math import lcm
 
@@ -102,8 +103,15 @@ def _comparison(desk: Desk, draft: Draft) -> str:
     return " > ".join(fraction_over(one, bottom) if bottom > 1 else str(one) for one in values)
 
 
-def slips_of(desk: Desk, draft: Draft, key: Answer) -> tuple[Slip, ...]:
-    """The likely mistakes, each a wrong answer that differs from the key in every accepted form and after rounding."""
+def slips_of(desk: Desk, draft: Draft, key: Answer, printed: Collection[str]) -> tuple[Slip, ...]:
+    """The likely mistakes, each a wrong answer that differs from the key in every accepted form and after rounding.
+
+    Args:
+        desk: for names, nouns and values.
+        draft: what is asked.
+        key: the answer.
+        printed: numbers that the pupil sees.
+    """
     found: dict[str, Slip] = {}
     for slip_id, numbers in draft.slips:
         rule = slip_rule(slip_id)
@@ -118,7 +126,7 @@ def slips_of(desk: Desk, draft: Draft, key: Answer) -> tuple[Slip, ...]:
             text = name_of(desk, draft, wrong) if wrong not in key.accepted else None
         else:
             text = _wrong_text(wrong[0], wrong[1], draft.shown_as or key.demand, key.exact, key.shown)
-        if text is not None and text not in found:
+        if text is not None and text not in found and not (rule.unless_printed and text in printed):
             found[text] = Slip(slip_id, text, desk.slip_line(rule))
     return tuple(found.values())
 

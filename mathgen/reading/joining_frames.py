@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from mathgen.reading.chart import Clash, Rule, rule
-from mathgen.reading.facts import Claims, at
+from mathgen.reading.facts import Claims, at, of
 from mathgen.reading.meaning import Count, Labels, Mark, Np
 from mathgen.reading.noun_phrases import Counted, what
 from mathgen.reading.wanted import Blank, HowMany
@@ -44,6 +44,13 @@ def _left_then(claims: Claims) -> Claims:
     return claims
 
 
+def _together(who: Labels, claims: Claims) -> Claims:
+    """ "Together, the Owls and the Kites knocked down 15 pins": one count for several groups."""
+    if not isinstance(who, tuple) or len(who) < 2:
+        raise Clash
+    return of(who, claims)
+
+
 RULES: tuple[Rule, ...] = (
     # number sentences with a blank
     rule("blank", "WHOLE + _ _ = WHOLE", lambda first, result: Blank("+", first, None, result)),
@@ -57,6 +64,7 @@ RULES: tuple[Rule, ...] = (
     # before a trial and after it
     rule("when", "before TRIALS", _before),
     rule("fact", "then <clause>", lambda claims: claims),
+    rule("fact", "together , <who> <vp>", _together),
     rule("added", "TRIALS added <counted>", _added),
     rule("added", "TRIALS added <counted> for <who>", _added),
     rule("fact", "<added>", lambda claims: claims),

@@ -63,7 +63,7 @@ def lost_carry(*numbers: int) -> Wrong:
     return whole(int("".join([str(columns[0]), *(str(column % 10) for column in columns[1:])])))
 
 
-@slip("H13", "You are 1 away. Do not count the number that you start on.")
+@slip("H13", "You are 1 away. Do not count the number that you start on.", unless_printed=True)
 def one_off(counted: int) -> Wrong:
     return whole(counted)
 

@@ -1,4 +1,4 @@
-"""Slips, section P: odd and even, what is over. Not in the research catalogue; common practice, no source.
+"""Slips, section P: odd and even, what remains. Not in the research catalogue; common practice, no source.
 
 Those of odd and even are worked out from ``asked``, 1 where the question asks for pairs (even) and 0 where it asks for one over (odd).
 """
@@ -27,12 +27,12 @@ def pairs_up_the_standing(asked: int, standing: int) -> Wrong:
     return _said(standing, asked) if standing else None
 
 
-@slip("P04", "Even numbers make pairs, with none over. Odd numbers have 1 over. Draw the pairs.")
+@slip("P04", "Even numbers make pairs with none alone. Odd numbers leave 1 alone. Draw the pairs.")
 def takes_odd_for_even(asked: int, number: int) -> Wrong:
     return _said(number + 1, asked)
 
 
-@slip("P05", "The {items} that are over need one more.")
+@slip("P05", "The {items} that remain need one more.")
 def forgets_the_rest(full: int) -> Wrong:
     return whole(full)
 
@@ -42,7 +42,7 @@ def counts_the_rest_as_full(full: int) -> Wrong:
     return whole(full + 1)
 
 
-@slip("P07", "That is what is over. Read the question again.")
+@slip("P07", "That is how many {items} remain. Read the question again.")
 def gives_what_is_over(over: int) -> Wrong:
     return whole(over)
 
@@ -52,17 +52,17 @@ def gives_the_full_ones(full: int) -> Wrong:
     return whole(full)
 
 
-@slip("P09", "First say how many are full, then what is over.")
+@slip("P09", "First say how many are full, then how many {items} remain.")
 def turns_round(full: int, over: int) -> Wrong:
     return f"{over} r {full}"
 
 
-@slip("P10", "What is over still fills one more.")
+@slip("P10", "The {items} that remain still fill one more.")
 def stops_one_early(full: int, over: int, size: int) -> Wrong:
     return f"{full - 1} r {over + size}" if full > 1 else None
 
 
-@slip("P11", "Take away the {items} in the full ones. Count again what is over.")
+@slip("P11", "Take away the {items} in the full ones. Count again how many remain.")
 def one_too_few_over(full: int, over: int) -> Wrong:
     return f"{full} r {over - 1}" if over > 1 else None
 

@@ -22,10 +22,10 @@ def takes_away_for_quotient(total: int, known: int) -> Wrong:
 
 @slip("M04", "The answer cannot be more than the total. Divide.")
 def multiplies_for_quotient(total: int, known: int) -> Wrong:
-    return whole(total * known) if total <= 100 else None
+    return whole(total * known) if total * known <= 100 else None
 
 
-@slip("M05", "You are 1 away. Check: multiply your answer by the other number.")
+@slip("M05", "You are 1 away. Check: multiply your answer by the other number.", unless_printed=True)
 def one_group_off(quotient: int) -> Wrong:
     return whole(quotient - 1)
 
