@@ -46,7 +46,7 @@ def _left_then(claims: Claims) -> Claims:
 
 def _together(who: Labels, claims: Claims) -> Claims:
     """ "Together, the Owls and the Kites knocked down 15 pins": one count for several groups."""
-    if not isinstance(who, tuple) or len(who) < 2:
+    if isinstance(who, tuple) and len(who) < 2:
         raise Clash
     return of(who, claims)
 

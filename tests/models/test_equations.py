@@ -54,7 +54,7 @@ ROWS = {
         "3",
         "6 = 2*x",
         ("6 / 2 = 3",),
-        {"O05": "4", "O06": "12", "M05": "2"},
+        {"O05": "4", "O06": "12"},
     ),
     "times_equation_bigger": (Ask(Value(HERONS_RED), TWICE, WHOLE), "6", "x = 2*3", ("2 * 3 = 6",), {"G08": "5", "G10": "9"}),
     "brackets_with_sum": (
