@@ -85,7 +85,7 @@ POINTS: tuple[Rule, ...] = (
     rule("ask", "(what|find) (is|was)? the total? number of points <who> earned <for_things>? <when>?", _asked),
     rule(
         "ask",
-        "how many points (are|were) the <counted> <that_outcome>? worth <in_all>?",
+        "how many points (are|were) the? <counted> <that_outcome>? worth <in_all>?",
         lambda thing, m, _: HowManyPoints(what(thing.colors), thing.number, m),
     ),
     rule("ask", "how many points did <one_thing> earn", lambda thing: PointsOfOne(thing[0], what(thing[1]))),
