@@ -7,7 +7,7 @@ warm start and a challenge are wanted. Deterministic: the pool was drawn with th
 from __future__ import annotations
 
 from collections import Counter
-from collections.abc import Iterable
+from collections.abc import Callable, Iterable
 from functools import lru_cache, partial
 
 from sympy import Rational
@@ -21,28 +21,41 @@ from mathgen.models.slips import slip_rule
 _NAMES_MOST = 2  # a name is the answer at most twice on a sheet
 _CLASHES_MOST = 1  # problems whose words point the wrong way
 LEVELS = {"support": 0, "on grade": 1, "challenge": 2}
+Joins = Callable[[Candidate, list[Candidate]], bool]  # whether a candidate may join those chosen
+
+
+def fits(one: Candidate, chosen: list[Candidate], clashing: Callable[[Candidate, Candidate], bool] = clash) -> bool:
+    """Whether a candidate may join those chosen, of which none may clash with it."""
+    if isinstance(one.exact, str) and sum(other.exact == one.exact for other in chosen) >= _NAMES_MOST:
+        return False
+    if tips(one.exact, Counter(other.exact for other in chosen)):
+        return False
+    if one.draft.clash and sum(other.draft.clash for other in chosen) >= _CLASHES_MOST:
+        return False
+    return not any(clashing(one, other) for other in chosen)
 
 
 def choose(pool: Pool, count: int, own_at_least: int) -> list[Candidate]:
     """Up to ``count`` candidates that may share a sheet, own skills first, in no order yet."""
     chosen: list[Candidate] = []
     # Own models by turns until their share is met, then own and review by turns, own first.
-    _take_turns(pool.own, own_at_least, chosen)
+    take_turns(pool.own, own_at_least, chosen)
     if len(chosen) < count:
-        _take_turns(pool.review, count, chosen)
+        take_turns(pool.review, count, chosen)
     if len(chosen) < count:
-        _take_turns(pool.own, count, chosen)
+        take_turns(pool.own, count, chosen)
     return chosen
 
 
-def _take_turns(models: dict[str, list[Candidate]], count: int, chosen: list[Candidate]) -> None:
+def take_turns(models: dict[str, list[Candidate]], count: int, chosen: list[Candidate], joins: Joins = fits) -> None:
+    """Adds candidates to those chosen, model by model, until there are ``count`` or none may join."""
     while len(chosen) < count:
         uses = Counter(one.model.name for one in chosen)
         skills = Counter(one.model.skill for one in chosen)
         # The model used least has its turn; among equals the one whose skill was used least.
         order = sorted(models, key=lambda name: (uses[name], skills[models[name][0].model.skill]))
         for name in order:
-            suited = best(models[name], chosen)
+            suited = best(models[name], chosen, joins)
             if suited is not None:
                 chosen.append(suited)
                 break
@@ -50,9 +63,9 @@ def _take_turns(models: dict[str, list[Candidate]], count: int, chosen: list[Can
             return
 
 
-def best(candidates: Iterable[Candidate], chosen: list[Candidate]) -> Candidate | None:
+def best(candidates: Iterable[Candidate], chosen: list[Candidate], joins: Joins = fits) -> Candidate | None:
     """The candidate that suits the sheet best, or None where each clashes with something."""
-    fitting = [one for one in candidates if fits(one, chosen)]
+    fitting = [one for one in candidates if joins(one, chosen)]
     if not fitting:
         return None
     labels = Counter(label for one in chosen for label in labels_of(one))
@@ -72,17 +85,6 @@ def _showing(slips: tuple[tuple[str, tuple[int | str, ...]], ...], exact: object
     """How many likely mistakes would show on these numbers: each gives an answer of its own."""
     wrong = [one for one in (slip_rule(name).wrong(*numbers) for name, numbers in slips) if one is not None]
     return len({one if isinstance(one, str) else Rational(*one) for one in wrong} - {exact})
-
-
-def fits(one: Candidate, chosen: list[Candidate]) -> bool:
-    """Whether a candidate may join those chosen."""
-    if isinstance(one.exact, str) and sum(other.exact == one.exact for other in chosen) >= _NAMES_MOST:
-        return False
-    if tips(one.exact, Counter(other.exact for other in chosen)):
-        return False
-    if one.draft.clash and sum(other.draft.clash for other in chosen) >= _CLASHES_MOST:
-        return False
-    return not any(clash(one, other) for other in chosen)
 
 
 def labels_of(candidate: Candidate) -> tuple[str, ...]:

@@ -46,9 +46,13 @@ def same_question(one: Candidate, other: Candidate) -> bool:
 
 def clash(one: Candidate, other: Candidate) -> bool:
     """Whether the two may not share a sheet."""
+    return same_answer(one, other) or alike_or_telling(one, other)
+
+
+def alike_or_telling(one: Candidate, other: Candidate) -> bool:
+    """Whether the two are much the same, or one gives the other away: all that parts them but an equal answer."""
     return (
         one.draft.ask == other.draft.ask
-        or same_answer(one, other)
         or same_question(one, other)
         or gives_away(one, other)
         or gives_away(other, one)

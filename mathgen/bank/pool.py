@@ -75,16 +75,24 @@ def uses(candidate: Candidate, topics: tuple[str, ...]) -> bool:
     return any(_SIGNS_OF[topic](number) for topic in topics if topic in _SIGNS_OF for number in numbers)
 
 
-def fill_pool(desk: Desk, curriculum: Curriculum, plan: SheetPlan) -> Pool:
+def fill_pool(desk: Desk, curriculum: Curriculum, plan: SheetPlan, count: int | None = None, draws_each: int = 1) -> Pool:
     """Draws candidates for a sheet; nothing is proved yet.
 
     A sheet holds few problems: models are tried in seeded order until enough of them have something, so that a sheet costs the same
     however many models there are.
+
+    Args:
+        desk: where the table lies.
+        curriculum: whose models and limits.
+        plan: what the teacher wishes.
+        count: how many problems are wanted; as many as the plan says where it is left out.
+        draws_each: how many times a sheet's candidates are drawn of each model.
     """
     sizes = leaf(plan.grade)
     pool = Pool({}, {}, {}, {})
     # Tiers need every level of a standard, and a story every spot; a model at the end of the row may have it.
-    enough = len(problem_models()) if plan.tiers or plan.same_story else sizes.models_each * wanted_count(plan)
+    wanted = wanted_count(plan) if count is None else count
+    enough = len(problem_models()) if plan.tiers or plan.same_story else sizes.models_each * wanted
     for grade, kept, draws, most in (
         (plan.grade, pool.own, sizes.own_draws, enough),
         (plan.grade - 1, pool.review, sizes.review_draws, -(-enough // 2)),
@@ -97,7 +105,7 @@ def fill_pool(desk: Desk, curriculum: Curriculum, plan: SheetPlan) -> Pool:
         for model in models:
             if len(kept) == most:
                 break
-            found = _draw(builder, model, plan, draws * (_STORY_DRAWS if plan.same_story else plan.form_count), pool)
+            found = _draw(builder, model, plan, draws * draws_each * (_STORY_DRAWS if plan.same_story else plan.form_count), pool)
             if found:
                 kept[model.name] = found
     return pool

@@ -7,13 +7,13 @@ from dataclasses import replace
 
 from mathgen.bank.builder import Candidate
 from mathgen.bank.choose import choose, in_order, parallel
-from mathgen.bank.clashes import graph_spot
 from mathgen.bank.code import sheet_code
 from mathgen.bank.desk import Desk
 from mathgen.bank.draw import stream
+from mathgen.bank.graph import graph_of
 from mathgen.bank.leaf import leaf, wanted_count
 from mathgen.bank.options import offers_choices, options_of
-from mathgen.bank.plan import ChosenForm, ChosenSheet, Graph, SheetPlan
+from mathgen.bank.plan import ChosenForm, ChosenSheet, SheetPlan
 from mathgen.bank.pool import Pool, fill_pool, wanted_models
 from mathgen.bank.tiers import TIERS, choose_tiers, off_level
 from mathgen.bank.wishes import settled
@@ -22,7 +22,6 @@ from mathgen.grades.curriculum import load
 from mathgen.problems.record import Problem
 from mathgen.proof.record import proved
 from mathgen.scenario.words import scenario
-from mathgen.trials.scope import Scope
 from mathgen.trials.table import TrialTable
 
 _MARKS = "ABCDEFGH"
@@ -55,7 +54,8 @@ class SheetMaker:
             raise RequestFault(f"{curriculum.title} has no grade {plan.grade} here; it has {', '.join(map(str, curriculum.grades))}.")
         self._plan = settled(plan, curriculum)
         self._count = wanted_count(self._plan)
-        self._pool = fill_pool(Desk(table, scenario(scenario_name)), curriculum, self._plan)
+        self._desk = Desk(table, scenario(scenario_name))
+        self._pool = fill_pool(self._desk, curriculum, self._plan)
         self._code = sheet_code(self._plan, table, scenario_name)
         self._made: dict[int, tuple[Candidate, Problem]] = {}  # by the candidate's id; holding it keeps the id its own
         self._failed: Counter[str] = Counter()
@@ -118,7 +118,7 @@ class SheetMaker:
     def _marked(self, mark: str, form: list[Candidate], tier: str) -> ChosenForm:
         problems = tuple(map(self._problem, form))
         options = options_of(problems, stream(self._plan.seed, "options", self._plan.grade, mark)) if self._plan.choices else ()
-        return ChosenForm(mark, problems, _graph(form, self._pool), options, tier)
+        return ChosenForm(mark, problems, graph_of(form, self._desk), options, tier)
 
     def _problem(self, candidate: Candidate) -> Problem:
         if id(candidate) not in self._made:
@@ -143,18 +143,6 @@ class SheetMaker:
                 changes.append(f"This table has no {plan.level} problems for grade {plan.grade}.")
             changes.append(f"No problem of grade {plan.grade} itself fits this table and plan; all of them review grade {plan.grade - 1}.")
         return changes
-
-
-def _graph(form: list[Candidate], pool: Pool) -> Graph | None:
-    """The graph that a form's problems read."""
-    spot = next((found for found in map(graph_spot, form) if found is not None), None)
-    if spot is None:
-        return None
-    desk = next(iter(pool.builders.values())).desk
-    groups, trials = spot
-    colors = desk.table.colors
-    values = tuple(desk.totals.total("down", Scope(groups, trials, (color,))) for color in colors)  # type: ignore[arg-type]
-    return Graph(Scope(groups, trials), colors, values)  # type: ignore[arg-type]
 
 
 def _demand(plan: SheetPlan) -> str:

@@ -70,7 +70,8 @@ def _check(problem: Problem) -> None:
         raise NotTrue(f"the steps end in another form than {problem.answer.shown}")
 
 
-def _lowest(top: int, bottom: int) -> _PAIR:
+def lowest(top: int, bottom: int) -> _PAIR:
+    """The pair without common factors."""
     a, b = top, bottom
     while b:
         a, b = b, a % b
@@ -95,7 +96,7 @@ def number(text: str) -> _PAIR:
         b *= 100
     if b == 0:
         raise NotTrue(f"{text!r} divides by zero")
-    return _lowest(a, b)
+    return lowest(a, b)
 
 
 @lru_cache(maxsize=65536)
@@ -122,7 +123,7 @@ def _read(step: str) -> tuple[tuple[_PAIR, ...], _PAIR]:
         else:
             top, bottom = top * other_bottom, bottom * other_top
     result = number(right)
-    if _lowest(top, bottom) != result:
+    if lowest(top, bottom) != result:
         raise NotTrue(f"{step!r} is not true")
     return numbers, result
 
@@ -178,7 +179,7 @@ def _pairs(problem: Problem, goal: Choice | Truth | QuotientRemainder) -> tuple[
     """The value of each label of a choice, or of both sides of a statement, as the givens have it."""
     numbers = {given.expr: number(given.number) for given in problem.givens}
     read = {given.expr: numbers[given.expr] for given in problem.givens if given.where == "table"}
-    return tuple(_lowest(*_pair(expr, numbers, read)) for expr in goal.exprs)
+    return tuple(lowest(*_pair(expr, numbers, read)) for expr in goal.exprs)
 
 
 def _listed(problem: Problem, expr: Expr) -> tuple[_PAIR, ...]:
@@ -187,7 +188,7 @@ def _listed(problem: Problem, expr: Expr) -> tuple[_PAIR, ...]:
         return ()
     numbers = {given.expr: number(given.number) for given in problem.givens}
     read = {given.expr: numbers[given.expr] for given in problem.givens if given.where == "table"}
-    return tuple(_lowest(*_pair(one, numbers, read)) for one in expr.series)
+    return tuple(lowest(*_pair(one, numbers, read)) for one in expr.series)
 
 
 def _in_the_middle(end: _PAIR, listed: tuple[_PAIR, ...]) -> bool:

@@ -1,0 +1,43 @@
+"""Signs by which a teacher sorts cards: four of the deck, and a letter each for topic, level and grade. They name no level or grade."""
+
+from __future__ import annotations
+
+from hashlib import blake2b
+
+from mathgen.bank.code import RELEASE, table_digest
+from mathgen.bank.deck_plan import DeckPlan
+from mathgen.problems.record import Problem
+from mathgen.trials.table import TrialTable
+
+_SIGNS = "0123456789ABCDEFGHJKMNPQRSTVWXYZ"
+_LETTERS = "ABCDEFGHJKMNPQRSTVWXYZ"
+# In no order that a pupil could guess.
+_LEVELS = {"support": "N", "on grade": "H", "challenge": "T"}
+_GRADES = "KWDYPVRG"
+
+
+def deck_mark(plan: DeckPlan, table: TrialTable, scenario: str) -> str:
+    """Four signs: cards of another table, plan or seed nearly always bear others."""
+    text = repr((plan, table_digest(table), scenario, RELEASE))
+    number = int.from_bytes(blake2b(text.encode(), digest_size=4).digest(), "big")
+    return "".join(_SIGNS[number >> 5 * place & 31] for place in range(4))
+
+
+def topic_letters(topics: list[str]) -> dict[str, str]:
+    """A letter for each topic of a deck, in the order in which they come."""
+    return dict(zip(dict.fromkeys(topics), _LETTERS, strict=False))
+
+
+def sorting_letters(problem: Problem, topic_letter: str, several_grades: bool) -> str:
+    """Topic, level and, where a deck mixes grades, grade: "AH", "AHY"."""
+    return topic_letter + _LEVELS[problem.level] + (_GRADES[problem.grade - 1] if several_grades else "")
+
+
+def level_letter(level: str) -> str:
+    """The letter of a level."""
+    return _LEVELS[level]
+
+
+def grade_letter(grade: int) -> str:
+    """The letter of a grade."""
+    return _GRADES[grade - 1]
