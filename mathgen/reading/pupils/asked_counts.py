@@ -10,7 +10,7 @@ from mathgen.reading.pupils.bags import DIMENSIONS, EMPTY, Bag, only, plus
 from mathgen.reading.pupils.regions import find, gather, has, names_something, without
 from mathgen.reading.pupils.spans import Span
 from mathgen.reading.pupils.wish import Wish
-from mathgen.reading.tokens import Number
+from mathgen.reading.tokens import NotRead, Number
 from mathgen.trials.scope import Label
 
 SIGNS = {"MORE": 1, "FEWER": -1, "AHEAD": 1, "BEHIND": -1, "GREATER": 1, "SMALLER": -1}
@@ -29,6 +29,8 @@ def count(spans: Sequence[Span]) -> list[Wish]:
     rest = without(_there_were(_ranged(spans)), "HOWMANY")
     if not names_something(rest):
         return [Wish("count", (EMPTY,))]
+    if len([span for span in rest if span.kind == "bag"]) == 1 and any(span.bag.left for span in rest):
+        raise NotRead("Which ones do you mean: left standing, of whose pins, in which trial?")
     try:
         return [Wish("count", (gather(rest),))]
     except Clash:

@@ -158,8 +158,8 @@ class Hearing:
                     continue  # a list of its own says what it goes with
                 # "Standing up" is no form of "stood up", set up at the start.
                 for form in [spelling] if spelling.startswith("stood") else _forms(spelling):
-                    if form == "hit" and self.targets:
-                        continue
+                    if self.targets and form.startswith("hit"):
+                        continue  # the target hit, or any pin?
                     self._know(form, "VERB", measure)
         for phrase in (scenario.past["down"], scenario.base["down"]):
             head, _, rest = phrase.partition(" ")

@@ -20,6 +20,7 @@ from mathgen.reading.evaluate import Counts
 from mathgen.reading.pupils.clauses import understood
 from mathgen.reading.pupils.hearing import Hearing, Token
 from mathgen.reading.pupils.plan import Plan, value_of
+from mathgen.reading.pupils.plainly import Plainly
 from mathgen.reading.pupils.plans import plan as plan_of
 from mathgen.reading.pupils.say_plan import sentence_of, steps_of
 from mathgen.reading.pupils.spans import Scan, Span
@@ -68,6 +69,7 @@ class Listener:
 
     def __init__(self, table: TrialTable, scenario: Scenario) -> None:
         self.table, self.scenario = table, scenario
+        self._plainly = Plainly(table)
         self._hearing = Hearing(table, scenario)
         self._reader = Reader(table, scenario)
         self._counts = Counts(table)
@@ -84,7 +86,7 @@ class Listener:
         if declined is not None:
             return self._as_printed(text) or declined
         try:
-            line = self._hearing.line(text)
+            line = self._hearing.line(self._plainly(text))
             plan = self._understood(line.sentences)
         except False_ as err:
             return Outcome("ask", why=_sentence(err.reason))

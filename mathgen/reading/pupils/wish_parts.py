@@ -18,6 +18,8 @@ def part_of(talk: Talk, wish: Wish) -> Plan:
         bag = bag._replace(measure=talk.said.measure)
     if bag.they and wish.bags[0].colors is not None and talk.said.measure is not None:
         raise Ask("What part of which pins do you mean?")
+    if not talk.spoken and not (bag.item or bag.colors or bag.number or bag.they or bag.every):
+        raise Ask("A part of which pins do you mean: of all the pins, or of one color?")
     part = talk.quantity(bag)
     if part.measure == "set_up":
         raise Ask("Of those set up, do you mean the part knocked down, or left standing?")
