@@ -27,20 +27,38 @@ class _Rule(NamedTuple):
 class Plainly:
     """Puts texts about one table plainly."""
 
-    def __init__(self, table: TrialTable) -> None:
+    def __init__(self, table: TrialTable, past_standing: str) -> None:
         """Args:
         table: its labels are known words.
+        past_standing: what is said of pins that were not knocked down: "left standing".
         """
         self._table = table
         groups = "|".join(re.escape(label) for label in sorted(table.groups, key=len, reverse=True)) or "(?!)"
+        colors = "|".join(re.escape(color) for color in sorted(table.colors, key=len, reverse=True)) or "(?!)"
+        self._not_a_color = re.compile(rf"\b(was|were|is|are) (?:not|never) ({colors})\b", re.IGNORECASE)
+        self._labels = re.compile(rf"\b(?:{groups}|{colors}|\d+)s?\b", re.IGNORECASE)
+        self._standing = past_standing
         self._rules = [_Rule(re.compile(pattern, re.IGNORECASE), plain) for pattern, plain in _rules(rf"(?:the )?(?:{groups})(?:['’]s?)?")]
 
     def __call__(self, text: str) -> str:
         """The text, said as the reader knows it."""
         for pattern, plain in self._rules:
             text = pattern.sub(plain, text)
+        text = self._not_a_color.sub(self._another_color, text)
+        text = re.sub(r"\b(that|which|who) (?:did not|didn['’]?t)(?=$|[?.,]| (?:for|in|by|on) )", rf"\1 were {self._standing}", text, flags=re.IGNORECASE)
+        text = _COMPARE.sub(self._compared, text)
         text = self._others(text)
         return _as_a_question(" ".join(text.split()))
+
+    def _another_color(self, match: re.Match[str]) -> str:
+        """ "Were not red": were of one of the other colors."""
+        others = [color for color in self._table.colors if color.casefold() != match[2].casefold()]
+        return f"{match[1]} {' or '.join(others)}" if others else match[0]
+
+    def _compared(self, match: re.Match[str]) -> str:
+        """ "Compare gold and red. How many times ...": the first sentence adds nothing where the second names the same."""
+        first, rest = ({found.casefold().rstrip("s") for found in self._labels.findall(part)} for part in match.groups())
+        return match[2] if first and first <= rest else match[0]
 
     def _others(self, text: str) -> str:
         """ "Red pins are worth 3 points, all the others 1": the other colors by name, where a worth is told."""
@@ -55,6 +73,7 @@ class Plainly:
         return _OTHERS.sub(colors, text)
 
 
+_COMPARE = re.compile(r"^compare ([^.?!:]+)[.:!] (.+)$", re.IGNORECASE)
 _OTHERS = re.compile(
     r"\b(?:all (?:of )?)?(?:the )?(?:rest|others|other (?:pins|colou?rs|ones)|remaining (?:pins|colou?rs))\b"
     r"|\b(?:every|each|any) other (?:pin|colou?r|one)\b|\ball other (?:pins|colou?rs)\b|\bother (?:pins|colou?rs)\b|\b(?:everything|anything) else\b",
@@ -116,6 +135,11 @@ def _rules(group: str) -> list[tuple[str, str | Callable[[re.Match[str]], str]]]
          lambda match: f"what is the {_stat(match[2])} of {match['what']}{match['end']}"),
         (r"\s*\(?(?:that is,? )?\(the middle (?:number|one|value)\)", ""),
         (r"\b(?:each|every) of the (\w+) (groups|teams)\b(?=.*$)", r"the \1 \2"),
+        (rf"^(?P<what>[^:.?!]+?):? (?:what is|what's|whats) (?:their|its) ({_STAT})(?P<end>[?.]*)$",
+         lambda match: f"what is the {_stat(match[2])} of {match['what']}{match['end']}"),
+        (rf"^if (?:all )?(?:the )?(?P<what>pins|\w+ pins) (?P<who>{group}) (?P<verb>knocked down|got|hit) (?P<when>[^,]*?)\bwere (?:shared|split|spread|divided)(?: out)?(?: evenly| equally)?(?: out)?"
+         rf" (?:over|across|among|between) (?P<trials>[^,]*?\btrials)(?: evenly| equally)?, how many [^?]*\?*$",
+         lambda match: f"what is the mean number of {match['what']} {match['who']} {match['verb']} per trial in {match['trials']}?"),
         # one group or several
         (r"\b(which|what|name the|identify the|find the|state the) (group|team|trial|color|colour)s?,? or \2s\b", r"which \2"),
         (r"\b(?:identify|name|state|determine) the (group|team|trial|color|colour)s? (?=with|that|which|who)", r"which \1 "),
@@ -141,6 +165,8 @@ def _rules(group: str) -> list[tuple[str, str | Callable[[re.Match[str]], str]]]
         # a test: "8 pins or more", "8 or more pins"
         (r"\b(\d+|\w+) pins or more\b", r"at least \1 pins"),
         (r"\b(\d+) or more pins\b", r"at least \1 pins"),
+        (r"\bof there (trials|tries|goes|rolls|turns)\b", r"of their \1"),
+        (r"\bneed to (?:hit|knock down|get)( in [^?]*?)? to (?:knock down|get|hit) all (?:of )?(?:the )?(\d+)( pins)?", r"need\1 to have \2"),
         # points
         (r"\blet (?=(?:each|every|an?|the|all)? ?[\w ]{0,20}be worth)", "if "),
         (r"\b(?:counts?|scores?|earns?|gets?) (?=\d+ (?:points?|pts?))", "is worth "),

@@ -82,7 +82,7 @@ class Talk:
                 made[part] = getattr(self.said, part)
         if bag.item and bag.colors is None and self.said.colors is not None:
             raise Ask("Do you mean all colors, or only those you named first?")
-        if made["measure"] is None and self.said.measure is not None and (bag.they or bare(bag)):
+        if made["measure"] is None and self.said.measure is not None and not (bag.got or bag.had):
             made["measure"] = self.said.measure
         made["total"] = bag.total or self.said.total
         return Bag(**made)
@@ -96,7 +96,8 @@ class Talk:
         for part, number in bag.sizes:
             cells = self.counts.cells(Scope(groups=self.labels("groups", bag)))  # type: ignore[arg-type]
             size = len({cell[1] for cell in cells}) if part == "trials" else len(getattr(self.table, part))
-            if number.value != size:
+            results = len({cell[:2] for cell in cells})  # "all 18 trials": those of all six groups
+            if number.value != size and not (part == "trials" and bag.groups in (None, "all") and number.value == results):
                 raise False_(f"There are {size} {part}, not {number.text}.")
         if bag.their and bag.groups is None:
             raise Ask("Whose pins do you mean? Name the group, or say the whole class.")

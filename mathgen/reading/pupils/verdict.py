@@ -18,6 +18,7 @@ from mathgen.exact.rounding import rounded
 from mathgen.reading.chart import Clash
 from mathgen.reading.evaluate import Counts
 from mathgen.reading.pupils.clauses import understood
+from mathgen.reading.pupils.combined import combined, together
 from mathgen.reading.pupils.hearing import Hearing, Token
 from mathgen.reading.pupils.plan import Plan, value_of
 from mathgen.reading.pupils.plainly import Plainly
@@ -69,7 +70,7 @@ class Listener:
 
     def __init__(self, table: TrialTable, scenario: Scenario) -> None:
         self.table, self.scenario = table, scenario
-        self._plainly = Plainly(table)
+        self._plainly = Plainly(table, scenario.past["standing"])
         self._hearing = Hearing(table, scenario)
         self._reader = Reader(table, scenario)
         self._counts = Counts(table)
@@ -86,20 +87,30 @@ class Listener:
         if declined is not None:
             return self._as_printed(text) or declined
         try:
-            line = self._hearing.line(self._plainly(text))
-            plan = self._understood(line.sentences)
+            plan, mended = self._planned(self._plainly(text))
         except False_ as err:
             return Outcome("ask", why=_sentence(err.reason))
         except NotRead as err:
             return self._as_printed(text) or Outcome("ask", why=_sentence(err.reason))
         try:
-            found = self._answered(plan, line.mended)
+            found = self._answered(plan, mended)
         except NotRead as err:
             return Outcome("ask", why=_sentence(err.reason))
         other = self._as_printed(text)
         if other is not None and found.verdict == "answer" and not _alike(found, other):
             return Outcome("ask", why="I can understand this in two ways. Please say it in another way.")
         return found
+
+    def _planned(self, text: str) -> tuple[Plan, tuple[tuple[str, str], ...]]:
+        """What has to be worked out, and the words that were mended."""
+        parts = combined(text)
+        if parts is None:
+            line = self._hearing.line(text)
+            return self._understood(line.sentences), line.mended
+        lines = [self._hearing.line(question) for question in (parts.first, parts.second) if question]
+        plans = [self._understood(line.sentences) for line in lines]
+        mended = tuple(slip for line in lines for slip in line.mended)
+        return together(parts, plans[0], plans[1] if len(plans) > 1 else None, self._counts), mended
 
     def _as_printed(self, text: str) -> Outcome | None:
         """The answer, where the text is a problem in full as a worksheet prints it, with nothing left open."""
