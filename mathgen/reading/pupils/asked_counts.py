@@ -56,7 +56,7 @@ def _share_count(spans: Sequence[Span], start: int) -> Wish:
     before, after = without(spans[: max(start - 1, 0)], *_ASKS), list(spans[start:])
     for place, span in reversed(list(enumerate(after))):
         if span.kind == "be" and place and after[place - 1].kind != "that" and names_something(after[place + 1 :]):
-            whole, part = gather([*before, *after[:place]]), gather(after[place + 1 :])
+            whole, part = gather([*before, *after[:place]]), gather(after[place + 1 :], union=True)
             break
     else:
         whole, part = gather(before), gather(after)

@@ -50,6 +50,11 @@ class Plainly:
         text = self._others(text)
         return _as_a_question(" ".join(text.split()))
 
+    @staticmethod
+    def parted(text: str) -> str:
+        """The text with what it tells first as a sentence of its own: for where it can not be understood as one."""
+        return _SPLICED.sub(". ", text)
+
     def _another_color(self, match: re.Match[str]) -> str:
         """ "Were not red": were of one of the other colors."""
         others = [color for color in self._table.colors if color.casefold() != match[2].casefold()]
@@ -58,7 +63,8 @@ class Plainly:
     def _compared(self, match: re.Match[str]) -> str:
         """ "Compare gold and red. How many times ...": the first sentence adds nothing where the second names the same."""
         first, rest = ({found.casefold().rstrip("s") for found in self._labels.findall(part)} for part in match.groups())
-        return match[2] if first and first <= rest else match[0]
+        others = re.sub(r"\b(?:the|and|with|to|pins|trials?|,)\b|\s", "", self._labels.sub("", match[1]), flags=re.IGNORECASE)
+        return match[2] if first and first <= rest and not others else match[0]
 
     def _others(self, text: str) -> str:
         """ "Red pins are worth 3 points, all the others 1": the other colors by name, where a worth is told."""
@@ -73,6 +79,10 @@ class Plainly:
         return _OTHERS.sub(colors, text)
 
 
+# "The Finches got red and gold pins down in trial 1, what is the ratio ...": a sentence that tells, and one that asks.
+_SPLICED = re.compile(
+    r"(?<=[^,.?!:;])(?<!^in)(?<!^of), (?=(?:what is|what's|whats|what was|how many|how much|which)\b)(?!.*[,.?!:;] )", re.IGNORECASE
+)
 _COMPARE = re.compile(r"^compare ([^.?!:]+)[.:!] (.+)$", re.IGNORECASE)
 _OTHERS = re.compile(
     r"\b(?:all (?:of )?)?(?:the )?(?:rest|others|other (?:pins|colou?rs|ones)|remaining (?:pins|colou?rs))\b"
@@ -128,6 +138,7 @@ def _rules(group: str) -> list[tuple[str, str | Callable[[re.Match[str]], str]]]
         # a form asked for first or last
         (rf"^(?:express|write|give) (?:it )?as an? ({_FORM})\s*:\s*", r"what \1 is "),
         (rf"^(?:as an? )?({_FORM})(?: please)?\s*:\s*", r"what \1 is "),
+        (rf"^as an? ({_FORM}),? (?=.*\bout of\b)", r"what \1 is "),
         (rf"\b(?:written|expressed|given|say it|state it|stated) (?=(?:as|in) an? (?:{_FORM}))", ""),
         # in order, and the middle
         (rf"\b(?:put|order|arrange|line up|list|sort) (?P<what>[^.,?!]+?)(?: in order)?(?: from)?(?: (?:least|smallest|lowest|most|biggest|highest) to (?:greatest|biggest|largest|highest|most|least|smallest))?"

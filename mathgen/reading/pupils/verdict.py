@@ -87,7 +87,7 @@ class Listener:
         if declined is not None:
             return self._as_printed(text) or declined
         try:
-            plan, mended = self._planned(self._plainly(text))
+            plan, mended = self._planned_or_parted(self._plainly(text))
         except False_ as err:
             return Outcome("ask", why=_sentence(err.reason))
         except NotRead as err:
@@ -100,6 +100,21 @@ class Listener:
         if other is not None and found.verdict == "answer" and not _alike(found, other):
             return Outcome("ask", why="I can understand this in two ways. Please say it in another way.")
         return found
+
+    def _planned_or_parted(self, text: str) -> tuple[Plan, tuple[tuple[str, str], ...]]:
+        parted = Plainly.parted(text)
+        try:
+            return self._planned(text)
+        except False_:
+            raise
+        except NotRead:
+            if parted == text:
+                raise
+            try:
+                return self._planned(parted)
+            except NotRead:
+                pass
+            raise
 
     def _planned(self, text: str) -> tuple[Plan, tuple[tuple[str, str], ...]]:
         """What has to be worked out, and the words that were mended."""

@@ -5,7 +5,7 @@ from __future__ import annotations
 from mathgen.asks.expression import Expr, Op, Quantity, Ratio, Value
 from mathgen.exact.demand import Demand
 from mathgen.reading.chart import Clash
-from mathgen.reading.pupils.bags import DIMENSIONS, EMPTY, Bag, plus
+from mathgen.reading.pupils.bags import DIMENSIONS, EMPTY, Bag, only, plus
 from mathgen.reading.pupils.plan import Plan
 from mathgen.reading.pupils.talk import Ask, False_, Talk
 from mathgen.reading.pupils.wish import Wish
@@ -117,6 +117,9 @@ def out_of(talk: Talk, wish: Wish) -> Plan:
     if b.measure != "set_up" and b.measure is not None and b.measure != a.measure:
         raise Ask("What part of which pins do you mean?")
     a = talk.filled(a)
+    for name in ("groups", "trials"):  # "the blue pins that fell, out of all the pins of trial 3": those of trial 3
+        if getattr(a, name) is None:
+            a = only(a, name, getattr(b, name))
     part = talk.quantity(a)
     full = {name: getattr(a, name) if getattr(b, name) is None else getattr(b, name) for name in DIMENSIONS}
     if b.item and b.colors is None and a.colors is not None:
