@@ -22,7 +22,7 @@ def count(spans: Sequence[Span]) -> list[Wish]:
     """ "How many ..."; where the words say of which set, also "how many of them were red"."""
     at = find(spans, "HOWMANY")
     start = 0 if at is None else at + 1
-    if start < len(spans) and spans[start].kind == "bag" and spans[start].bag.groups and not spans[start].before & {"of", "for"}:
+    if at is not None and start < len(spans) and spans[start].bag.groups and not spans[start].before & {"of", "for"}:
         following = spans[start + 1].bag if start + 1 < len(spans) else EMPTY
         if not (following.item or following.colors):
             raise Clash  # "how many Owls ..."
@@ -244,7 +244,10 @@ def needed(spans: Sequence[Span]) -> list[Wish]:
         target = gather(without(spans[catch + 1 :], *drop))
         if behind.groups is None or target.groups is None or behind.groups == target.groups:
             raise Clash
-        return [Wish("difference", (target, behind._replace(had=False)))]
+        behind = behind._replace(had=False)
+        if behind.measure is None and target.measure is None:
+            behind, target = behind._replace(measure="down"), target._replace(measure="down")  # nothing else is to be caught up with
+        return [Wish("difference", (target, behind))]
     if number is None or not has(spans, "MORE"):
         raise Clash
     bag = gather(without([*spans[:number], *spans[number + 1 :]], *drop))

@@ -12,10 +12,17 @@ from mathgen.reading.pupils.plan import Plan
 from mathgen.reading.tokens import NotRead
 
 _TIMES = {"double": 2, "twice": 2, "two times": 2, "2 times": 2, "triple": 3, "three times": 3, "3 times": 3}
-_END = r"[.?!]*(?: *(?:how many|how much|what) (?:number )?(?:is (?:that|it|the (?:result|answer))|do (?:you|i|we|u) get|would (?:that|it) be)\??)?$"
+_END = (
+    r"[.?!]*(?: *(?:how many|how much|what) (?:number )?"
+    r"(?:is (?:that|it|the (?:result|answer))|do (?:you|i|we|u) get|would (?:that|it) be)\??)?$"
+)
 _AFTER = r"(?:,? *(?:and |then )*(?P<sign>subtract|take away|minus|add|plus) (?P<second>[^.?!]+?))?"
 _DOUBLED = re.compile(
-    rf"^(?:what is |find |if (?:you|u|we|i) |take |work out )?(?P<times>{'|'.join(_TIMES)}) (?P<first>[^.?!]+?){_AFTER}{_END}", re.IGNORECASE
+    rf"^(?:what is |find |if (?:you|u|we|i) |take |work out )?(?P<times>{'|'.join(_TIMES)}) (?P<first>[^.?!]+?){_AFTER}{_END}",
+    re.IGNORECASE,
+)
+_SUMMED = re.compile(
+    rf"^(?P<first>add (?:up )?[^.?!]+?),? (?:and )?then (?P<sign>subtract|take away) (?P<second>[^.?!]+?){_END}", re.IGNORECASE
 )
 _ADDED = re.compile(r"^(?P<first>how many [^.?!]+?) (?P<sign>plus|minus) (?P<second>how many [^.?!]+?)[.?!]*$", re.IGNORECASE)
 
@@ -31,7 +38,7 @@ class Combined(NamedTuple):
 
 def combined(text: str) -> Combined | None:
     """The counts that a text puts together; None where it is one plain question."""
-    match = _DOUBLED.match(text) or _ADDED.match(text)
+    match = _DOUBLED.match(text) or _SUMMED.match(text) or _ADDED.match(text)
     if match is None:
         return None
     found = match.groupdict()
@@ -41,7 +48,7 @@ def combined(text: str) -> Combined | None:
 
 
 def _question(part: str) -> str:
-    return part if not part or part.casefold().startswith("how many") else f"what is {part}"
+    return part if not part or part.casefold().startswith(("how many", "add ")) else f"what is {part}"
 
 
 def together(of: Combined, first: Plan, second: Plan | None, counts: Counts) -> Plan:

@@ -27,7 +27,7 @@ _CONTRACTIONS = {
     **{f"{verb}nt": f"{verb} not" for verb in ("did", "do", "does", "was", "were", "is", "are", "have", "had", "has")},
     **{f"{word}s": f"{word} is" for word in ("what", "who", "how", "where")},
     "im": "i am", "ill": "i will", "theyre": "they are", "cant": "can not", "wont": "will not", "couldnt": "could not",
-    "wats": "what is", "wots": "what is",
+    "wats": "what is", "howmany": "how many", "wots": "what is",
     "where": "that", "lets": "let us", "u": "you", "thats": "that is", "id": "i would", "n": "and", "nd": "and", "theres": "there is",
 }  # fmt: skip
 CUES = frozenset[str](_LISTS["cues"])

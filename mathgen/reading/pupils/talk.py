@@ -10,7 +10,7 @@ from sympy import Rational
 from mathgen.asks.expression import Expr, Quantity
 from mathgen.reading.chart import Clash
 from mathgen.reading.evaluate import Counts, evaluate
-from mathgen.reading.pupils.bags import DIMENSIONS, EMPTY, Bag, bare, only, verb
+from mathgen.reading.pupils.bags import DIMENSIONS, EMPTY, Bag, only, verb
 from mathgen.reading.pupils.wish import Wish
 from mathgen.reading.tokens import NotRead, Number
 from mathgen.scenario.words import Scenario
@@ -113,7 +113,7 @@ class Talk:
             return bag.measure
         if bag.got and not bag.had and (bag.groups is not None or bag.colors is not None or bag.trials is not None):
             return "down"
-        if bag.total and isinstance(bag.groups, tuple) and not bag.had and not bag.item:
+        if bag.total and (isinstance(bag.groups, tuple) or isinstance(bag.trials, tuple)) and not bag.had and not bag.item:
             return "down"
         if default is not None:
             return default

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import re
 from collections.abc import Sequence
+from contextlib import suppress
 from random import Random
 from typing import Literal, NamedTuple
 
@@ -20,8 +21,8 @@ from mathgen.reading.evaluate import Counts
 from mathgen.reading.pupils.clauses import understood
 from mathgen.reading.pupils.combined import combined, together
 from mathgen.reading.pupils.hearing import Hearing, Token
-from mathgen.reading.pupils.plan import Plan, value_of
 from mathgen.reading.pupils.plainly import Plainly
+from mathgen.reading.pupils.plan import Plan, value_of
 from mathgen.reading.pupils.plans import plan as plan_of
 from mathgen.reading.pupils.say_plan import sentence_of, steps_of
 from mathgen.reading.pupils.spans import Scan, Span
@@ -83,11 +84,12 @@ class Listener:
             return Outcome("ask", why="There is no question yet. What do you want to know about the table?")
         if len(text.split()) > _LONGEST:
             return Outcome("ask", why="That is very long for one question. Can you ask just one thing, in one sentence?")
-        declined = self._declined(text)
+        plain = self._plainly(text)
+        declined = self._declined(plain)
         if declined is not None:
             return self._as_printed(text) or declined
         try:
-            plan, mended = self._planned_or_parted(self._plainly(text))
+            plan, mended = self._planned(plain)
         except False_ as err:
             return Outcome("ask", why=_sentence(err.reason))
         except NotRead as err:
@@ -101,31 +103,26 @@ class Listener:
             return Outcome("ask", why="I can understand this in two ways. Please say it in another way.")
         return found
 
-    def _planned_or_parted(self, text: str) -> tuple[Plan, tuple[tuple[str, str], ...]]:
-        parted = Plainly.parted(text)
+    def _planned(self, text: str) -> tuple[Plan, tuple[tuple[str, str], ...]]:
+        """What has to be worked out, and the words that were mended: as one question, or else in parts."""
+        parted, parts = Plainly.parted(text), combined(text)
         try:
-            return self._planned(text)
+            return self._one(text)
         except False_:
             raise
         except NotRead:
-            if parted == text:
+            if parted != text:
+                with suppress(NotRead):
+                    return self._one(parted)
+            if parts is None:
                 raise
-            try:
-                return self._planned(parted)
-            except NotRead:
-                pass
-            raise
+        first, mended = self._one(parts.first)
+        second, others = self._one(parts.second) if parts.second else (None, ())
+        return together(parts, first, second, self._counts), (*mended, *others)
 
-    def _planned(self, text: str) -> tuple[Plan, tuple[tuple[str, str], ...]]:
-        """What has to be worked out, and the words that were mended."""
-        parts = combined(text)
-        if parts is None:
-            line = self._hearing.line(text)
-            return self._understood(line.sentences), line.mended
-        lines = [self._hearing.line(question) for question in (parts.first, parts.second) if question]
-        plans = [self._understood(line.sentences) for line in lines]
-        mended = tuple(slip for line in lines for slip in line.mended)
-        return together(parts, plans[0], plans[1] if len(plans) > 1 else None, self._counts), mended
+    def _one(self, text: str) -> tuple[Plan, tuple[tuple[str, str], ...]]:
+        line = self._hearing.line(text)
+        return self._understood(line.sentences), line.mended
 
     def _as_printed(self, text: str) -> Outcome | None:
         """The answer, where the text is a problem in full as a worksheet prints it, with nothing left open."""

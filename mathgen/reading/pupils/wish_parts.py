@@ -149,7 +149,7 @@ def fractions_apart(talk: Talk, wish: Wish) -> Plan:
 def ratio(talk: Talk, wish: Wish) -> Plan:
     """The ratio of two counts, in order."""
     a, b = wish.bags
-    if {a.measure, b.measure} <= {None} and not (a.got or b.got or (a.total and b.total)):
+    if {a.measure, b.measure, talk.said.measure} <= {None} and not (a.got or b.got or (a.total and b.total)):
         raise Ask("The ratio of what to what? Say knocked down, left standing or set up.")
     first, second = talk.pair(a, b)
     if talk.size(first) == 0 and talk.size(second) == 0:
