@@ -7,7 +7,7 @@ from __future__ import annotations
 
 from sympy import Integer, Rational
 
-from mathgen.asks.expression import Ask, Choice, Expr, Op, Quantity, QuotientRemainder, Stat, Stated, Truth
+from mathgen.asks.expression import Ask, Choice, Expr, Op, Quantity, QuotientRemainder, Stat, Stated, StatName, Truth
 from mathgen.trials.totals import Totals
 
 
@@ -32,9 +32,25 @@ def value(expr: Expr, totals: Totals) -> Rational:
     if kind is Op:
         return _op(expr, totals)  # type: ignore[arg-type]
     if kind is Stat:
-        numbers = [value(one, totals) for one in expr.series]  # type: ignore[union-attr]
-        return _median(numbers) if expr.name == "median" else sum(numbers, Integer(0)) / len(numbers)  # type: ignore[union-attr]
+        return _statistic(expr.name, [value(one, totals) for one in expr.series])  # type: ignore[union-attr,arg-type]
     raise NoAnswer("an unknown has no value of its own")
+
+
+def _statistic(name: StatName, numbers: list[Rational]) -> Rational:
+    if name == "mean":
+        return _mean(numbers)
+    if name == "mean absolute deviation":
+        mean = _mean(numbers)
+        return _mean([abs(one - mean) for one in numbers])
+    if name == "median":
+        return _median(numbers)
+    ordered, half = sorted(numbers), len(numbers) // 2
+    lower, upper = _median(ordered[:half]), _median(ordered[-half:])
+    return lower if name == "lower quartile" else upper if name == "upper quartile" else upper - lower
+
+
+def _mean(numbers: list[Rational]) -> Rational:
+    return sum(numbers, Integer(0)) / len(numbers)
 
 
 def _median(numbers: list[Rational]) -> Rational:

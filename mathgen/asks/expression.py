@@ -1,7 +1,7 @@
 """The expression language of asks.
 
     leaf   = Quantity(measure, scope) | Stated(number) | Unknown
-    expr   = leaf | Op(symbol, exprs) | Stat(name, series) | Ordered(series, place)
+    expr   = leaf | Op(symbol, exprs) | Stat(name, series) | Ordered(series, place) | Deviation(series, place)
     Fact   = Equation(left, right)
     Goal   = Value(expr) | Ratio(first, second) | Choice(labels, exprs, most) | Truth(left, test, right)
            | QuotientRemainder(amount, size, want)
@@ -48,10 +48,16 @@ class Op(NamedTuple):
     args: tuple[Expr, ...]
 
 
-class Stat(NamedTuple):
-    """A statistic of a list of quantities."""
+StatName = Literal["mean", "median", "lower quartile", "upper quartile", "interquartile range", "mean absolute deviation"]
 
-    name: Literal["mean", "median"]
+
+class Stat(NamedTuple):
+    """A statistic of a list of quantities.
+
+    A quartile is the median of the lower or the upper half; of an odd number of values, the median belongs to neither half.
+    """
+
+    name: StatName
     series: tuple[Quantity, ...]
 
 
@@ -62,8 +68,15 @@ class Ordered(NamedTuple):
     place: int  # from 0, the least first
 
 
+class Deviation(NamedTuple):
+    """How far one number of a list is from the mean of the list: what the relation of a mean absolute deviation is about."""
+
+    series: tuple[Quantity, ...]
+    place: int  # from 0, as the list stands
+
+
 Leaf = Quantity | Stated | Unknown
-Expr = Leaf | Op | Stat | Ordered
+Expr = Leaf | Op | Stat | Ordered | Deviation
 
 
 class Equation(NamedTuple):

@@ -11,6 +11,7 @@ from collections.abc import Callable
 from mathgen.asks.expression import (
     Ask,
     Choice,
+    Deviation,
     Equation,
     Expr,
     Op,
@@ -47,14 +48,8 @@ def relation(ask: Ask) -> Equation:
 
 
 def _turned_round(goal: Expr) -> Equation:
-    if isinstance(goal, Stat) and goal.name == "median":
-        middle, odd = divmod(len(goal.series), 2)
-        if odd:
-            return Equation(X, Ordered(goal.series, middle))
-        two = Ordered(goal.series, middle - 1), Ordered(goal.series, middle)
-        return Equation(Op("*", (Stated(2, "how many"), X)), Op("+", two))
     if isinstance(goal, Stat):
-        return Equation(Op("*", (Stated(len(goal.series), "how many"), X)), Op("+", goal.series))
+        goal = spelled_out(goal)
     if isinstance(goal, Op):
         first, rest = goal.args[0], goal.args[1:]
         if goal.symbol == "+":
@@ -67,6 +62,34 @@ def _turned_round(goal: Expr) -> Equation:
             part, whole = first.args
             return Equation(Op("*", (whole, X)), Op("*", (part, *rest)))
     return Equation(X, goal)
+
+
+def spelled_out(expr: Expr) -> Expr:
+    """An expression without a statistic: as sums and quotients of numbers of the list."""
+    if isinstance(expr, Op):
+        return Op(expr.symbol, tuple(map(spelled_out, expr.args)))
+    if not isinstance(expr, Stat):
+        return expr
+    series, name, size = expr.series, expr.name, len(expr.series)
+    if name == "mean":
+        return _shared(series)
+    if name == "mean absolute deviation":
+        return _shared(tuple(Deviation(series, place) for place in range(size)))
+    if name == "median":
+        return _between(series, 0, size)
+    half = size // 2
+    lower, upper = _between(series, 0, half), _between(series, size - half, size)
+    return lower if name == "lower quartile" else upper if name == "upper quartile" else Op("-", (upper, lower))
+
+
+def _shared(parts: tuple[Expr, ...]) -> Expr:
+    return Op("/", (Op("+", parts), Stated(len(parts), "how many")))
+
+
+def _between(series: tuple[Quantity, ...], start: int, end: int) -> Expr:
+    """What stands in the middle of the places from ``start`` up to ``end`` of the list in order."""
+    middle, odd = divmod(start + end, 2)
+    return Ordered(series, middle) if odd else _shared((Ordered(series, middle - 1), Ordered(series, middle)))
 
 
 def _put(expr: Expr, goal: Expr) -> Expr:
@@ -109,6 +132,12 @@ def question_in_x(ask: Ask, count: Callable[[Quantity], int]) -> str:
     return written(relation(ask), count)
 
 
+def _distance(number: int, total: int, size: int) -> str:
+    """The greater of a number and a mean, less the other: ``(9 - 7)``, ``(9 - 15/2)``."""
+    mean = str(total // size) if total % size == 0 else f"{total}/{size}"
+    return f"({number} - {mean})" if number * size >= total else f"({mean} - {number})"
+
+
 _BINDS = {"+": 1, "-": 1, "*": 2, "/": 2}
 
 
@@ -120,7 +149,10 @@ def _text(expr: Expr, count: Callable[[Quantity], int], outer: int) -> str:
     if isinstance(expr, Unknown):
         return expr.name
     if isinstance(expr, Stat):
-        raise TypeError("a statistic is turned round before it is written")
+        return _text(spelled_out(expr), count, outer)
+    if isinstance(expr, Deviation):
+        counts = [count(one) for one in expr.series]
+        return _distance(counts[expr.place], sum(counts), len(counts))
     if isinstance(expr, Ordered):
         return str(sorted(map(count, expr.series))[expr.place])
     binds = _BINDS[expr.symbol]

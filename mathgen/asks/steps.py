@@ -94,7 +94,7 @@ class Working:
         if kind is Stated:
             return _whole(expr.number)  # type: ignore[union-attr]
         if kind is Stat:
-            return self._median(expr) if expr.name == "median" else self._mean(expr)  # type: ignore[union-attr,arg-type]
+            return self._statistic(expr)  # type: ignore[arg-type]
         if kind is not Op:
             raise TypeError(f"no working for {expr}")
         return self._op(expr)  # type: ignore[arg-type]
@@ -106,8 +106,40 @@ class Working:
             self.line(" + ".join(map(str, parts)), total.text)
         return total
 
-    def _mean(self, stat: Stat) -> Number:
+    def _statistic(self, stat: Stat) -> Number:
         numbers = [self.number(one) for one in stat.series]
+        if stat.name == "mean":
+            return self._mean(numbers)
+        if stat.name == "mean absolute deviation":
+            return self._mean_deviation(numbers)
+        if stat.name == "median":
+            return self._median(numbers, True)
+        numbers.sort()
+        half = len(numbers) // 2
+        lower, upper = numbers[:half], numbers[-half:]
+        if stat.name != "interquartile range":
+            return self._median(lower if stat.name == "lower quartile" else upper, True)
+        ends = self._median(upper, False), self._median(lower, False)
+        return self._apart(*ends)
+
+    def _mean_deviation(self, numbers: list[Number]) -> Number:
+        """How far each number is from the mean, and the mean of that. A distance that comes twice is worked out once."""
+        mean = self._mean(numbers)
+        far = [self._apart(*((mean, one) if one.top * mean.bottom < mean.top * one.bottom else (one, mean))) for one in numbers]
+        return self._mean(far)
+
+    def _apart(self, greater: Number, less: Number) -> Number:
+        top, bottom = greater.top * less.bottom - less.top * greater.bottom, greater.bottom * less.bottom
+        shared = gcd(top, bottom)
+        decimal = terminating(top, bottom)
+        text = decimal if decimal is not None else _over(top // shared, bottom // shared).text
+        self.line(f"{greater.text} - {less.text}", text)
+        return Number(top // shared, bottom // shared, text)
+
+    def _mean(self, numbers: list[Number]) -> Number:
+        bottom = lcm(*(one.bottom for one in numbers))
+        if bottom > 1:
+            return self._mean_of_parts(numbers, bottom)
         total = sum(one.top for one in numbers)
         self.line(" + ".join(one.text for one in numbers), str(total))
         count = len(numbers)
@@ -118,15 +150,28 @@ class Working:
         self.line(f"{total} / {count}", decimal)
         return Number(total, count, decimal)
 
-    def _median(self, stat: Stat) -> Number:
-        """Crosses off the least and the greatest, pair by pair, as a pupil does, until one or two numbers stay."""
-        numbers = [self.number(one) for one in stat.series]
+    def _mean_of_parts(self, numbers: list[Number], bottom: int) -> Number:
+        """The mean of decimals."""
+        top, count = sum(one.top * (bottom // one.bottom) for one in numbers), len(numbers)
+        total, mean = terminating(top, bottom), terminating(top, bottom * count)
+        if total is None or mean is None:
+            raise TypeError("no working for the mean of numbers that do not end")
+        self.line(" + ".join(one.text for one in numbers), total)
+        self.line(f"{total} / {count}", mean)
+        return Number(top, bottom * count, mean)
+
+    def _median(self, numbers: list[Number], told: bool) -> Number:
+        """Crosses off the least and the greatest, pair by pair, as a pupil does, until one or two numbers stay.
+
+        ``told``: whether a single number in the middle is put down as the answer.
+        """
+        numbers = list(numbers)
         while len(numbers) > 2:
             numbers.remove(min(numbers))
             numbers.remove(max(numbers))
         if len(numbers) == 1:
-            # Nothing is worked out: the one number in the middle is the median.
-            self.lines.append(f"{numbers[0].text} = {numbers[0].text}")
+            if told:  # nothing is worked out: the one number in the middle is the median
+                self.lines.append(f"{numbers[0].text} = {numbers[0].text}")
             return numbers[0]
         numbers.sort()
         total = sum(one.top for one in numbers)

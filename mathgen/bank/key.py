@@ -52,11 +52,14 @@ def answer_of(desk: Desk, draft: Draft, exact: Rational | str, text: str) -> Ans
 
 
 def _in_order(desk: Desk, ask: Ask) -> str:
-    """The list of a median, put in order: "4, 8, 9". No equality can say it."""
+    """The list of a median, put in order: "4, 8, 9"; for quartiles in halves: "4, 6 | 8 | 9, 11". No equality can say it."""
     expr = ask.goal.expr if isinstance(ask.goal, Value) else None
-    if not isinstance(expr, Stat) or expr.name != "median":
+    if not isinstance(expr, Stat) or expr.name in ("mean", "mean absolute deviation"):
         return ""
-    return f"in order: {', '.join(str(one) for one in sorted(value(one, desk.totals) for one in expr.series))}"
+    numbers = sorted(value(one, desk.totals) for one in expr.series)
+    half = len(numbers) // 2
+    parts = [numbers] if expr.name == "median" else [numbers[:half], numbers[half:-half], numbers[-half:]]
+    return f"in order: {' | '.join(', '.join(map(str, part)) for part in parts if part)}"
 
 
 def name_of(desk: Desk, draft: Draft, label: str) -> str:

@@ -11,7 +11,7 @@ import mathgen.models
 from mathgen.models.space import AskSpace
 from mathgen.models.view import TableView
 
-_ROOM = frozenset({"registry", "side_by_side", "slips", "space", "stories", "view"})  # what is no strand
+_ROOM = frozenset({"lists", "registry", "side_by_side", "slips", "space", "stories", "view"})  # what is no strand
 
 
 class ProblemModel(NamedTuple):

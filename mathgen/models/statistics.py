@@ -2,10 +2,9 @@
 
 from __future__ import annotations
 
-from itertools import combinations
-
 from mathgen.asks.expression import Ask, Equation, Op, Quantity, Stat, Stated, Unknown, Value
 from mathgen.exact.demand import Demand
+from mathgen.models.lists import MOST_NUMBERS, list_choices, listed
 from mathgen.models.registry import problem_model
 from mathgen.models.space import AskSpace
 from mathgen.models.view import Spot, TableView
@@ -15,40 +14,9 @@ from mathgen.trials.scope import Scope
 _WHOLE = Demand("whole")
 _ANY = Demand("any")
 _DECIMAL = Demand("decimal")
-_MOST_NUMBERS = 6  # in one list that a pupil adds
-_MOST_MIXED = 8  # groups of which any three or four may share a mean
-
 _NEXT = (0, 20, 30, 40, 50, 60, 80, 120)  # more pins in friendly numbers; 0: a multiple of the set so far
 _TIMES = (2, 3, 5)
 _MOST_NEXT = 240
-
-
-def _ways(groups: tuple[str, ...]) -> list[tuple[str, ...] | None]:
-    """Which numbers a list may hold: those of the trials (None), of all groups, or of some."""
-    ways: list[tuple[str, ...] | None] = [None]
-    if 3 <= len(groups) <= _MOST_NUMBERS:
-        ways.append(groups)
-    for size in (3, 4):
-        if size < len(groups) <= _MOST_MIXED:
-            ways += combinations(groups, size)
-        elif size < len(groups):
-            ways += [groups[start : start + size] for start in range(len(groups) - size + 1)]  # neighbors are plenty
-    return ways
-
-
-def _listed(view: TableView, spot: Spot, way: tuple[str, ...] | None, color: str | None) -> tuple[tuple[Quantity, ...], Quantity] | None:
-    """The list at a spot, and the total that it makes; None where the spot has no such list, or has it already elsewhere."""
-    table = view.table
-    if way is None:
-        if (spot.trials is not None and len(spot.trials) != len(table.trials)) or not 3 <= len(table.trials) <= _MOST_NUMBERS:
-            return None
-        series = tuple(view.quantity("down", Spot(spot.groups, (trial,)), color) for trial in table.trials)
-        return series, view.quantity("down", spot, color)
-    # Each combination is met once: at the class's spots of one trial.
-    if (spot.groups is not None and len(table.groups) > 1) or spot.trials is None or len(spot.trials) != 1:
-        return None
-    series = tuple(view.quantity("down", Spot((group,), spot.trials), color) for group in way)
-    return series, view.quantity("down", Spot(way, spot.trials), color)
 
 
 @problem_model(skill="mean")
@@ -56,10 +24,10 @@ def mean_down(view: TableView) -> AskSpace:
     """The mean count, over all trials of a group or over groups in one trial: whole, or a decimal of at most two places."""
 
     def build(spot: Spot, way: tuple[str, ...] | None, color: str | None) -> Draft | None:
-        listed = _listed(view, spot, way, color)
-        if listed is None:
+        found = listed(view, spot, way, color)
+        if found is None:
             return None
-        series, whole = listed
+        series, whole = found
         numbers = tuple(map(view.number, series))
         total, count = sum(numbers), len(numbers)
         ordered = sorted(numbers)
@@ -84,7 +52,7 @@ def mean_down(view: TableView) -> AskSpace:
             features=frozenset({"mean_median_iqr_mad"}),
         )
 
-    return AskSpace((view.spots, _ways(view.table.groups), view.colors_or_all), build)
+    return AskSpace((view.spots, list_choices(view.table.groups), view.colors_or_all), build)
 
 
 @problem_model(skill="median")
@@ -92,10 +60,10 @@ def median_down(view: TableView) -> AskSpace:
     """The median count, over all trials of a group or over groups in one trial: a number of the list, or halfway between two."""
 
     def build(spot: Spot, way: tuple[str, ...] | None, color: str | None) -> Draft | None:
-        listed = _listed(view, spot, way, color)
-        if listed is None:
+        found = listed(view, spot, way, color)
+        if found is None:
             return None
-        series, whole = listed
+        series, whole = found
         numbers = tuple(map(view.number, series))
         ordered, middle = sorted(numbers), len(numbers) // 2
         low, high = ordered[-middle - 1], ordered[middle]
@@ -118,7 +86,7 @@ def median_down(view: TableView) -> AskSpace:
             shown_as=_DECIMAL,
         )
 
-    return AskSpace((view.spots, _ways(view.table.groups), view.colors_or_all), build)
+    return AskSpace((view.spots, list_choices(view.table.groups), view.colors_or_all), build)
 
 
 @problem_model(skill="goal mean")
@@ -127,7 +95,7 @@ def goal_mean(view: TableView) -> AskSpace:
     table = view.table
     trials = table.trials
     spots = [Spot((group,), None) for group in table.groups] + ([Spot(None, None)] if len(table.groups) > 1 else [])
-    spots = [spot for spot in spots if view.totals.complete(Scope(spot.groups))] if 2 <= len(trials) < _MOST_NUMBERS else []
+    spots = [spot for spot in spots if view.totals.complete(Scope(spot.groups))] if 2 <= len(trials) < MOST_NUMBERS else []
 
     def build(spot: Spot, color: str | None, step: int) -> Draft | None:
         each = [Spot(spot.groups, (trial,)) for trial in trials]

@@ -15,7 +15,7 @@ from mathgen.proof.verdict import AGREES
 
 _REMAINDER = re.compile(r"(\d+) (?:r|R|remainder) (\d+)")
 _ODD_OR_EVEN = re.compile(r"(\d+) is (odd|even)")
-_IN_ORDER = "in order: "  # what stands before the list of a median
+_IN_ORDER = "in order: "  # what stands before the list of a median, or its halves
 
 
 class FormFails(ValueError):
@@ -117,11 +117,17 @@ def _falls(because: str) -> bool:
 
 
 def _check_order(answer: Answer) -> None:
-    """Whether a list rises to its end, and its middle is the answer."""
-    values = [_value(text) for text in answer.because.removeprefix(_IN_ORDER).split(", ")]
-    half = len(values) // 2
-    if any(one > other for one, other in pairwise(values)) or values[half] + values[-half - 1] != 2 * answer.exact:
+    """Whether a list rises to its end, and its middle, or that of a half, or how far those of the halves are apart, is the answer."""
+    parts = [[_value(text) for text in part.split(", ")] for part in answer.because.removeprefix(_IN_ORDER).split(" | ")]
+    low, high = _middle(parts[0]), _middle(parts[-1])
+    shown = (low,) if len(parts) == 1 else (low, high, high - low) if len(parts[0]) == len(parts[-1]) else ()
+    if any(one > other for one, other in pairwise(value for part in parts for value in part)) or answer.exact not in shown:
         raise FormFails(f"{answer.because} does not show {answer.shown}")
+
+
+def _middle(values: list[Rational]) -> Rational:
+    half = len(values) // 2
+    return (values[half] + values[-half - 1]) / 2
 
 
 def _check_number(answer: Answer) -> None:

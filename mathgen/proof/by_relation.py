@@ -12,8 +12,22 @@ from typing import Any, NamedTuple
 from sympy import QQ, ZZ, Rational
 from sympy.polys.matrices.sdm import sdm_irref
 
-from mathgen.asks.expression import Ask, Choice, Equation, Expr, Goal, Ordered, Quantity, QuotientRemainder, Stat, Stated, Truth, Unknown
-from mathgen.asks.relation import question_in_x, relation
+from mathgen.asks.expression import (
+    Ask,
+    Choice,
+    Deviation,
+    Equation,
+    Expr,
+    Goal,
+    Ordered,
+    Quantity,
+    QuotientRemainder,
+    Stat,
+    Stated,
+    Truth,
+    Unknown,
+)
+from mathgen.asks.relation import question_in_x, relation, spelled_out
 from mathgen.exact.parse import written
 from mathgen.problems.record import Given, Problem
 from mathgen.proof.raw import RawRows
@@ -97,11 +111,11 @@ def _symbolic(expr: Expr, rows: RawRows) -> Linear:
         return Linear(1, 0)
     if kind is Ordered:
         return Linear(0, _at_place(expr, rows))  # type: ignore[arg-type]
+    if kind is Deviation:
+        counts = list(map(rows.count, expr.series))  # type: ignore[union-attr]
+        return Linear(0, QQ(abs(len(counts) * counts[expr.place] - sum(counts)), len(counts)))  # type: ignore[union-attr]
     if kind is Stat:
-        if expr.name != "mean":  # type: ignore[union-attr]
-            raise NoSolution(f"a {expr.name} stands where its relation should")  # type: ignore[union-attr]
-        series: tuple[Quantity, ...] = expr.series  # type: ignore[union-attr]
-        return Linear(0, QQ(sum(map(rows.count, series)), len(series)))
+        return _symbolic(spelled_out(expr), rows)
     symbol, args = expr.symbol, expr.args  # type: ignore[union-attr]
     slope, constant = _symbolic(args[0], rows)
     for arg in args[1:]:

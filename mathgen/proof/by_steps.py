@@ -10,10 +10,12 @@ from __future__ import annotations
 import re
 from functools import lru_cache
 
-from mathgen.asks.expression import Ask, Choice, Expr, Op, Quantity, QuotientRemainder, Stat, Stated, Truth, Value
+from mathgen.asks.expression import Ask, Choice, Expr, Op, Quantity, QuotientRemainder, Stat, Stated, StatName, Truth
 from mathgen.problems.record import Answer, Problem
+from mathgen.proof.lists import is_statistic
 from mathgen.proof.verdict import AGREES
 
+ADDED_UP = ("mean", "mean absolute deviation")  # statistics of which each number of the list is used
 _PAIR = tuple[int, int]
 _NUMBER = re.compile(r"(?:(\d+) )?(\d+)/(\d+)(%?)|(\d+)(?:\.(\d+))?(%?)")
 _OPERATOR = re.compile(r" ([-+*/]) ")
@@ -58,14 +60,17 @@ def _check(problem: Problem) -> None:
         return
     exact = problem.answer.exact
     end = (int(exact.numerator), int(exact.denominator))  # type: ignore[union-attr]
-    listed = _listed(problem, goal.expr)
-    results = follow(steps, givens, operations, (end, *listed))
+    stat = goal.expr if isinstance(goal.expr, Stat) else None
+    listed = () if stat is None else _listed(problem, stat)
+    # A number of a list that is added up from cells may be crossed off before a middle is found.
+    crossed_off = listed if stat is not None and stat.name not in ADDED_UP else ()
+    results = follow(steps, givens, operations, (end, *crossed_off))
     if not results:
         raise NotTrue("no step")
     if results[-1] != end:
         raise NotTrue(f"the steps end in {results[-1][0]}/{results[-1][1]}")
-    if listed and not _in_the_middle(end, listed):
-        raise NotTrue(f"{problem.answer.shown} is not in the middle of the list")
+    if stat is not None and not is_statistic(stat.name, end, listed):
+        raise NotTrue(f"{problem.answer.shown} is not the {stat.name} of the list")
     if not _in_form(problem.answer, steps[-1]):
         raise NotTrue(f"the steps end in another form than {problem.answer.shown}")
 
@@ -182,21 +187,11 @@ def _pairs(problem: Problem, goal: Choice | Truth | QuotientRemainder) -> tuple[
     return tuple(lowest(*_pair(expr, numbers, read)) for expr in goal.exprs)
 
 
-def _listed(problem: Problem, expr: Expr) -> tuple[_PAIR, ...]:
-    """The numbers of the list whose median is asked for, as the givens have them; () for any other question."""
-    if not isinstance(expr, Stat) or expr.name != "median":
-        return ()
+def _listed(problem: Problem, stat: Stat) -> tuple[_PAIR, ...]:
+    """The numbers of a list, as the givens have them."""
     numbers = {given.expr: number(given.number) for given in problem.givens}
     read = {given.expr: numbers[given.expr] for given in problem.givens if given.where == "table"}
-    return tuple(lowest(*_pair(one, numbers, read)) for one in expr.series)
-
-
-def _in_the_middle(end: _PAIR, listed: tuple[_PAIR, ...]) -> bool:
-    """Whether no more than half of the list lies below a number, and no more than half above it."""
-    top, bottom = end
-    below = sum(a * bottom < top * b for a, b in listed)
-    above = sum(a * bottom > top * b for a, b in listed)
-    return max(below, above) <= len(listed) // 2
+    return tuple(lowest(*_pair(one, numbers, read)) for one in stat.series)
 
 
 def _check_winner(problem: Problem, goal: Choice, pairs: tuple[_PAIR, ...]) -> None:
@@ -296,20 +291,31 @@ def _within(cell: Quantity, total: Quantity) -> bool:
 
 def _counts_of_series(ask: Ask) -> tuple[str, ...]:
     """How many numbers a mean is of, or the two in the middle of a list: structural constants that no word has to print."""
-    goal = ask.goal
-    if not isinstance(goal, Value) or not isinstance(goal.expr, Stat):
-        return ()
-    return ("2",) if goal.expr.name == "median" else (str(len(goal.expr.series)),)
+    return tuple(str(len(stat.series)) if stat.name in ADDED_UP else "2" for expr in ask.goal.exprs for stat in _stats(expr))
+
+
+def _stats(expr: Expr) -> tuple[Stat, ...]:
+    if isinstance(expr, Op):
+        return tuple(stat for arg in expr.args for stat in _stats(arg))
+    return (expr,) if isinstance(expr, Stat) else ()
 
 
 def _operations(expr: Expr, printed: set[Expr]) -> int:
-    """The operations of an ask that the words leave to the pupil."""
+    """The operations of an ask that the words leave to the pupil, at the least."""
     if expr in printed:
         return 0
-    if isinstance(expr, Stat) and expr.name == "median":
-        return 0 if len(expr.series) % 2 else 2  # one number in the middle is found; two are added and halved
     if isinstance(expr, Stat):
-        return len(expr.series)
+        return _in_statistic(expr.name, len(expr.series))
     if isinstance(expr, Op):
         return len(expr.args) - 1 + sum(_operations(arg, printed) for arg in expr.args)
     return 0
+
+
+def _in_statistic(name: StatName, size: int) -> int:
+    if name == "mean":
+        return size
+    if name == "mean absolute deviation":
+        return 2 * size + 1  # a mean, at least one distance, a mean
+    # One number in the middle is found; two are added and halved.
+    middle = 0 if (size if name == "median" else size // 2) % 2 else 2
+    return 2 * middle + 1 if name == "interquartile range" else middle

@@ -45,6 +45,7 @@ Kind = Literal[
     "in pairs",
     "chance",
     "pairs",
+    "recorded",
     "in boxes",
 ]
 

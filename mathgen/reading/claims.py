@@ -16,6 +16,7 @@ from mathgen.reading.meaning import (
     Against,
     AllTheOthers,
     BonusPoints,
+    BoxPlot,
     Choices,
     Claim,
     Classes,
@@ -49,6 +50,7 @@ from mathgen.reading.meaning import (
     PointsEarned,
     Portion,
     Proportional,
+    Recorded,
     Rounding,
     RuleIs,
     SameInTrials,
@@ -77,6 +79,7 @@ from mathgen.reading.proportional import grid, growing, proportional
 from mathgen.reading.rates import same_ratio
 from mathgen.reading.score_lines import goal_score, one_line, starting_scores
 from mathgen.reading.scoring import bonus_points, equation_is, letter_is, points_each, rule_is, score_is
+from mathgen.reading.spread import box_plot, recorded
 from mathgen.reading.tokens import NotRead, Number
 from mathgen.reading.told import Comparison, Fact, Told, settled
 from mathgen.trials.scope import Label, Measure
@@ -374,6 +377,8 @@ _TAKE = {
     PartOf: part_of,
     PickOne: pick_one,
     Choices: choices,
+    BoxPlot: box_plot,
+    Recorded: recorded,
     Series: _series,
     More: _more,
     Times: _times,

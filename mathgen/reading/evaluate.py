@@ -6,7 +6,7 @@ from itertools import product
 
 from sympy import Integer, Rational
 
-from mathgen.asks.expression import Choice, Expr, Goal, Op, Ordered, Quantity, QuotientRemainder, Stat, Stated, Truth, Unknown
+from mathgen.asks.expression import Choice, Deviation, Expr, Goal, Op, Ordered, Quantity, QuotientRemainder, Stat, Stated, Truth, Unknown
 from mathgen.reading.tokens import NotRead
 from mathgen.trials.scope import Label, Measure, Scope
 from mathgen.trials.table import TrialTable
@@ -63,7 +63,7 @@ def quantities(expr: Expr) -> list[Quantity]:
     """Every quantity of the table in an expression."""
     if isinstance(expr, Quantity):
         return [expr]
-    if isinstance(expr, Stat | Ordered):
+    if isinstance(expr, Stat | Ordered | Deviation):
         return list(expr.series)
     return [quantity for part in expr.args for quantity in quantities(part)] if isinstance(expr, Op) else []
 
@@ -78,6 +78,8 @@ def evaluate(expr: Expr, counts: Counts) -> Rational:
         return Integer(counts.total(expr.measure, expr.scope))
     if isinstance(expr, Stated):
         return Integer(expr.number)
+    if isinstance(expr, Deviation):
+        raise NotRead("a question asks for no single distance from a mean")
     if isinstance(expr, Stat | Ordered):
         return _of_list(expr, sorted(counts.total(part.measure, part.scope) for part in expr.series))
     if isinstance(expr, Unknown):
@@ -98,8 +100,18 @@ def _of_list(expr: Stat | Ordered, ordered: list[int]) -> Rational:
     if isinstance(expr, Ordered):
         return Integer(ordered[expr.place])
     if expr.name == "median":
-        return Rational(ordered[(size - 1) // 2] + ordered[size // 2], 2)
-    return Rational(sum(ordered), size)
+        return _middle(ordered)
+    if expr.name == "mean":
+        return Rational(sum(ordered), size)
+    if expr.name == "mean absolute deviation":
+        return Rational(sum(abs(size * one - sum(ordered)) for one in ordered), size * size)
+    below, above = _middle(ordered[: size // 2]), _middle(ordered[(size + 1) // 2 :])
+    return {"lower quartile": below, "upper quartile": above, "interquartile range": above - below}[expr.name]
+
+
+def _middle(ordered: list[int]) -> Rational:
+    size = len(ordered)
+    return Rational(ordered[(size - 1) // 2] + ordered[size // 2], 2)
 
 
 def answer(goal: Goal, counts: Counts) -> Rational | str:

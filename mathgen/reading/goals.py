@@ -18,6 +18,7 @@ from mathgen.reading import (
     rates,
     score_lines,
     scoring,
+    spread,
 )
 from mathgen.reading.asked import Asked
 from mathgen.reading.evaluate import evaluate
@@ -26,6 +27,7 @@ from mathgen.reading.told import Told, settled
 from mathgen.reading.wanted import (
     Blank,
     Boxed,
+    BoxPart,
     Change,
     ColorPart,
     Constant,
@@ -40,6 +42,7 @@ from mathgen.reading.wanted import (
     HowMany,
     HowManyOfTotal,
     HowManyPoints,
+    HowManyRecorded,
     InProportion,
     InRow,
     LevelWith,
@@ -149,4 +152,6 @@ _ASKED = {
     Picked: chance.picked,
     NextIs: chance.next_is,
     Pairs: chance.pairs,
+    BoxPart: spread.box_part,
+    HowManyRecorded: spread.how_many_recorded,
 }

@@ -30,6 +30,7 @@ from mathgen.reading import (
     rate_frames,
     score_frames,
     score_line_frames,
+    spread_frames,
 )
 from mathgen.reading.chart import Clash, Grammar, build
 from mathgen.reading.tokens import NotRead, Sentence
@@ -44,6 +45,7 @@ GRAMMAR = Grammar(
         *part_frames.RULES,
         *proportional_frames.RULES,
         *chance_frames.RULES,
+        *spread_frames.RULES,
         *fraction_frames.RULES,
         *rate_frames.RULES,
         *joining_frames.RULES,

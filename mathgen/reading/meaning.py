@@ -283,6 +283,22 @@ class PickOne(NamedTuple):
     colors: Labels = None
 
 
+class BoxPlot(NamedTuple):
+    """ "A box plot is drawn for these numbers": those told before, or counts of a measure."""
+
+    np: Np = Np()
+    measure: Measure | None = None
+
+
+class Recorded(NamedTuple):
+    """ "Each of 6 groups did 3 trials", "one result was written down for each trial of each group"."""
+
+    groups: Number | None = None
+    trials: Number | None = None
+    kinds: Number | None = None
+    one_for: Literal["", "trials", "kinds"] = ""
+
+
 class Choices(NamedTuple):
     """ "One of 3 kinds of pins is picked": among how many; ``again`` without a number for "a second card is drawn"."""
 
@@ -438,7 +454,8 @@ Claim = (
     Count | EachTrial | Portion | Series | More | Times | NextSet | SameRate | Points | PointsEarned | ShareOut | GoalMean
     | OneMoreTrial | TrialCount | Some | TheseWere | TotalWas | AllTheOthers | Look | Against | Rounding | RuleIs | EquationIs
     | LetterIs | PointsEach | BonusPoints | ScoreIs | StartingScores | OneLine | GoalScore | PartOf | NextGoal | TheFraction
-    | EqualFraction | InPairs | PickOne | Choices | SameRatio | SameInTrials | ShareFraction | Proportional | Growing | Grid
+    | EqualFraction | InPairs | PickOne | Choices | BoxPlot | Recorded | SameRatio | SameInTrials | ShareFraction | Proportional
+    | Growing | Grid
     | OneMoreTrial | TrialCount | Some | TheseWere | TotalWas | AllTheOthers | Look | Against | Rounding
     | PartOf | NextGoal | TheFraction | EqualFraction
     | RuleIs | EquationIs | LetterIs | PointsEach | BonusPoints | ScoreIs

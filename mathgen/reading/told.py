@@ -11,6 +11,7 @@ from mathgen.exact.demand import Demand
 from mathgen.reading.evaluate import Counts, evaluate
 from mathgen.reading.meaning import (
     Against,
+    BoxPlot,
     Classes,
     EqualFraction,
     EquationIs,
@@ -125,6 +126,9 @@ class Told:
     equal_fraction: EqualFraction | None = None
     scoring: Scoring = field(default_factory=Scoring)
     in_pairs: InPairs | None = None
+    box_plot: BoxPlot | None = None
+    recorded: dict[str, Stated] = field(default_factory=dict)  # how many groups, trials and kinds results were written down for
+    one_for: list[str] = field(default_factory=list)
     picked: Quantity | None = None  # from which one is picked at random
     choices: list[tuple[str, int]] = field(default_factory=list)  # between how many kinds or groups one is chosen
     same_ratio: SameRatio | None = None

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from typing import Literal, NamedTuple
 
-from mathgen.asks.expression import Want
+from mathgen.asks.expression import StatName, Want
 from mathgen.exact.demand import Demand
 from mathgen.reading.meaning import Claim, Labels, LetterEquation, Np, Terms, TheExpression
 from mathgen.reading.tokens import Number
@@ -218,7 +218,7 @@ class MeanOf(NamedTuple):
     np: Np
     by: Literal["groups", "trials", ""]
     demand: Demand
-    statistic: Literal["mean", "median"] = "mean"
+    statistic: StatName = "mean"
 
 
 class Change(NamedTuple):
@@ -286,6 +286,18 @@ class NextIs(NamedTuple):
     measure: Measure
     color: Label
     negated: bool
+
+
+class BoxPart(NamedTuple):
+    """ "At what number is the upper end of the box?", "How long is the box?" """
+
+    statistic: StatName
+
+
+class HowManyRecorded(NamedTuple):
+    """ "How many results were written down in all?": for each trial, or for each kind in each trial."""
+
+    one_for: Literal["trials", "kinds"]
 
 
 class Pairs(NamedTuple):
@@ -446,6 +458,8 @@ Question = (
     | Picked
     | NextIs
     | Pairs
+    | BoxPart
+    | HowManyRecorded
     | Constant
     | Steeper
     | InProportion

@@ -10,7 +10,7 @@ from typing import Any
 from sympy import Rational
 
 from tests.audit import choices, published, remainders, truths
-from tests.audit.asked import asked_blank, asked_median, asked_ratio, asked_shares, asked_totals
+from tests.audit.asked import asked_blank, asked_ratio, asked_shares, asked_statistic, asked_totals, listed
 from tests.audit.givens import ways
 from tests.audit.points import asked_points
 from tests.audit.printed import UnreadableError, is_tie, places_of, rounded_half_up, value
@@ -137,8 +137,9 @@ def _display(line: dict[str, Any], shown: Rational, texts: Texts) -> Iterator[st
     noun = words.item if value(answer["exact"]) == 1 else words.items
     question = texts.masked(sentences(line["text"])[-1])
     counts = re.match(
-        r"(?:.*, )?(?:[Aa]bout )?how many (?!times|points|ordered pairs|different pairs)"
-        rf"|.*\b(number|mean|median|total) (?:number )?of (?!points)[\w ,]*{re.escape(words.items)}\b",
+        r"(?:.*, )?(?:[Aa]bout )?how many (?!times|points|ordered pairs|different pairs|results|rows|dots|counts)"
+        r"|.*\b(number|mean|median|total|deviation|interquartile range) (?:number |the numbers )?"
+        rf"of (?!points)[\w ,]*{re.escape(words.items)}\b",
         question,
         re.IGNORECASE,
     )
@@ -187,7 +188,7 @@ def _zero_or_all(line: dict[str, Any], exact: Rational) -> Iterator[str]:
     if exact == 0:
         yield "the answer is 0"
     share = line["answer"]["demands"].partition(":")[0] in ("any", "decimal", "percent")
-    if exact == 1 and share and not re.search(r"(in|de)crease|mean|median|share", line["text"]):
+    if exact == 1 and share and not re.search(r"(in|de)crease|mean|median|share|\bbox\b|interquartile", line["text"]):
         yield "the answer is the whole set"
     if exact < 0:
         yield "the answer is below 0"
@@ -201,8 +202,9 @@ def _relation(line: dict[str, Any], exact: Rational, texts: Texts) -> Iterator[s
     if re.search(r"\d\.\d|%", relation):
         yield f'relation "{relation}" has a number that is no count'
     known = {value(given["number"]) for given in line["givens"]} | {1, 100}
-    if asked_median(line, texts) is not None:
-        known.add(2)  # two numbers in the middle
+    if asked_statistic(line, texts) is not None:
+        numbers = listed(line, texts)
+        known |= {2, Rational(sum(numbers), len(numbers))}  # two numbers in the middle; a mean that others are far from
     named = texts.named(line["text"])
     known |= {
         len(texts.results.trials),
@@ -238,9 +240,9 @@ def _asked(line: dict[str, Any], exact: Rational, texts: Texts) -> Iterator[str]
     shares = asked_shares(line, texts)
     if shares is not None and exact not in shares:
         yield f"the words ask for {shares[0] if shares else 'a share of nothing'}, the answer is {exact}"
-    median = asked_median(line, texts)
-    if median not in (None, exact):
-        yield f"the words ask for the median {median}, the answer is {exact}"
+    statistic = asked_statistic(line, texts)
+    if statistic not in (None, exact):
+        yield f"the words ask for {statistic}, the answer is {exact}"
     points = asked_points(line, texts)
     if points not in (None, exact):
         yield f"the words ask for {points}, the answer is {exact}"

@@ -127,18 +127,48 @@ def asked_ratio(line: dict[str, Any], texts: Texts) -> tuple[int, int] | None:
     return counts[0], counts[1]
 
 
-def asked_median(line: dict[str, Any], texts: Texts) -> Rational | None:
-    """The median that the words ask for, of the groups' or the trials' own totals; None for any other question."""
-    if not re.search(r"\bmedian\b", sentences(line["text"])[-1]):
-        return None
+def asked_statistic(line: dict[str, Any], texts: Texts) -> Rational | None:
+    """The median, quartile, range or deviation that the words ask for, of the groups' or the trials' own totals; else None."""
+    work_out = next((of for pattern, of in _STATISTICS.items() if re.search(pattern, sentences(line["text"])[-1])), None)
+    return None if work_out is None else work_out(listed(line, texts))
+
+
+def listed(line: dict[str, Any], texts: Texts) -> list[int]:
+    """The numbers, in order, that a statistic is asked of: totals of the groups that the text names, or of its trials."""
     results, named = texts.results, texts.named(line["text"])
     colors = named.colors or None
     if len(named.groups) > 1 or re.search(r"\b(the groups|each group|per group)\b", texts.masked(line["text"]), re.IGNORECASE):
         reaches = [Reach((group,), named.trials or None, colors) for group in named.groups or results.groups]
     else:
         reaches = [Reach(named.groups or None, (trial,), colors) for trial in named.trials or results.trials]
-    rising = sorted(results.total("down", reach) for reach in reaches)
+    return sorted(results.total("down", reach) for reach in reaches)
+
+
+def _middle(rising: list[int]) -> Rational:
     return Rational(rising[(len(rising) - 1) // 2] + rising[len(rising) // 2], 2)
+
+
+def _lower(rising: list[int]) -> Rational:
+    return _middle(rising[: len(rising) // 2])
+
+
+def _upper(rising: list[int]) -> Rational:
+    """The lower quartile of the list read from the other end."""
+    return -_lower([-one for one in reversed(rising)])
+
+
+def _deviation(rising: list[int]) -> Rational:
+    mean = Rational(sum(rising), len(rising))
+    return sum((abs(one - mean) for one in rising), Rational(0)) / len(rising)
+
+
+_STATISTICS = {
+    r"\bmedian\b": _middle,
+    r"lower end of the box": _lower,
+    r"upper end of the box": _upper,
+    r"\binterquartile range\b|long is the box": lambda rising: _upper(rising) - _lower(rising),
+    r"\bmean absolute deviation\b": _deviation,
+}
 
 
 def _asked_reaches(in_question: Named, in_text: Named, question: str, texts: Texts) -> Iterator[Reach]:

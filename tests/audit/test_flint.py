@@ -53,10 +53,7 @@ class Flint:
         if isinstance(expr, Stated):
             return fixed(fmpq(expr.number))
         if isinstance(expr, Stat):
-            if expr.name == "median":
-                rising = sorted(self.count(one) for one in expr.series)
-                return fixed((rising[(len(rising) - 1) // 2] + rising[len(rising) // 2]) / 2)
-            return fixed(sum((self.count(one) for one in expr.series), fmpq(0)) / len(expr.series))
+            return fixed(statistic(expr.name, sorted(self.count(one) for one in expr.series)))
         assert isinstance(expr, Op)
         result = self.form(expr.args[0], asked)
         for arg in expr.args[1:]:
@@ -106,6 +103,21 @@ class Flint:
         found = self.form(goal, None)
         assert not found.slope
         return found.constant
+
+
+def statistic(name: str, rising: list[fmpq]) -> fmpq:
+    """A statistic of a list in order."""
+    size = len(rising)
+    mean = sum(rising, fmpq(0)) / size
+    if name == "mean":
+        return mean
+    if name == "mean absolute deviation":
+        return sum((abs(one - mean) for one in rising), fmpq(0)) / size
+    if name == "median":
+        return (rising[(size - 1) // 2] + rising[size // 2]) / 2
+    lower = statistic("median", rising[: size // 2])
+    upper = statistic("median", rising[(size + 1) // 2 :])
+    return {"lower quartile": lower, "upper quartile": upper, "interquartile range": upper - lower}[name]
 
 
 def half_up(number: fmpq, places: int) -> fmpq:

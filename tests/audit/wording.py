@@ -166,7 +166,7 @@ def faults(text: str, grade: int, texts: Texts) -> Iterator[str]:
     if re.search(rf"\bleft\b(?! {re.escape(standing)})", masked, re.IGNORECASE):
         yield 'a bare "left"'
     for never in NEVER:
-        if re.search(rf"\b{never}\b", masked, re.IGNORECASE):
+        if re.search(rf"(?<!interquartile )\b{never}\b", masked, re.IGNORECASE):
             yield f'"{never}", which no standard of these grades has'
     yield from _agreement(masked, texts)
     question = texts.masked(parts[-1])

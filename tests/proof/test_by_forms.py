@@ -17,10 +17,11 @@ ROUNDED = Answer("number", Rational(2, 3), "66.7%", "66.7%", ("66.7%",), Demand(
 NAME = Answer("name", "2", "Trial 2", "Trial 2", ("Trial 2", "2"), Demand("name"), "8/10 > 6/10")
 RATIO = Answer("ratio", Rational(6, 4), "6:4", "6:4", ("6:4", "6 to 4", "6/4", "3:2"), Demand("ratio:any"))
 MEDIAN = Answer("number", Rational(17, 2), "8.5", "8.5 pins", ("8.5", "17/2", "8 1/2"), Demand(), "in order: 6, 8, 9, 9")
+QUARTILE = Answer("number", Rational(7), "7", "7", ("7",), Demand(), "in order: 6, 8 | 9 | 10, 12")
 SLIP = Slip("A03", "9/12", "That is the other part of the set. Read the question again.")
 
 
-@pytest.mark.parametrize("answer", [FRACTION, COUNT, ROUNDED, NAME, RATIO, MEDIAN], ids=lambda answer: answer.display)
+@pytest.mark.parametrize("answer", [FRACTION, COUNT, ROUNDED, NAME, RATIO, MEDIAN, QUARTILE], ids=lambda answer: answer.display)
 def test_a_right_key_passes(answer: Answer) -> None:
     check(answer, ())
 
@@ -41,6 +42,10 @@ def test_a_right_key_passes(answer: Answer) -> None:
         (RATIO, {"shown": "6/4", "display": "6/4"}),
         (MEDIAN, {"because": "in order: 9, 6, 8, 9"}),
         (MEDIAN, {"because": "in order: 6, 8, 8, 9"}),
+        (QUARTILE, {"because": "in order: 8, 6 | 9 | 10, 12"}),
+        (QUARTILE, {"because": "in order: 6, 8, 9 | 10, 12"}),
+        (QUARTILE, {"because": "in order: 6, 8, 9, 10, 12"}),
+        (QUARTILE, {"because": "in order: 6, 6 | 9 | 10, 12"}),
         (NAME, {"accepted": ("Trial 1",)}),
         (NAME, {"display": "Trial 1"}),
         (NAME, {"because": "6/10 > 8/10"}),

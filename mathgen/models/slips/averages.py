@@ -67,3 +67,81 @@ def next_trial_not_counted(mean: int, *numbers: int) -> Wrong:
 def stops_at_the_total(total: int) -> Wrong:
     """Not in the research catalogue: H07, for a goal."""
     return whole(total)
+
+
+@slip("I20", "That adds up the distances. Now share the sum equally.")
+def adds_distances(apart: int) -> Wrong:
+    """Not in the research catalogue: I02, for a mean absolute deviation."""
+    return whole(apart)
+
+
+@slip("I21", "That is the mean. How far is each number from the mean?")
+def stops_at_the_mean(mean: int) -> Wrong:
+    """Not in the research catalogue: H07, for a mean absolute deviation."""
+    return whole(mean)
+
+
+@slip("I22", "A number equal to the mean still counts: its distance is 0.")
+def zero_distance_does_not_count(*numbers: int) -> Wrong:
+    """I01 of the research catalogue, for a mean absolute deviation."""
+    size, total = len(numbers), sum(numbers)
+    far = [abs(size * one - total) for one in numbers]
+    others = sum(1 for one in far if one)
+    return _shared(sum(far) // size, others) if 0 in far and others else None
+
+
+@slip("I23", "Take all the distances, not just the greatest and the least.")
+def half_of_the_spread(*numbers: int) -> Wrong:
+    """Not in the research catalogue: from memory."""
+    return _shared(max(numbers) - min(numbers), 2)
+
+
+@slip("I24", "That is the distance from the least to the greatest. Find the middles of both halves.")
+def all_the_spread(*numbers: int) -> Wrong:
+    """Not in the research catalogue: I11's answer where the middle half is asked for."""
+    return whole(max(numbers) - min(numbers))
+
+
+@slip("I25", "Put the numbers in order before you take halves.")
+def halves_of_the_row(*numbers: int) -> Wrong:
+    """I06 of the research catalogue, for quartiles."""
+    half = len(numbers) // 2
+    low, high = numbers[:half], numbers[-half:]
+    twice = high[(half - 1) // 2] + high[half // 2] - low[(half - 1) // 2] - low[half // 2]
+    return _shared(twice, 2) if twice > 0 else None
+
+
+@slip("I26", "That is the upper quartile. Take away the lower quartile.")
+def stops_at_the_upper_quartile(twice: int) -> Wrong:
+    """Not in the research catalogue: H07, for an interquartile range."""
+    return _shared(twice, 2)
+
+
+@slip("I27", "The box does not reach as far as that. That is where the whisker ends.")
+def end_of_the_whisker(number: int) -> Wrong:
+    """Not in the research catalogue: common practice, no source."""
+    return whole(number)
+
+
+@slip("I28", "That is the line inside the box, the median.")
+def line_in_the_box(twice: int) -> Wrong:
+    """Not in the research catalogue: common practice, no source."""
+    return _shared(twice, 2)
+
+
+@slip("I29", "That is the other end of the box.")
+def other_end_of_the_box(twice: int) -> Wrong:
+    """Not in the research catalogue: common practice, no source."""
+    return _shared(twice, 2)
+
+
+@slip("I30", "Each has as many {trials} as any other. Multiply, do not add.")
+def adds_how_many(*counts: int) -> Wrong:
+    """Not in the research catalogue: common practice, no source."""
+    return whole(sum(counts))
+
+
+@slip("I31", "That is for one only. How many are there in all?")
+def counts_for_one(count: int) -> Wrong:
+    """Not in the research catalogue: common practice, no source."""
+    return whole(count)

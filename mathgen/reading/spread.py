@@ -1,0 +1,69 @@
+"""Spread: what is told of box plots and of results written down, and what is asked of them."""
+
+from __future__ import annotations
+
+from mathgen.asks.expression import Op, Stated, Value
+from mathgen.exact.demand import Demand
+from mathgen.reading.asked import WHOLE, Asked
+from mathgen.reading.going_on import mean
+from mathgen.reading.meaning import BoxPlot, Recorded
+from mathgen.reading.tokens import NotRead, Number
+from mathgen.reading.told import Fact, Told
+from mathgen.reading.wanted import BoxPart, HowManyRecorded, MeanOf
+from mathgen.scenario.words import Scenario
+
+
+def box_plot(told: Told, claim: BoxPlot) -> None:
+    """Keep of which numbers a box plot is drawn.
+
+    Raises:
+        NotRead: there are two box plots.
+    """
+    if told.box_plot is not None:
+        raise NotRead("two box plots are told of")
+    told.box_plot = claim
+    told.open["box plot"] = "the box plot"
+
+
+def box_part(question: BoxPart, told: Told, scenario: Scenario) -> Asked:
+    claim = told.box_plot
+    if claim is None:
+        raise NotRead("no box plot is told of")
+    of = mean(MeanOf(claim.measure, claim.np, "", Demand("any"), question.statistic), told, scenario)
+    return of._replace(uses=(*of.uses, "box plot"))
+
+
+def recorded(told: Told, claim: Recorded) -> None:
+    """Keep how many groups, trials and kinds there are, and for which of them a result was written down.
+
+    Raises:
+        NotRead: told twice, or the table has another number of them, or a result is missing in the table.
+    """
+    table = told.counts.table
+    numbers: tuple[tuple[str, Number | None, int], ...] = (
+        ("groups", claim.groups, len(table.groups)),
+        ("trials", claim.trials, len(table.trials)),
+        ("kinds", claim.kinds, len(table.colors)),
+    )
+    if len(table.rows) != len(table.groups) * len(table.trials) * len(table.colors):
+        raise NotRead("a result is missing in the table")
+    for sort, number, size in numbers:
+        if number is None:
+            continue
+        if sort in told.recorded:
+            raise NotRead(f"how many {sort} is told twice")
+        if number.value != size:
+            raise NotRead(f"the table has {size} {sort}, not {number.text}")
+        told.recorded[sort] = Stated(size, sort)
+        told.facts.append(Fact(told.recorded[sort], number.text))
+        told.open[f"recorded {sort}"] = number.text
+    if claim.one_for:
+        told.one_for.append(claim.one_for)
+
+
+def how_many_recorded(question: HowManyRecorded, told: Told, _: Scenario) -> Asked:
+    sorts = ("groups", "trials", "kinds") if question.one_for == "kinds" else ("groups", "trials")
+    if question.one_for not in told.one_for or set(told.recorded) != set(sorts):
+        raise NotRead("it is not said for what a result was written down")
+    goal = Op("*", tuple(told.recorded[sort] for sort in sorts))
+    return Asked("recorded", Value(goal), WHOLE, (), tuple(f"recorded {sort}" for sort in sorts))

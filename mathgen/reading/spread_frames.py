@@ -1,0 +1,56 @@
+"""Rules for sentences about spread: deviations, quartiles, box plots, and how many results were written down."""
+
+from __future__ import annotations
+
+from mathgen.exact.demand import Demand
+from mathgen.reading.chart import Rule, rule
+from mathgen.reading.facts import Claims
+from mathgen.reading.meaning import BoxPlot, Recorded
+from mathgen.reading.noun_phrases import always, measured, what
+from mathgen.reading.tokens import Number
+from mathgen.reading.wanted import BoxPart, HowManyRecorded, MeanOf
+
+ANY = Demand("any")
+WHAT = "(what|find) (is|was)?"
+
+
+def _each_did(groups: Number, trials: Number, kinds: Number | None = None) -> Claims:
+    return (Recorded(groups, trials, kinds),)
+
+
+RULES: tuple[Rule, ...] = (
+    rule("spread", "the mean absolute deviation", always("mean absolute deviation")),
+    rule("spread", "the interquartile range", always("interquartile range")),
+    rule("ask", f"{WHAT} <spread> of these numbers of <things>", lambda s, c: MeanOf(None, what(c), "", ANY, s)),
+    rule(
+        "ask",
+        f"{WHAT} <spread> of the numbers of <things> <that_outcome>",
+        lambda s, c, m: MeanOf(measured(m, "down", "standing"), what(c), "", ANY, s),
+    ),
+    rule("fact", "a single number can tell how much these numbers vary", always(())),
+    # box plots
+    rule("fact", "a box plot is drawn for these numbers of <things>", lambda c: (BoxPlot(what(c)),)),
+    rule("fact", "a box plot is drawn for the numbers of <things> <that_outcome>", lambda c, m: (BoxPlot(what(c), m),)),
+    rule("fact", "a box plot shows how these numbers spread", always((BoxPlot(),))),
+    rule("fact", "a box plot of these numbers is drawn over a number line", always((BoxPlot(),))),
+    rule("ask", "at what number is the lower end of the box", always(BoxPart("lower quartile"))),
+    rule("ask", "at what number is the upper end of the box", always(BoxPart("upper quartile"))),
+    rule("ask", "how long is the box from end to end", always(BoxPart("interquartile range"))),
+    # how many results
+    rule("kinds_of_items", "WHOLE kinds of ITEM", lambda number, _: number),
+    rule("each_did", "each of WHOLE groups did WHOLE trials", lambda g, t: (g, t)),
+    rule("each_did", "there are WHOLE groups , and each group did WHOLE trials", lambda g, t: (g, t)),
+    rule("fact", "<each_did>", lambda found: _each_did(*found)),
+    rule("fact", "<each_did> with <kinds_of_items>", lambda found, kinds: _each_did(found[0], found[1], kinds)),
+    rule("fact", "there were <kinds_of_items> , and <each_did>", lambda kinds, found: _each_did(found[0], found[1], kinds)),
+    rule("fact", "one result was written down for each trial of each group", always((Recorded(one_for="trials"),))),
+    rule("fact", "one count was written down for each kind in each trial of each group", always((Recorded(one_for="kinds"),))),
+    rule("fact", "a table of results has one row for each trial of each group", always((Recorded(one_for="trials"),))),
+    rule("fact", "a dot plot has one dot for each trial of each group", always((Recorded(one_for="trials"),))),
+    rule("fact", "each row has one count for each of <kinds_of_items>", lambda kinds: (Recorded(None, None, kinds, "kinds"),)),
+    rule("ask", "how many results were written down in all", always(HowManyRecorded("trials"))),
+    rule("ask", "how many rows of results does the table have", always(HowManyRecorded("trials"))),
+    rule("ask", "how many dots does the dot plot have", always(HowManyRecorded("trials"))),
+    rule("ask", "how many counts were written down in all", always(HowManyRecorded("kinds"))),
+    rule("ask", "how many counts does the table have", always(HowManyRecorded("kinds"))),
+)
