@@ -288,6 +288,7 @@ class BoxPlot(NamedTuple):
 
     np: Np = Np()
     measure: Measure | None = None
+    by: Literal["groups", "trials", ""] = ""
 
 
 class Recorded(NamedTuple):

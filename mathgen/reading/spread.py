@@ -29,7 +29,7 @@ def box_part(question: BoxPart, told: Told, scenario: Scenario) -> Asked:
     claim = told.box_plot
     if claim is None:
         raise NotRead("no box plot is told of")
-    of = mean(MeanOf(claim.measure, claim.np, "", Demand("any"), question.statistic), told, scenario)
+    of = mean(MeanOf(claim.measure, claim.np, claim.by, Demand("any"), question.statistic), told, scenario)
     return of._replace(uses=(*of.uses, "box plot"))
 
 

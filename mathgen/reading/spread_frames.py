@@ -27,10 +27,22 @@ RULES: tuple[Rule, ...] = (
         f"{WHAT} <spread> of the numbers of <things> <that_outcome>",
         lambda s, c, m: MeanOf(measured(m, "down", "standing"), what(c), "", ANY, s),
     ),
+    rule("per", "per group", always("groups")),
+    rule("per", "per trial", always("trials")),
+    rule(
+        "ask",
+        f"{WHAT} <spread> of the numbers of <things> <that_outcome> <per>",
+        lambda s, c, m, by: MeanOf(measured(m, "down", "standing"), what(c), by, ANY, s),
+    ),
     rule("fact", "a single number can tell how much these numbers vary", always(())),
     # box plots
     rule("fact", "a box plot is drawn for these numbers of <things>", lambda c: (BoxPlot(what(c)),)),
     rule("fact", "a box plot is drawn for the numbers of <things> <that_outcome>", lambda c, m: (BoxPlot(what(c), m),)),
+    rule(
+        "fact",
+        "a box plot is drawn for the numbers of <things> <that_outcome> <per>",
+        lambda c, m, by: (BoxPlot(what(c), measured(m, "down", "standing"), by),),
+    ),
     rule("fact", "a box plot shows how these numbers spread", always((BoxPlot(),))),
     rule("fact", "a box plot of these numbers is drawn over a number line", always((BoxPlot(),))),
     rule("ask", "at what number is the lower end of the box", always(BoxPart("lower quartile"))),
