@@ -109,7 +109,7 @@ def in_order(chosen: list[Candidate]) -> list[Candidate]:
     return ordered
 
 
-def _unlike(first: Candidate, other: Candidate) -> tuple[bool, int, bool, int]:
+def unlike(first: Candidate, other: Candidate) -> tuple[bool, int, bool, int]:
     """How far a problem is from the one in its place on another form: level, difficulty, source of its numbers, length."""
     words, others = first.words, other.words
     return (
@@ -142,5 +142,5 @@ def parallel(first: list[Candidate], pool: Pool, taken: list[Candidate]) -> tupl
         if not fresh:
             missing.append(slot)
             continue
-        form.append(min(fresh, key=partial(_unlike, model_of)))
+        form.append(min(fresh, key=partial(unlike, model_of)))
     return form, missing

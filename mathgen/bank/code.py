@@ -64,7 +64,7 @@ def sheet_code(plan: SheetPlan, table: TrialTable, scenario: str) -> str:
     long = next((name for name in _LONG if getattr(plan, name) is not None), None)
     length = getattr(plan, long) if long else 0
     fits = (
-        not (plan.topics or plan.standards or plan.skills or plan.not_yet or plan.same_story)
+        not (plan.topics or plan.standards or plan.skills or plan.not_yet or plan.same_story or plan.each_group or plan.copies > 1)
         and 0 <= plan.seed < 1 << _WIDTHS["seed"]
         and length < 1 << _WIDTHS["length"]
         and plan.forms <= 1 << _WIDTHS["forms"]

@@ -26,6 +26,8 @@ class SheetPlan:
     skills: tuple[str, ...] = ()
     not_yet: tuple[str, ...] = ()  # topics that were not taught so far
     forms: int = 1
+    each_group: bool = False  # a form for every group, on its own trials
+    copies: int = 1  # of each form in the PDF, in print order
     paper: Literal["letter", "a4"] = "letter"
     layout: Literal["more-room", "save-paper"] = "more-room"
     large_print: bool = False
@@ -56,6 +58,7 @@ class ChosenForm:
     graph: Graph | None
     options: tuple[tuple[Option, ...], ...] = ()  # of each problem, where the plan wants choices
     tier: str = ""  # the level that the form stands for, where the plan wants tiers
+    group: str = ""  # the group that the form is for, where every group has its own
 
 
 @dataclass(frozen=True, slots=True)

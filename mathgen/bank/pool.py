@@ -123,17 +123,23 @@ def _draw(builder: Builder, model: ProblemModel, plan: SheetPlan, draws: int, po
             break
         pool.proposed += 1
         one = builder.candidate(model, draft, rng)
-        if isinstance(one, Stopped):
-            stopped.update(one.reasons)
-        elif uses(one, plan.not_yet):
-            stopped["a topic not taught yet"] += 1
-        elif plan.standards and not set(one.standards) & set(plan.standards):
-            stopped["standard"] += 1
-        elif plan.level is not None and one.level != plan.level:
-            stopped["level"] += 1
+        reasons = stop_of(one, plan)
+        if isinstance(one, Stopped) or reasons:
+            stopped.update(reasons)
         elif tips(one.exact, answers):
             stopped["yes and no"] += 1
         else:
             found.append(one)
             answers[one.exact] += 1
     return found
+
+
+def stop_of(one: Candidate | Stopped, plan: SheetPlan) -> tuple[str, ...]:
+    """Why a draft is not for this plan; () where it is."""
+    if isinstance(one, Stopped):
+        return one.reasons
+    if uses(one, plan.not_yet):
+        return ("a topic not taught yet",)
+    if plan.standards and not set(one.standards) & set(plan.standards):
+        return ("standard",)
+    return ("level",) if plan.level is not None and one.level != plan.level else ()

@@ -10,6 +10,7 @@ from mathgen.bank.choose import choose, in_order, parallel
 from mathgen.bank.code import sheet_code
 from mathgen.bank.desk import Desk
 from mathgen.bank.draw import stream
+from mathgen.bank.each_group import choose_for_groups, fill_group_pool
 from mathgen.bank.graph import graph_of
 from mathgen.bank.leaf import leaf, wanted_count
 from mathgen.bank.options import offers_choices, options_of
@@ -55,7 +56,7 @@ class SheetMaker:
         self._plan = settled(plan, curriculum)
         self._count = wanted_count(self._plan)
         self._desk = Desk(table, scenario(scenario_name))
-        self._pool = fill_pool(self._desk, curriculum, self._plan)
+        self._pool = (fill_group_pool if plan.each_group else fill_pool)(self._desk, curriculum, self._plan)
         self._code = sheet_code(self._plan, table, scenario_name)
         self._made: dict[int, tuple[Candidate, Problem]] = {}  # by the candidate's id; holding it keeps the id its own
         self._failed: Counter[str] = Counter()
@@ -70,7 +71,10 @@ class SheetMaker:
         forms, gaps = self._proved_forms(count)
         changes = [*self._left_out(), *self._missing(forms[0], count), *gaps]
         tiers = TIERS if self._plan.tiers else ("",) * len(forms)
-        marked = [self._marked(mark, form, tier) for mark, form, tier in zip(_MARKS, forms, tiers, strict=False)]
+        if self._plan.each_group:
+            marked = [self._marked(label, form, group=label) for label, form in zip(self._desk.table.groups, forms, strict=True)]
+        else:
+            marked = [self._marked(mark, form, tier) for mark, form, tier in zip(_MARKS, forms, tiers, strict=False)]
         return ChosenSheet(self._plan, self._code, tuple(marked), tuple(changes))
 
     @property
@@ -88,12 +92,15 @@ class SheetMaker:
 
     def sheet_of(self, form: list[Candidate], changes: list[str]) -> ChosenSheet:
         """The sheet of one form that was chosen elsewhere and is proved."""
-        return ChosenSheet(self._plan, self._code, (self._marked(_MARKS[0], form, ""),), (*self._left_out(), *changes))
+        return ChosenSheet(self._plan, self._code, (self._marked(_MARKS[0], form),), (*self._left_out(), *changes))
 
     def _proved_forms(self, count: int) -> tuple[list[list[Candidate]], list[str]]:
         """Forms of proved problems only: what fails is taken out of the pool, and the choice is made again."""
         while True:
-            forms, gaps = self._tiers(count) if self._plan.tiers else self._forms(count)
+            if self._plan.each_group:
+                forms, gaps = choose_for_groups(self._pool, self._desk, count)
+            else:
+                forms, gaps = self._tiers(count) if self._plan.tiers else self._forms(count)
             if not forms[0]:
                 raise RequestFault(_nothing(self._plan, self._pool))
             if self.all_proved([one for form in forms for one in form]):
@@ -115,10 +122,10 @@ class SheetMaker:
         forms = [[slot.problems[at] for slot in slots] for at in range(len(TIERS))]
         return forms, off_level(slots, _MARKS, self._pool, _demand(self._plan))
 
-    def _marked(self, mark: str, form: list[Candidate], tier: str) -> ChosenForm:
+    def _marked(self, mark: str, form: list[Candidate], tier: str = "", group: str = "") -> ChosenForm:
         problems = tuple(map(self._problem, form))
         options = options_of(problems, stream(self._plan.seed, "options", self._plan.grade, mark)) if self._plan.choices else ()
-        return ChosenForm(mark, problems, graph_of(form, self._desk), options, tier)
+        return ChosenForm(mark, problems, graph_of(form, self._desk), options, tier, group)
 
     def _problem(self, candidate: Candidate) -> Problem:
         if id(candidate) not in self._made:

@@ -4,34 +4,16 @@ from __future__ import annotations
 
 from collections import Counter
 from dataclasses import replace
-from typing import NamedTuple
 
-from mathgen.asks.expression import Quantity
 from mathgen.bank.builder import Candidate
 from mathgen.bank.choose import LEVELS, best, fits
 from mathgen.bank.draw import stream
 from mathgen.bank.leaf import wanted_count
 from mathgen.bank.plan import ChosenSheet, SheetPlan
 from mathgen.bank.sheet import SheetMaker
+from mathgen.bank.spot import Spot, spot_of
 from mathgen.errors import RequestFault
-from mathgen.trials.scope import Label
 from mathgen.trials.table import TrialTable
-
-
-class Spot(NamedTuple):
-    """What a problem is about, in table order."""
-
-    groups: tuple[str, ...]
-    trials: tuple[Label, ...]
-
-
-def spot_of(candidate: Candidate, table: TrialTable) -> Spot:
-    """The groups and trials of all that a problem tells and asks."""
-    equals = candidate.draft.ask.equals
-    found = [leaf for leaf in (*candidate.draft.leaves(), equals) if isinstance(leaf, Quantity)]
-    groups = {group for one in found for group in (table.groups if one.scope.groups is None else one.scope.groups)}
-    trials = {trial for one in found for trial in (table.trials if one.scope.trials is None else one.scope.trials)}
-    return Spot(tuple(one for one in table.groups if one in groups), tuple(one for one in table.trials if one in trials))
 
 
 class StoryMaker:
@@ -80,7 +62,7 @@ class StoryMaker:
         found: dict[Spot, list[Candidate]] = {}
         for candidates in maker.pool.own.values():
             for one in candidates:
-                found.setdefault(spot_of(one, self._table), []).append(one)
+                found.setdefault(spot_of(one.draft, self._table), []).append(one)
         return found
 
     def _rows(self, by_grade: list[dict[Spot, list[Candidate]]], count: int) -> list[tuple[Candidate, ...]]:

@@ -22,6 +22,8 @@ def settled(plan: SheetPlan, curriculum: Curriculum) -> SheetPlan:
         faults.append("--tiers makes a form of each level, and --level one level only. Give one of them.")
     if plan.same_story and (plan.tiers or plan.forms != 1):
         faults.append("--same-story makes one form a grade. Leave out --tiers and --forms.")
+    if plan.each_group and (plan.tiers or plan.same_story or plan.forms != 1):
+        faults.append("--each-group makes a form for every group. Leave out --tiers, --same-story and --forms.")
     if plan.tiers and plan.forms != 1:
         faults.append("--tiers makes three forms, one a level. Leave --forms out.")
 

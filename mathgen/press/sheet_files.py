@@ -80,7 +80,8 @@ class _Printed(NamedTuple):
 
     def fits(self, pages: int | None) -> bool:
         """Whether the pages hold it, or it can get no shorter."""
-        return pages is None or len(self.chosen.forms[0].problems) == 1 or page_count(self.pdf) <= pages * len(self.chosen.forms)
+        sheets = len(self.chosen.forms) * self.chosen.plan.copies
+        return pages is None or len(self.chosen.forms[0].problems) == 1 or page_count(self.pdf) <= pages * sheets
 
 
 def _said_as(table: TrialTable, plan: SheetPlan, scenario_name: str) -> _SaidAs:

@@ -14,7 +14,7 @@ from mathgen.sheets.figures.choice import form_supports
 from mathgen.sheets.figures.scene import Support
 from mathgen.sheets.page_words import table_names
 from mathgen.sheets.parts import Part, names_like_fractions, parts, running_parts, working
-from mathgen.sheets.worksheet import show_how
+from mathgen.sheets.worksheet import form_name, show_how
 from mathgen.trials.table import TrialTable
 
 MISTAKES_SHOWN = 3  # the likeliest; the key file has them all
@@ -123,7 +123,7 @@ def _demand_line(problem: Problem) -> str:
 def about_sheet(chosen: ChosenSheet, scenario_words: dict[str, Any], minutes: int | None) -> list[dict[str, Any]]:
     """What is on this sheet: how many problems, minutes, topics, levels and standards with their count."""
     problems = chosen.forms[0].problems if chosen.forms else ()
-    lines: list[dict[str, Any]] = [{"head": "Problems", "lines": [_how_many(chosen.forms)]}]
+    lines: list[dict[str, Any]] = [{"head": "Problems", "lines": [_how_many(chosen.forms, scenario_words)]}]
     if chosen.plan.same_story:
         grades = ", ".join(map(str, chosen.plan.same_story))
         told = f"Each number is about the same groups and trials on the sheets of grades {grades}, so that all can discuss it."
@@ -132,7 +132,7 @@ def about_sheet(chosen: ChosenSheet, scenario_words: dict[str, Any], minutes: in
         lines.append({"head": "Time", "lines": [f"about {minutes} minutes"]})
     topics = [scenario_words["topics"].get(problem.skill, problem.strand) for problem in problems]
     lines.append({"head": "Topics", "lines": [", ".join(_counted(topics))]})
-    lines.append({"head": "Levels", "lines": _levels(chosen.forms)})
+    lines.append({"head": "Levels", "lines": _levels(chosen.forms, scenario_words)})
     review = sum(problem.grade < chosen.plan.grade for problem in problems)
     if review:
         lines.append({"head": "Review", "lines": [f"{review} of an earlier grade"]})
@@ -144,27 +144,27 @@ def about_sheet(chosen: ChosenSheet, scenario_words: dict[str, Any], minutes: in
     return lines
 
 
-def _mark(form: ChosenForm) -> str:
-    """A form's mark on the teacher's pages: ``A``; ``A (support)`` where forms stand for levels."""
-    return f"{form.mark} ({form.tier})" if form.tier else form.mark
+def _named(form: ChosenForm, words: dict[str, Any]) -> str:
+    """What a form is called on the teacher's pages: ``Form A``; ``Form A (support)`` where forms stand for levels."""
+    return f"{form_name(form, words)} ({form.tier})" if form.tier else form_name(form, words)
 
 
-def _levels(forms: tuple[ChosenForm, ...]) -> list[str]:
+def _levels(forms: tuple[ChosenForm, ...], words: dict[str, Any]) -> list[str]:
     """How many problems of each level there are; form by form where forms stand for levels."""
     counted = [", ".join(_counted(problem.level for problem in form.problems)) for form in forms]
     if not any(form.tier for form in forms):
         return counted[:1] or [""]
-    return [f"Form {_mark(form)}: {levels}" for form, levels in zip(forms, counted, strict=True)]
+    return [f"{_named(form, words)}: {levels}" for form, levels in zip(forms, counted, strict=True)]
 
 
-def _how_many(forms: tuple[ChosenForm, ...]) -> str:
+def _how_many(forms: tuple[ChosenForm, ...], words: dict[str, Any]) -> str:
     """How many problems there are: ``8``; ``8 on each form``; ``Form A 20, Form B 18``."""
     counts = [len(form.problems) for form in forms]
     if len(counts) == 1:
         return str(counts[0])
     if len(set(counts)) == 1:
         return f"{counts[0]} on each form"
-    return ", ".join(f"Form {form.mark} {count}" for form, count in zip(forms, counts, strict=True))
+    return ", ".join(f"{form_name(form, words)} {count}" for form, count in zip(forms, counts, strict=True))
 
 
 def _counted(names: Iterable[str]) -> list[str]:
@@ -206,11 +206,11 @@ def key_data(chosen: ChosenSheet, table: TrialTable, scenario_words: dict[str, A
         "points": "12" if plan.large_print else "10.5",
         "grade": scenario_words["grade_name"],
         "proof_line": scenario_words["proof_line"],
-        "marks": [_mark(form) for form in chosen.forms],
+        "marks": [_named(form, scenario_words) for form in chosen.forms],
         "strip": answer_strip(chosen.forms, names),
         "forms": [
             {
-                "mark": _mark(form),
+                "mark": _named(form, scenario_words),
                 "problems": [
                     worked_answer(problem, index + 1, plan.grade, names, form.options[index] if form.options else (), figure)
                     for index, (problem, figure) in enumerate(

@@ -14,7 +14,7 @@ from mathgen.bank.plan import ChosenForm, ChosenSheet
 from mathgen.errors import RequestFault
 from mathgen.trials.table import TrialTable
 
-FORMAT = 4
+FORMAT = 5
 CHANGED = "This key file was changed after it was checked."
 
 

@@ -77,7 +77,7 @@ def page_change(data: dict[str, Any], printed_pages: int) -> str | None:
         data: what ``worksheet_data`` gave.
         printed_pages: pages of the whole document, all forms together.
     """
-    forms = len(data["forms"])
+    forms = len(data["forms"]) * data["copies"]
     wanted = data["pages"] and data["pages"] * forms
     if not wanted or printed_pages == wanted or (printed_pages < wanted and not data["pages_fixed"]):
         return None
@@ -99,6 +99,11 @@ def how_to_answer(form: ChosenForm) -> str:
     return " ".join(line for line, holds in ((HOW_TO_CHOOSE, form.options), (POINTS, games > 1)) if holds)
 
 
+def form_name(form: ChosenForm, words: dict[str, Any]) -> str:
+    """What a form is called: ``Form A``; by the group's name where every group has its own."""
+    return str(words["group_labels"][form.group]) if form.group else f"Form {form.mark}"
+
+
 def worksheet_data(chosen: ChosenSheet, table: TrialTable, scenario_words: dict[str, Any]) -> dict[str, Any]:
     """All forms of the sheet, ready for any press.
 
@@ -116,7 +121,7 @@ def worksheet_data(chosen: ChosenSheet, table: TrialTable, scenario_words: dict[
         figures = form_supports(form.problems, table, scenario_words, plan.grade, explain)
         forms.append(
             {
-                "mark": form.mark if len(chosen.forms) > 1 else "",
+                "mark": form_name(form, scenario_words) if len(chosen.forms) > 1 else "",
                 "i_can": i_can_lines(form.problems, scenario_words),
                 "table": results,
                 "graph": None if form.graph is None else graph_data(form.graph, table, scenario_words, plan.grade, plan.large_print),
@@ -144,6 +149,7 @@ def worksheet_data(chosen: ChosenSheet, table: TrialTable, scenario_words: dict[
         "paper": plan.paper,
         "layout": plan.layout,
         "pages": wanted_pages(plan),
+        "copies": plan.copies,
         "pages_fixed": plan.pages is not None,
         "type": type_size(plan.grade, plan.large_print),
         "airy": plan.grade <= 3 or plan.large_print,

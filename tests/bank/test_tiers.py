@@ -94,7 +94,7 @@ def test_pupils_see_no_level_and_the_key_names_that_of_each_form() -> None:
     page = repr(worksheet_data(made, table, words))
     assert not any(f"'{level}'" in page or f"({level})" in page for level in TIERS)
     key = key_data(made, table, words)
-    assert key["marks"] == ["A (support)", "B (on grade)", "C (challenge)"]
+    assert key["marks"] == ["Form A (support)", "Form B (on grade)", "Form C (challenge)"]
     assert all(len(row["answers"]) == 3 and None not in row["answers"] for row in key["strip"])
     assert next(line for line in key["teacher"]["about"] if line["head"] == "Levels")["lines"][2].startswith("Form C (challenge): ")
 

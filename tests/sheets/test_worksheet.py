@@ -38,7 +38,7 @@ def test_one_problem_in_each_form_asks_to_show_and_it_is_the_same_one() -> None:
 def test_forms_are_marked_only_where_there_are_several() -> None:
     """Form A alone would make pupils look for form B."""
     assert [form["mark"] for form in worksheet_data(sheet(4), TABLE, words(4))["forms"]] == [""]
-    assert [form["mark"] for form in worksheet_data(sheet(4, forms=2), TABLE, words(4))["forms"]] == ["A", "B"]
+    assert [form["mark"] for form in worksheet_data(sheet(4, forms=2), TABLE, words(4))["forms"]] == ["Form A", "Form B"]
 
 
 @pytest.mark.parametrize(
