@@ -18,6 +18,7 @@ COMMANDS: dict[str, tuple[str, str]] = {
     "reprint": ("reprint", "Print a sheet again from its code, or from its key file."),
     "bank": ("bank", "Write every kind of problem that a table can serve to a file."),
     "answer": ("answer", "Answer a pupil's own question about a table."),
+    "check-answers": ("check_answers", "Judge typed answers against keys."),
     "list": ("listing", "Print the topics, standards or skills to choose from."),
 }
 

@@ -101,12 +101,12 @@ def _judge_truth(expected: str, typed: str) -> tuple[Verdict, str]:
     return (RIGHT, "the same answer") if said == _TRUTH.get(_whole_name(expected)) else (WRONG, "the other answer")
 
 
-_REMAINDER = re.compile(r"(\d+)(?:\s*[a-z]+)*\s*(?:,|\br|[a-z]|\s)\s*(?:[a-z]+\s*)*(\d+)(?:\s*[a-z]+)*", re.IGNORECASE)
+_REMAINDER = re.compile(r"([0-9]+)(?:\s*[a-z]+)*\s*(?:,|\br|[a-z]|\s)\s*(?:[a-z]+\s*)*([0-9]+)(?:\s*[a-z]+)*", re.IGNORECASE)
 
 
 def _judge_remainder(expected: str, typed: str) -> tuple[Verdict, str]:
     """Two whole numbers in their order: "7 r 1", "7 R1", "7 remainder 1", "7 boxes and 1 pin"."""
-    key, said = (_REMAINDER.fullmatch(text.strip(" .!")) for text in (expected, typed))
+    key, said = (_REMAINDER.fullmatch(tidy(text).strip(" .!")) for text in (expected, typed))
     if said is None:
         return UNREADABLE, "not a quotient and a remainder"
     assert key is not None  # keys are written "7 r 1"

@@ -1,0 +1,76 @@
+"""``mathgen check-answers``: typed answers judged against keys, one case a line."""
+
+from __future__ import annotations
+
+import json
+import sys
+from pathlib import Path
+from typing import Any
+
+import click
+
+from mathgen.errors import RequestFault
+from mathgen.exact.demand import parse_demand
+from mathgen.exact.judge import judge
+from mathgen.exact.parse import NotANumber
+from mathgen.trials.decoding import decoded
+
+_FIELDS = ("expected", "demand", "typed")
+
+
+@click.command("check-answers")
+@click.option("--file", "file", metavar="FILE", required=True, help='JSON lines, or - for standard input: {"expected", "demand", "typed"}.')
+def check_answers(file: str) -> None:
+    """Judge typed answers, one JSON line each.
+
+    Each line of FILE holds what is expected, what the question demands of the form (any, simplest, mixed, decimal, percent, decimal:N,
+    percent:N, ratio, ratio:any, whole, whole:10, name, truth, quotient_remainder) and what was typed. Each line that comes out holds
+    the verdict (right, right_value_wrong_form, wrong or unreadable) and why.
+    """
+    verdicts, faults = [], []
+    for number, line in enumerate(_lines(file), start=1):
+        if not line.strip():
+            continue
+        try:
+            case = _case(line)
+            verdict, why = judge(case["expected"], case["demand"], case["typed"])
+        except ValueError as fault:  # NotANumber, too: the expected answer is none
+            what = "the expected answer: " if isinstance(fault, NotANumber) else ""
+            faults.append(f"line {number}: {what}{fault}")
+        else:
+            verdicts.append({"verdict": verdict, "why": why})
+    if faults:
+        raise RequestFault("\n".join(faults))
+    for one in verdicts:
+        sys.stdout.buffer.write((json.dumps(one, ensure_ascii=False) + "\n").encode())
+
+
+def _lines(file: str) -> list[str]:
+    try:
+        content = sys.stdin.buffer.read() if file == "-" else Path(file).read_bytes()
+    except OSError as err:
+        raise RequestFault(f'"{file}" cannot be read: {err.strerror}.') from err
+    text = decoded(content)
+    if text is None:
+        raise RequestFault(f'"{file}" is no text. Expected JSON lines.')
+    # Only line feeds part cases: other signs that Python takes for line ends can stand inside a typed answer.
+    return text.split("\n")
+
+
+def _case(line: str) -> dict[str, str]:
+    """The fields of a line.
+
+    Raises:
+        ValueError: no JSON object with these fields as text, or no such demand.
+    """
+    try:
+        data: Any = json.loads(line)
+    except json.JSONDecodeError as err:
+        raise ValueError(f"no JSON (column {err.colno}: {err.msg}); expected an object with {', '.join(_FIELDS)}") from err
+    if not isinstance(data, dict):
+        raise ValueError(f"found {type(data).__name__}; expected an object with {', '.join(_FIELDS)}")
+    missing = [name for name in _FIELDS if not isinstance(data.get(name), str)]
+    if missing:
+        raise ValueError(f"{' and '.join(missing)} {'is' if len(missing) == 1 else 'are'} missing or no text")
+    parse_demand(data["demand"])
+    return {name: data[name] for name in _FIELDS}

@@ -1,0 +1,395 @@
+// Typed answers judged against keys, as mathgen/exact/judge.py does; tests hold both to one file of cases. Numbers are exact: BigInt
+// over BigInt. judge(expected, demand, typed) gives "right", "right_value_wrong_form", "wrong" or "unreadable".
+"use strict";
+const judge = (() => {
+  const RIGHT = "right", FORM = "right_value_wrong_form", WRONG = "wrong", UNREADABLE = "unreadable";
+  class NotANumber extends Error {}
+
+  // Exact numbers
+
+  const gcd = (a, b) => { a = a < 0n ? -a : a; b = b < 0n ? -b : b; while (b) [a, b] = [b, a % b]; return a; };
+  const ratio = (n, d = 1n) => { if (d < 0n) [n, d] = [-n, -d]; const g = gcd(n, d) || 1n; return { n: n / g, d: d / g }; };
+  const same = (x, y) => x.n === y.n && x.d === y.d;
+  const times = (x, k) => ratio(x.n * k, x.d);
+  const negative = x => ratio(-x.n, x.d);
+  const power = (base, exponent) => base ** BigInt(exponent);
+  const size = x => (x < 0n ? -x : x);
+
+  // Half up, away from zero.
+  const rounded = (x, places) => {
+    const [top, bottom] = places >= 0 ? [x.n * power(10n, places), x.d] : [x.n, x.d * power(10n, -places)];
+    const whole = ((2n * size(top) + bottom) / (2n * bottom)) * (top < 0n ? -1n : 1n);
+    return places >= 0 ? ratio(whole, power(10n, places)) : ratio(whole * power(10n, -places));
+  };
+  // Digits after the point, or null where the decimal never ends.
+  const decimalPlaces = x => {
+    let [twos, fives, rest] = [0, 0, x.d];
+    while (rest % 2n === 0n) { rest /= 2n; twos += 1; }
+    while (rest % 5n === 0n) { rest /= 5n; fives += 1; }
+    return rest === 1n ? Math.max(twos, fives) : null;
+  };
+
+  // Plain signs
+
+  const SPACE = "\\t-\\r\\x1c-\\x20\\x85\\xa0\\u1680\\u2000-\\u200a\\u2028\\u2029\\u202f\\u205f\\u3000";
+  const ENDS = new RegExp(`^[${SPACE}]+|[${SPACE}]+$`, "gu");
+  const strip = text => text.replace(ENDS, "");
+  const stripOf = (text, signs) => {
+    let [start, end] = [0, text.length];
+    while (start < end && signs.includes(text[start])) start += 1;
+    while (end > start && signs.includes(text[end - 1])) end -= 1;
+    return text.slice(start, end);
+  };
+  const SIGNS = new Map([
+    ...[..."−–—‒‐‑﹣"].map(sign => [sign, "-"]), ...[..."⁄∕"].map(sign => [sign, "/"]), ...[..."٪﹪"].map(sign => [sign, "%"]),
+    ...[..."∶﹕"].map(sign => [sign, ":"]),
+    ...[..."\u00a0\u2000\u2001\u2002\u2003\u2004\u2005\u2006\u2007\u2008\u2009\u200a\u202f\u205f\u3000\t"].map(sign => [sign, " "]),
+    ...[..."\u200b\u2060\ufeff"].map(sign => [sign, ""]), ["\u0304", "\u0305"], ["…", "..."], ["‚", ","], ["﹩", "$"],
+  ]);
+  const RAISED = "⁰¹²³⁴⁵⁶⁷⁸⁹";
+  const tidy = text => {
+    text = strip(text);
+    if (/^[\x00-\x7f]*$/u.test(text) && !text.includes("\t")) return text;
+    const out = [];
+    let raisedBefore = false;
+    for (const sign of text) {
+      const raised = RAISED.includes(sign);
+      if (/[\u00bc-\u00be\u2150-\u215f\u2189]/u.test(sign)) out.push(` ${sign.normalize("NFKD")} `);
+      else if (raised) out.push((raisedBefore ? "" : " ") + RAISED.indexOf(sign));
+      else if (/[\u2080-\u208e\u2090-\u209c\uff01-\uff60\uffe0-\uffe6\u1d62-\u1d6a\u2c7c]/u.test(sign)) out.push(sign.normalize("NFKD"));
+      else out.push(sign);
+      raisedBefore = raised;
+    }
+    return strip([...out.join("")].map(sign => (SIGNS.has(sign) ? SIGNS.get(sign) : sign)).join("").replace(/ {2,}/gu, " "));
+  };
+
+  // Number words
+
+  const SMALL = ("zero one two three four five six seven eight nine ten eleven twelve thirteen fourteen fifteen sixteen seventeen " +
+    "eighteen nineteen").split(" ");
+  const TENS = ["", "", "twenty", "thirty", "forty", "fifty", "sixty", "seventy", "eighty", "ninety"];
+  const SCALES = [[1000000000, "billion"], [1000000, "million"], [1000, "thousand"]];
+  const VALUES = new Map([...SMALL.map((word, n) => [word, n]), ...TENS.map((word, n) => [word, 10 * n]).slice(2)]);
+  const IRREGULAR = { one: "first", two: "second", three: "third", five: "fifth", eight: "eighth", nine: "ninth", twelve: "twelfth" };
+  const POWERS = new Map([[100, "hundredth"], [1000, "thousandth"], [10000, "ten-thousandth"], [100000, "hundred-thousandth"],
+    [1000000, "millionth"]]);
+  const LARGEST = 999999999999;
+  const belowThousand = number => {
+    const parts = number >= 100 ? [`${SMALL[Math.floor(number / 100)]} hundred`] : [];
+    const rest = number % 100;
+    if (rest) parts.push(rest < 20 ? SMALL[rest] : TENS[Math.floor(rest / 10)] + (rest % 10 ? `-${SMALL[rest % 10]}` : ""));
+    return parts.join(" ");
+  };
+  const cardinal = number => {
+    if (number === 0) return SMALL[0];
+    const parts = [];
+    for (const [scale, name] of SCALES) {
+      if (number >= scale) { parts.push(`${belowThousand(Math.floor(number / scale))} ${name}`); number %= scale; }
+    }
+    if (number) parts.push(belowThousand(number));
+    return parts.join(" ");
+  };
+  const readCardinal = words => {
+    let [total, current] = [0, 0];
+    for (const word of words) {
+      const scale = SCALES.find(([, name]) => name === word);
+      if (VALUES.has(word)) current += VALUES.get(word);
+      else if (word === "hundred") current *= 100;
+      else if (scale) { total += current * scale[0]; current = 0; }
+      else return null;
+    }
+    total += current;
+    return !words.length || total > LARGEST || cardinal(total).replaceAll("-", " ") !== words.join(" ") ? null : total;
+  };
+  const partName = (bottom, many) => {
+    if (bottom === 2) return many ? "halves" : "half";
+    let name = POWERS.get(bottom);
+    if (!name) {
+      const words = cardinal(bottom), cut = words.lastIndexOf("-") + 1, last = words.slice(cut);
+      name = words.slice(0, cut) + (IRREGULAR[last] || (last.endsWith("y") ? `${last.slice(0, -1)}ieth` : `${last}th`));
+    }
+    return many ? `${name}s` : name;
+  };
+  const PARTS = new Map([["quarter", 4], ["quarters", 4]]);
+  for (const bottom of [...Array(98).keys()].map(n => n + 2).concat([...POWERS.keys()])) {
+    for (const many of [false, true]) PARTS.set(partName(bottom, many).replaceAll("-", " "), bottom);
+  }
+
+  // A written number: value, form, places, whether in lowest terms
+
+  const WHOLE = "(?:[1-9][0-9]{0,2}(?:,[0-9]{3})+|[0-9]+)";
+  const PERCENT = "(?:%|percent|per cent|pct\\.?)";
+  const PLAIN = new RegExp(`^([-+]?) *(\\$?) *([-+]?)(?:(${WHOLE})\\.?|(${WHOLE})?\\.([0-9]+)\\.?|(?:(${WHOLE})(?: +and +| *& *| +|-))?(${WHOLE}) */ *` +
+    `(${WHOLE}))(?: *(${PERCENT}|¢|cents?|dollars?))?\\.?$`, "u");
+  const PAIR = new RegExp(`^([-+]?) *(${WHOLE}|[0-9]*\\.[0-9]+)(?: *(:) *| +(to) +| +(?:out +)?of +(?:the +)?)(${WHOLE}|[0-9]*\\.[0-9]+)\\.?$`, "u");
+  const COMMA = new RegExp(`^([-+]?) *([0-9]+),([0-9]+)(?: *(${PERCENT}))?\\.?$`, "u");
+  const REPEATING = new RegExp("^([-+]?) *([0-9]*)\\.(?:([0-9]*)(?:\\(([0-9]+)\\)|((?:[0-9]\\u0305)+))|([0-9]+) *(?:\\.\\.+(?: *(?:repeating|repeats))?" +
+    `|repeating|recurring|repeats))(?: *(${PERCENT}))?$`, "u");
+
+  const digits = text => BigInt(text.replaceAll(",", ""));
+  const over = (top, bottom) => { if (bottom === 0n) throw new NotANumber("divides by zero"); return ratio(top, bottom); };
+  const decimalOf = text => { const [before, after = ""] = text.replaceAll(",", "").split("."); return ratio(BigInt((before || "0") + after), power(10n, after.length)); };
+  const number = (value, form, places, lowest, text) => ({ value, form, places, lowest, text });
+
+  const plainNumber = (found, text) => {
+    const [, sign, dollar, inner, whole, before, after, wholes, top, bottom, suffix] = found;
+    if (sign && inner) throw new NotANumber("two signs");
+    let [lowest, places, form, value] = [true, null, "", null];
+    if (whole !== undefined) [form, value, places] = ["whole", ratio(digits(whole)), 0];
+    else if (after !== undefined) {
+      places = after.length;
+      [form, value] = ["decimal", ratio(digits((before || "") + after), power(10n, places))];
+    } else {
+      const [upper, lower] = [digits(top), digits(bottom)];
+      value = over(upper, lower);
+      lowest = lower > 1n && gcd(upper, lower) === 1n;
+      form = "fraction";
+      if (wholes !== undefined) {
+        form = "mixed";
+        lowest = lowest && 0n < upper && upper < lower;
+        value = ratio(value.n + digits(wholes) * value.d, value.d);
+      }
+    }
+    if (sign === "-" || inner === "-") value = negative(value);
+    if (suffix === undefined && !dollar) return number(value, form, places, lowest, text);
+    if (suffix !== undefined && "%p".includes(suffix[0])) {
+      if (dollar) throw new NotANumber("both money and a percent");
+      return number(ratio(value.n, value.d * 100n), "percent", places, lowest, text);
+    }
+    const cents = suffix !== undefined && "¢c".includes(suffix[0]);
+    if (top !== undefined || (dollar && cents)) throw new NotANumber("no amount of money");
+    return cents ? number(ratio(value.n, value.d * 100n), "money", null, true, text) : number(value, "money", places, true, text);
+  };
+  const pairNumber = ([, sign, first, colon, to, second], text) => {
+    const [left, right] = [decimalOf(first), decimalOf(second)];
+    if (right.n === 0n) throw new NotANumber("a zero in second place");
+    const whole = !(first + second).includes(".");
+    let value = ratio(left.n * right.d, left.d * right.n);
+    const lowest = whole && gcd(left.n, right.n) === 1n;
+    if (sign === "-") value = negative(value);
+    if (colon || to) return number(value, "ratio", null, lowest, text);
+    if (!whole) throw new NotANumber("not out of a whole number");
+    return number(value, "fraction", null, lowest && right.n > 1n, text);
+  };
+  const commaNumber = ([, sign, before, after, percent], text) => {
+    let value = ratio(BigInt(before + after), power(10n, after.length));
+    if (sign === "-") value = negative(value);
+    return number(percent ? ratio(value.n, value.d * 100n) : value, "comma", after.length, true, text);
+  };
+  const repeatingBlock = written => {
+    if (written.length === 1) return ["", written];
+    let best = null;
+    for (let length = 1; length <= Math.floor(written.length / 2); length += 1) {
+      let start = written.length - length;
+      while (start > 0 && written[start - 1] === written[start - 1 + length]) start -= 1;
+      if (start + 2 * length <= written.length && (best === null || start + length < best[0] + best[1])) best = [start, length];
+    }
+    return best && [written.slice(0, best[0]), written.slice(best[0], best[0] + best[1])];
+  };
+  const repeatingNumber = ([, sign, whole, early, bracketed, barred, brokenOff, percent], text) => {
+    let [before, block] = [early || "", bracketed || (barred || "").replaceAll("\u0305", "")];
+    if (brokenOff !== undefined) {
+      const found = repeatingBlock(brokenOff);
+      if (found === null) throw new NotANumber("cannot tell which digits repeat");
+      [before, block] = found;
+    }
+    const lead = BigInt((whole || "0") + before);
+    let value = ratio(BigInt((whole || "0") + before + block) - lead, power(10n, before.length) * (power(10n, block.length) - 1n));
+    if (sign === "-") value = negative(value);
+    return percent ? number(ratio(value.n, value.d * 100n), "percent", null, true, text) : number(value, "repeating", null, true, text);
+  };
+  const fractionInWords = words => {
+    const cut = words.indexOf("over");
+    if (cut >= 0) {
+      const [top, bottom] = [readCardinal(words.slice(0, cut)), readCardinal(words.slice(cut + 1))];
+      return top === null || bottom === null ? null : [top, bottom];
+    }
+    if (words.length === 1 && words[0] === "half") return [1, 2];
+    if (words[0] === "a" || words[0] === "an") words = ["one", ...words.slice(1)];
+    for (let at = words.length - 1; at > 0; at -= 1) {
+      const [top, bottom] = [readCardinal(words.slice(0, at)), PARTS.get(words.slice(at).join(" "))];
+      if (top !== null && bottom !== undefined) return [top, bottom];
+    }
+    return null;
+  };
+  const inWords = (plain, text) => {
+    let words = plain.replaceAll("-", " ").replaceAll(",", " ").replace(/\.+$/u, "").split(/\s+/u).filter(Boolean);
+    const minus = words[0] === "negative" || words[0] === "minus";
+    if (minus) words = words.slice(1);
+    const percent = words.at(-1) === "percent";
+    if (percent) words = words.slice(0, -1);
+    let [lowest, places, form, value] = [true, null, "", null];
+    const counted = readCardinal(words);
+    if (counted !== null) [form, value, places] = ["whole", ratio(BigInt(counted)), 0];
+    else if (words.includes("point")) {
+      const cut = words.indexOf("point"), before = readCardinal(words.slice(0, cut));
+      const after = words.slice(cut + 1).map(word => readCardinal([word]));
+      if (before === null || !after.length || after.some(digit => digit === null || digit > 9)) return null;
+      places = after.length;
+      [form, value] = ["decimal", ratio(BigInt(`${before}${after.join("")}`), power(10n, places))];
+    } else if (words.includes("to") || words.includes("of")) {
+      const cut = words.includes("to") ? words.indexOf("to") : words.indexOf("of");
+      const ahead = words[cut] === "of" && words[cut - 1] === "out" ? words.slice(0, cut - 1) : words.slice(0, cut);
+      const [left, right] = [readCardinal(ahead), readCardinal(words.slice(cut + 1))];
+      if (left === null || right === null) return null;
+      form = words[cut] === "to" ? "ratio" : "fraction";
+      value = over(BigInt(left), BigInt(right));
+      lowest = gcd(BigInt(left), BigInt(right)) === 1n && (form === "ratio" || right > 1);
+    } else {
+      let wholes = 0;
+      form = "fraction";
+      if (words.includes("and")) {
+        const cut = words.indexOf("and");
+        [wholes, words, form] = [readCardinal(words.slice(0, cut)), words.slice(cut + 1), "mixed"];
+      }
+      const pair = fractionInWords(words);
+      if (pair === null || wholes === null) return null;
+      const [top, bottom] = pair.map(BigInt);
+      value = over(top, bottom);
+      value = ratio(value.n + BigInt(wholes) * value.d, value.d);
+      lowest = bottom > 1n && gcd(top, bottom) === 1n && (form === "fraction" || (0n < top && top < bottom));
+    }
+    if (minus) value = negative(value);
+    return percent ? number(ratio(value.n, value.d * 100n), "percent", places, lowest, text) : number(value, form, places, lowest, text);
+  };
+  const written = text => {
+    const plain = tidy(text).toLowerCase();
+    if (!plain || plain.length > 4000) throw new NotANumber("nothing, or too long");
+    for (const [pattern, made] of [[PLAIN, plainNumber], [PAIR, pairNumber], [REPEATING, repeatingNumber], [COMMA, commaNumber]]) {
+      const found = pattern.exec(plain);
+      if (found) return made(found, text);
+    }
+    const said = inWords(plain, text);
+    if (said !== null) return said;
+    throw new NotANumber("no number");
+  };
+
+  // A number and its unit
+
+  const UNITS = ["pin", "trial", "group", "time", "point"];
+  const NAMED_ONLY = { inches: "inch", inch: "inch", in: "inch", "in.": "inch", '"': "inch" };
+  const COLORS = "red|blue|gold|green|yellow|orange|purple|violet|black|white|pink|brown|tan|teal|silver|gray|grey";
+  const FATE = "knocked down|left standing|set up|standing|down|as many|in all|in total|altogether";
+  const UNIT = new RegExp(`^(?<number>.*?)\\s*(?<=[\\s0-9%)\\u0305])(?:of\\s+)?(?:the\\s+)?(?:(?:more|fewer)\\s+)?(?:(?:${COLORS})\\s+)?` +
+    `(?:(?<noun>${UNITS.join("|")})s?(?:\\s+(?:were\\s+|was\\s+)?(?:${FATE}))?|(?<inch>inches|inch|in\\.?)|more|fewer|(?:were\\s+|was\\s+)?(?:${FATE}))$`, "isu");
+  const THEN_WORDS = /^(.*[0-9%)\u0305])\s*([\p{L}\p{Nl}\p{No}][^\p{Nd}]*|["'′″°])$/su;
+  const attempt = (make, otherwise) => { try { return make(); } catch (fault) { if (!(fault instanceof NotANumber)) throw fault; return otherwise(fault); } };
+  const read = typed => {
+    const plain = tidy(typed).replace(/^(?:[a-z]\s*)?=\s*/iu, "").replace(new RegExp(`[${SPACE}]+$`, "u"), "");
+    return attempt(() => { const made = written(plain); return { number: made, unit: made.form === "money" ? "money" : "", known: true }; }, first => {
+      const found = UNIT.exec(plain.replace(/[.!]+$/u, ""));
+      if (found && found.groups.number) {
+        const made = attempt(() => written(found.groups.number), () => null);
+        if (made) return { number: made, unit: found.groups.inch ? "inch" : (found.groups.noun || "").toLowerCase(), known: !found.groups.inch };
+      }
+      const other = THEN_WORDS.exec(plain);
+      if (!other) throw first;
+      const made = attempt(() => written(other[1]), () => { throw first; });
+      const word = strip(other[2]).toLowerCase();
+      return { number: made, unit: NAMED_ONLY[word] || word, known: false };
+    });
+  };
+
+  // Names, yes and no, quotient and remainder
+
+  const wholeName = text => {
+    let plain = stripOf(text.normalize("NFC").toLowerCase(), " .!\"'“”").split(new RegExp(`[${SPACE}]+`, "u")).filter(Boolean).join(" ");
+    if (plain.startsWith("the ")) plain = plain.slice(4);
+    const rest = plain.startsWith("group ") ? plain.slice(6) : plain;
+    return /^\d+$/u.test(rest) ? rest : plain;
+  };
+  const judgeName = (expected, typed) => {
+    const name = wholeName(typed), key = wholeName(expected);
+    if (!name) return UNREADABLE;
+    const parts = text => text.split(/,\s*(?:and\s+)?|\s+and\s+|\s*&\s*/u).map(wholeName).sort().join("\u0000");
+    return name === key || parts(key) === parts(name) ? RIGHT : WRONG;
+  };
+  const TRUTH = { yes: true, y: true, true: true, t: true, no: false, n: false, false: false, f: false };
+  const judgeTruth = (expected, typed) => {
+    const said = wholeName(typed);
+    return !Object.hasOwn(TRUTH, said) ? UNREADABLE : TRUTH[said] === TRUTH[wholeName(expected)] ? RIGHT : WRONG;
+  };
+  const REMAINDER = /^(\d+)(?:\s*[a-z]+)*\s*(?:,|\br|[a-z]|\s)\s*(?:[a-z]+\s*)*(\d+)(?:\s*[a-z]+)*$/iu;
+  const judgeRemainder = (expected, typed) => {
+    const [key, said] = [expected, typed].map(text => REMAINDER.exec(stripOf(tidy(text), " .!")));
+    return said ? (BigInt(said[1]) === BigInt(key[1]) && BigInt(said[2]) === BigInt(key[2]) ? RIGHT : WRONG) : UNREADABLE;
+  };
+
+  // Numbers
+
+  const BARE = ["whole", "fraction", "mixed", "decimal", "repeating", "comma"];
+  const readings = (form, { value, places, form: own }, unit) => {
+    const plain = ["decimal", "whole", "money"].includes(own);
+    if (form === "decimal") return [{ value, places: own === "percent" && places !== null ? places + 2 : places, own: plain }];
+    if (own === "percent") return [{ value: times(value, 100n), places, own: true }];
+    const asDecimal = { value: times(value, 100n), places: places === null ? null : places - 2, own: false };
+    return BARE.includes(own) && !unit ? [{ value, places, own: plain }, asDecimal] : [asDecimal];
+  };
+  const judgeReading = (exact, places, reading) => {
+    const target = rounded(exact, places), value = reading.value;
+    if (reading.own && reading.places !== null) {
+      const own = decimalPlaces(exact);
+      if (same(value, target) && reading.places === places) return RIGHT;
+      if (own !== null && own < places && same(value, exact) && reading.places === own) return RIGHT;
+    }
+    if (same(value, exact) || same(value, target)) return FORM;
+    return reading.places !== null && reading.places > places && same(value, rounded(exact, reading.places)) ? FORM : WRONG;
+  };
+  const denominatorOne = ({ text }) => /(?:\/1|of1)$/u.test(tidy(text).replaceAll(" ", ""));
+  const formFault = (form, exact, key, made) => {
+    if (made.form === "comma") return true;
+    const isRatio = form === "ratio" || form === "ratio:any";
+    if (made.form === "ratio" && !isRatio && key.form !== "ratio") return true;
+    const money = made.form === "money" && made.places === 0, whole = exact.d === 1n;
+    if (form === "simplest" || form === "mixed") {
+      if (whole) return !((made.form === "whole" || made.form === "money") && made.places === 0);
+      if ((made.form !== "fraction" && made.form !== "mixed") || !made.lowest) return true;
+      return form === "mixed" && made.form === "fraction" && size(exact.n) > exact.d;
+    }
+    if (form === "decimal") {
+      return !(["decimal", "repeating"].includes(made.form) || (made.form === "money" && made.places !== null) || (whole && made.form === "whole"));
+    }
+    if (form === "percent") return made.form !== "percent";
+    if (isRatio) {
+      if (made.form !== "ratio" && made.form !== "fraction") return true;
+      return form === "ratio" && !made.lowest && !(made.form === "fraction" && denominatorOne(made));
+    }
+    return form === "whole" && !(made.form === "whole" || money);
+  };
+  const judgeNumber = (key, form, places, made, unit) => {
+    const exact = key.value;
+    if (form === "whole" && places !== null) {
+      if (!same(made.value, rounded(exact, places))) return WRONG;
+      return made.form === "whole" || (made.form === "money" && made.places === 0) ? RIGHT : FORM;
+    }
+    if (places !== null) {
+      const measured = form === "percent" ? times(exact, 100n) : exact;
+      const order = [RIGHT, FORM, WRONG];
+      const found = readings(form, made, unit).map(reading => judgeReading(measured, places, reading));
+      const verdict = order[Math.min(...found.map(one => order.indexOf(one)))];
+      return verdict === RIGHT && made.form === "comma" ? FORM : verdict;
+    }
+    if (form === "percent" && BARE.includes(made.form) && !unit && same(made.value, times(exact, 100n))) return made.form === "comma" ? FORM : RIGHT;
+    if (!same(made.value, exact)) return WRONG;
+    return formFault(form, exact, key, made) ? FORM : RIGHT;
+  };
+  const DEMAND = /^(decimal|percent|whole):(\d+)$/u;
+
+  return (expected, demand, typed) => {
+    if (demand === "name") return judgeName(expected, typed);
+    if (demand === "quotient_remainder") return judgeRemainder(expected, typed);
+    if (demand === "truth") return judgeTruth(expected, typed);
+    const asked = DEMAND.exec(demand);
+    const form = asked ? asked[1] : demand;
+    const places = !asked ? null : form === "whole" ? 1 - asked[2].length : Number(asked[2]);
+    const key = read(expected);
+    return attempt(() => {
+      const made = read(typed);
+      if (made.unit) {
+        const moneyForCount = made.unit === "money" && form === "whole";
+        if (!(key.unit ? made.unit === key.unit : made.known && !moneyForCount)) return WRONG;
+      }
+      return judgeNumber(key.number, form, places, made.number, made.unit);
+    }, () => UNREADABLE);
+  };
+})();
