@@ -2,6 +2,7 @@
 
     words.toml    what pupils say, as closed lists: signs of what is wanted, words of spans, empty words, slips of the pen
     plainly       turns of speech (turns.toml) said as the reader knows them
+    scene         what is told to set the scene: groups that join, who rolled, how it went, scores
     combined      two counts put together, each a question of its own
     hearing       a text to tokens; spelling mends the one known word that a slip must be
     spans         tokens to spans by small local rules: whose, when, which things, what became of them (bags)

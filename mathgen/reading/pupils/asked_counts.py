@@ -138,7 +138,7 @@ def apart(spans: Sequence[Span]) -> list[Wish]:
     at = find(spans, "DIFF")
     assert at is not None  # the caller looks
     before = without(spans[:at], *_ASKS)
-    after = list(spans[at + 1 :])
+    after = [span._replace(bag=plus(span.bag, Bag(total=True))) if span.kind == "TOTALS" else span for span in spans[at + 1 :]]
     if has(after, "FRACTION"):
         parted = find(after, "and")
         if parted is None or sum(span.kind == "FRACTION" for span in after) != 2:

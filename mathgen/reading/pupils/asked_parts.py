@@ -54,6 +54,12 @@ def _of_whole(whole: Bag, named: bool, after: Sequence[Span], demand: Demand) ->
             raise Clash
         return [Wish("part", (plus(whole, rest),), demand)]
     subject = gather(after[:place], union=True)
+    if (
+        has(after[place + 1 :], "that")
+        and any(span.bag.colors for span in after[place + 1 :])
+        and "set_up" not in (subject.measure, whole.measure)
+    ):
+        raise NotRead("What part of which pins do you mean?")  # "of the pins were red that the Owls knocked down"
     said = gather(after[place + 1 :], union=True)
     alone = subject._replace(they=False, had=False) == EMPTY and (subject.they or not after[:place] or not names_something(after[:place]))
     if alone and whole == EMPTY:

@@ -24,6 +24,8 @@ def statistic(spans: Sequence[Span], name: str) -> list[Wish]:
     left = without(spans, "MEAN", "MEDIAN", *_NOISE)
     bag = gather([span for span in left if span.kind != "and"] if not has(left, "either") else left)
     of_groups = any(span.value == "groups" for span in left)
+    if has(left, "TOTALS") and isinstance(bag.groups, tuple) and len(bag.groups) == 1 and bag.trials is None and bag.each is None:
+        bag = bag._replace(each="trials")  # "the Kites' scores": one for each trial
     return [_series_wish(name, bag, of_groups)]
 
 

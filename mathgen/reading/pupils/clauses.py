@@ -202,6 +202,8 @@ def _one_meaning(spans: Sequence[Span]) -> None:
         raise NotRead("Do you mean the percent by which a number of pins changed? Then say: by what percent did the number of ...")
     if kinds & set(FORMS) and any("for" in span.before and span.bag.colors and not span.bag.item for span in spans):
         raise NotRead("A part of which pins do you mean: of the pins of that color that were set up?")
+    if kinds & set(FORMS) and any(span.bag.total and "sum" in span.text.casefold().split() for span in spans):
+        raise NotRead("Parts of different sets have no sum. Do you mean what part of all these pins?")
     if total and "FRACTIONS" in kinds:
         raise NotRead("Fractions of different sets have no total. Do you mean what fraction of all these pins?")
 

@@ -10,6 +10,7 @@ import re
 import tomllib
 from importlib.resources import files
 
+from mathgen.reading.pupils.scene import Scene
 from mathgen.trials.table import TrialTable
 
 _LISTS = tomllib.loads(files("mathgen.reading.pupils").joinpath("turns.toml").read_text(encoding="utf-8"))
@@ -25,9 +26,13 @@ class Plainly:
         past_standing: what is said of pins that were not knocked down: "left standing".
         """
         self._table = table
+        self._scene = Scene(table)
         groups = "|".join(re.escape(label) for label in sorted(table.groups, key=len, reverse=True)) or "(?!)"
         colors = "|".join(re.escape(color) for color in sorted(table.colors, key=len, reverse=True)) or "(?!)"
-        self._not_a_color = re.compile(rf"\b(was|were|is|are) (?:not|never) ({colors})\b", re.IGNORECASE)
+        self._not_a_color = re.compile(rf"\b(was|were|is|are)(?: not| never|n['’]?t) ({colors})\b", re.IGNORECASE)
+        self._pins_not = re.compile(
+            rf"\b(pins?|ones?) (?:that|which) (?:was|were|is|are)(?: not| never|n['’]?t) ({colors})\b(?! or\b)", re.IGNORECASE
+        )
         self._labels = re.compile(rf"\b(?:{groups}|{colors}|\d+)s?\b", re.IGNORECASE)
         self._standing = past_standing
         names = {**_NAMES, "GROUP": rf"(?:the )?(?:{groups})(?:['’]s?)?", "COLOR": f"(?:{colors})"}
@@ -41,6 +46,8 @@ class Plainly:
         """The text, said as the reader knows it."""
         for said, plain in self._turns:
             text = said.sub(plain, text)
+        text = self._scene(text)
+        text = self._pins_not.sub(self._other_colors, text)
         text = self._not_a_color.sub(self._another_color, text)
         text = _DID_NOT.sub(rf"\1 were {self._standing}", text)
         text = _COMPARE.sub(self._compared, text)
@@ -57,11 +64,18 @@ class Plainly:
         others = [color for color in self._table.colors if color.casefold() != match[2].casefold()]
         return f"{match[1]} {' or '.join(others)}" if others else match[0]
 
+    def _other_colors(self, match: re.Match[str]) -> str:
+        """ "Pins that were not red": the blue and gold pins."""
+        others = [color for color in self._table.colors if color.casefold() != match[2].casefold()]
+        return f"{' and '.join(others)} {match[1]}" if others else match[0]
+
     def _compared(self, match: re.Match[str]) -> str:
         """ "Compare gold and red. How many times ...": the first sentence adds nothing where the second names the same."""
         first, rest = ({found.casefold().rstrip("s") for found in self._labels.findall(part)} for part in match.groups())
         others = re.sub(r"\b(?:the|and|with|to|pins|trials?|,)\b|\s", "", self._labels.sub("", match[1]), flags=re.IGNORECASE)
-        return match[2] if first and first <= rest and not others else match[0]
+        if first and first <= rest and not others:
+            return match[2]
+        return f"{re.sub(r' (?:with|to) ', ' and ', match[1])}, {match[2]}" if first else match[0]
 
     def _others(self, text: str) -> str:
         """ "Red pins are worth 3 points, all the others 1": the other colors by name, where a worth is told."""
@@ -86,8 +100,11 @@ _COMPARE = re.compile(r"^compare ([^.?!:]+)[.:!] (.+)$", re.IGNORECASE)
 _OTHERS = re.compile(
     r"\b(?:all (?:of )?)?(?:the )?(?:rest|others|other (?:pins|colou?rs|ones)|remaining (?:pins|colou?rs))\b"
     r"|\b(?:every|each|any) other (?:pin|colou?r|one)\b|\ball other (?:pins|colou?rs)\b|\bother (?:pins|colou?rs)\b"
-    r"|\b(?:everything|anything) else\b",
+    r"|\b(?:everything|anything) else\b|\b(?:any|every|each) other\b(?= is\b| one\b|[.,;?!]|$)",
     re.IGNORECASE,
+)
+_OPENER = re.compile(
+    r"^(?:(?:please )?(?:tell|give|show) me |i want |i need |find |(?=the sum of|sum of))(?:the )?(?:sum of (?:all )?)?", re.IGNORECASE
 )
 _ASKING = re.compile(
     r"\b(?:how|what|whats|wats|wat|wot|which|wich|who|whos|whose|find|give|work out|calculate|determine|compute|state|write|express|show"
@@ -95,7 +112,7 @@ _ASKING = re.compile(
     r"|subtract|take away|half|double|twice|triple)\b|%",
     re.IGNORECASE,
 )
-_TOTAL = re.compile(r"\b(?:total|in all|al+to?gether|al+togeather|put together|combined|overall|all together)\b", re.IGNORECASE)
+_TOTAL = re.compile(r"\b(?:sum of|total|in all|al+to?gether|al+togeather|put together|combined|overall|all together)\b", re.IGNORECASE)
 _COUNT = re.compile(
     r"(?<!trial )(?<!trials )(?<!round )\b\d+\b"
     r"(?!\s*(?:st|nd|rd|th|trials?|tr[iy]e?s|goes|rolls|turns|rounds|groups|teams))",
@@ -105,10 +122,13 @@ _COUNT = re.compile(
 
 def _as_a_question(text: str) -> str:
     """ "Total pins down, Swifts, last trial", "Blue pins still up after their second go?": how many, where no number is told."""
-    body = text.rstrip(" .!?")
+    body = _OPENER.sub("", text.rstrip(" .!?"))
     one_sentence = not re.search(r"[.!?;:]\s", body)
     if not one_sentence or _ASKING.search(body) or _COUNT.search(body):
         return text
     if text.endswith("?") and not re.match(r"(?:did|do|does|was|were|is|are|can|could|will|would|has|have|and|or)\b", body, re.IGNORECASE):
         return f"how many {body}?"
-    return f"how many {body}?" if _TOTAL.search(body) else text
+    if not _TOTAL.search(text):
+        return text
+    opened = body != text.rstrip(" .!?") and "sum of" not in text.casefold()  # "tell me the Owls' total"
+    return f"what is {body}?" if opened else f"how many {body}?"

@@ -207,13 +207,15 @@ class Talk:
             a, b = wish.bags
             if a.number is None or b.number is None:
                 raise Ask("Which of the two do you want to know about?")
-            if a.trials is None:
-                a = a._replace(trials=b.trials)
+            a, b = a._replace(trials=a.trials or b.trials), b._replace(trials=b.trials or a.trials)
+            b = b._replace(groups=b.groups or a.groups, measure=b.measure or (None if b.got else a.measure), got=b.got or a.got)
             a, b = self.filled(a), self.filled(b)
             for bag in (a, b):
                 self._true(bag, "down")
             self.compared = self.pair(a._replace(number=None), b._replace(number=None))
-            self.said = self.said._replace(trials=a.trials)
+            self.said = self.said._replace(
+                trials=a.trials if a.trials == b.trials else None, groups=a.groups if a.groups == b.groups else None
+            )
         elif wish.kind == "compared":
             first, second = self.pair(*wish.bags)
             if (self.size(first) - self.size(second)) * wish.sign <= 0:

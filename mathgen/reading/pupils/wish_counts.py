@@ -52,12 +52,16 @@ def difference_told(talk: Talk, wish: Wish) -> Plan:
             return less(talk, first, talk.quantity(bag._replace(trials=talk.went[:1])), wish.sign)
         raise Ask(f"{'More' if wish.sign > 0 else 'Fewer'} than what? Say who or what I should compare with.")
     first, second = talk.compared
+    if talk.told and bag.trials is not None and first.scope.trials != bag.trials == second.scope.trials:
+        first, second = second, first  # "8 in trial 1 and 10 in trial 2. How many more in trial 2?"
+    if bag.they and isinstance(talk.said.groups, tuple):
+        bag = bag._replace(they=False)
     if bag.each or bag.number or bag.without or bag.they:
         raise Ask("Please ask that in one sentence.")
     if bag.measure not in (None, first.measure, second.measure) or (bag.trials is not None and bag.trials != first.scope.trials):
         raise Ask("Which two should I compare?")
     sign = talk.sign if wish.sign == 0 else wish.sign
-    if bag.groups is None and bag.colors is None and sign != talk.sign:
+    if bag.groups is None and bag.colors is None and sign != talk.sign and not (talk.told and bag.trials is not None):
         raise Ask("More or fewer than what?")
     if bag.groups is not None and first.scope.groups != bag.groups:
         first, second = second, first
@@ -160,6 +164,7 @@ def rise(talk: Talk, wish: Wish) -> Plan:
 def percent_rise(talk: Talk, wish: Wish) -> Plan:
     """By what percent a count changed."""
     before, after = ends(talk, wish)
+    wish = wish._replace(sign=wish.sign or 1)  # a percent of change is plain where the count rose
     if (talk.size(after) - talk.size(before)) * wish.sign <= 0:
         raise False_(f"The count did not go {'up' if wish.sign > 0 else 'down'}: first {talk.size(before)}, then {talk.size(after)}.")
     if talk.size(before) == 0:
