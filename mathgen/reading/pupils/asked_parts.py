@@ -55,7 +55,7 @@ def _of_whole(whole: Bag, named: bool, after: Sequence[Span], demand: Demand) ->
         return [Wish("part", (plus(whole, rest),), demand)]
     subject = gather(after[:place], union=True)
     if (
-        has(after[place + 1 :], "that")
+        any(span.kind == "that" or "that" in span.before for span in after[place + 1 :])
         and any(span.bag.colors for span in after[place + 1 :])
         and "set_up" not in (subject.measure, whole.measure)
     ):

@@ -14,6 +14,7 @@ from mathgen.reading.tokens import NotRead, Number
 
 Price = tuple[Bag, Number]
 _LINKS = ("be", "WORTH", "SCORE", "each", "IWEYOU", "that", "POINTS", "do")
+_SIGNS = {"MOST": 1, "LEAST": -1, "GREATER": 1, "SMALLER": -1}
 _PER = {"for", "per", "a", "an", "each", "every", "all", "any"}
 
 
@@ -118,6 +119,8 @@ def _tail(spans: Sequence[Span], place: int) -> set[int]:
 def points(spans: Sequence[Span], worth: tuple[Price, ...]) -> list[Wish]:
     """ "How many points ..."."""
     drop = ("HOWMANY", "HOWMUCH", "WHATIS", "POINTS", "SCORE", "NUMBER", "IF", "IWEYOU", "WORTH")
+    if has(spans, "WHOGROUP", "WHICHTRIAL"):
+        return [_most_points(spans, worth, drop)]
     if has(spans, "MORE"):
         at = find(spans, "than")
         if at is None:
@@ -126,3 +129,14 @@ def points(spans: Sequence[Span], worth: tuple[Price, ...]) -> list[Wish]:
         return [Wish("points difference", (one, other), worth=worth)]
     left = [span for span in without(spans, *drop) if span.kind != "and"]
     return [Wish("points", (gather(left),), worth=worth)]
+
+
+def _most_points(spans: Sequence[Span], worth: tuple[Price, ...], drop: tuple[str, ...]) -> Wish:
+    """ "Which group scored the most points"."""
+    by = {"WHOGROUP": "groups", "WHICHTRIAL": "trials"}
+    named = [by[span.kind] for span in spans if span.kind in by]
+    signs = [span.kind for span in spans if span.kind in _SIGNS]
+    if len(named) != 1 or len(signs) != 1:
+        raise Clash
+    bag = gather(without(spans, *drop, *by, *_SIGNS))
+    return Wish("points most", (bag,), sign=_SIGNS[signs[0]], by=named[0], worth=worth)

@@ -3,12 +3,13 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
+from itertools import pairwise
 from typing import NamedTuple
 
 from mathgen.exact.demand import Demand
 from mathgen.reading.pupils import asked_counts, asked_parts, asked_points, asked_series
 from mathgen.reading.pupils.asked_counts import SIGNS, TURNS
-from mathgen.reading.pupils.bags import Bag
+from mathgen.reading.pupils.bags import EMPTY, Bag
 from mathgen.reading.pupils.regions import count, find, has, names_something, without
 from mathgen.reading.pupils.spans import FORMS, Span
 from mathgen.reading.pupils.told_first import told
@@ -202,10 +203,21 @@ def _one_meaning(spans: Sequence[Span]) -> None:
         raise NotRead("Do you mean the percent by which a number of pins changed? Then say: by what percent did the number of ...")
     if kinds & set(FORMS) and any("for" in span.before and span.bag.colors and not span.bag.item for span in spans):
         raise NotRead("A part of which pins do you mean: of the pins of that color that were set up?")
+    if kinds & set(FORMS) and _of_a_total(spans):
+        raise NotRead("A part of that total, or of the pins that were set up? Please say: of the pins knocked down in all trials.")
     if kinds & set(FORMS) and any(span.bag.total and "sum" in span.text.casefold().split() for span in spans):
         raise NotRead("Parts of different sets have no sum. Do you mean what part of all these pins?")
     if total and "FRACTIONS" in kinds:
         raise NotRead("Fractions of different sets have no total. Do you mean what fraction of all these pins?")
+
+
+def _of_a_total(spans: Sequence[Span]) -> bool:
+    """ "What percent of the Owls' total did they knock down in trial 2": of a count, while it sounds like one of the pins set up."""
+    for place, (owner, total) in enumerate(pairwise(spans)):
+        following = spans[place + 2].bag if place + 2 < len(spans) else EMPTY
+        if owner.bag.groups and "of" in owner.before and total.bag.total and not (following.item or following.colors):
+            return any(span.bag.measure in ("down", "standing") or span.bag.got for span in spans[place + 2 :])
+    return False
 
 
 def _on_average(kinds: Sequence[str]) -> bool:

@@ -113,6 +113,7 @@ _ASKING = re.compile(
     re.IGNORECASE,
 )
 _TOTAL = re.compile(r"\b(?:sum of|total|in all|al+to?gether|al+togeather|put together|combined|overall|all together)\b", re.IGNORECASE)
+_TRIALS = re.compile(r"\btrials? \d+(?:(?:, | and |, and | to )\d+)*", re.IGNORECASE)
 _COUNT = re.compile(
     r"(?<!trial )(?<!trials )(?<!round )\b\d+\b"
     r"(?!\s*(?:st|nd|rd|th|trials?|tr[iy]e?s|goes|rolls|turns|rounds|groups|teams))",
@@ -124,7 +125,7 @@ def _as_a_question(text: str) -> str:
     """ "Total pins down, Swifts, last trial", "Blue pins still up after their second go?": how many, where no number is told."""
     body = _OPENER.sub("", text.rstrip(" .!?"))
     one_sentence = not re.search(r"[.!?;:]\s", body)
-    if not one_sentence or _ASKING.search(body) or _COUNT.search(body):
+    if not one_sentence or _ASKING.search(body) or _COUNT.search(_TRIALS.sub("", body)):
         return text
     if text.endswith("?") and not re.match(r"(?:did|do|does|was|were|is|are|can|could|will|would|has|have|and|or)\b", body, re.IGNORECASE):
         return f"how many {body}?"

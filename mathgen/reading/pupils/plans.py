@@ -31,6 +31,8 @@ def plan(talk: Talk, wish: Wish, form: Demand | None) -> Plan:
         raise Ask("Do you mean knocked down, or left standing?")
     _same_scene(talk, made)
     cells = {cell for q in quantities_of(made.goal) for cell in talk.counts.cells(q.scope)}
+    if len(talk.told) > 1 and cells != {cell for quantity in talk.told for cell in talk.counts.cells(quantity.scope)}:
+        raise Ask("Do you mean just those you tell me about? Name the groups and trials.")
     for quantity in talk.told:
         about_them = any(bag.they for bag in wish.bags) and cells.issubset(talk.counts.cells(quantity.scope))
         if not about_them and not cells.issuperset(talk.counts.cells(quantity.scope)):
@@ -97,5 +99,6 @@ _PLANS: dict[str, Callable[[Talk, Wish], Plan]] = {
     "short of": wish_counts.short_of,
     "greatest": wish_series.greatest,
     "points": wish_points.points,
+    "points most": wish_points.points_most,
     "points difference": wish_points.points_difference,
 }

@@ -213,8 +213,9 @@ class Talk:
             for bag in (a, b):
                 self._true(bag, "down")
             self.compared = self.pair(a._replace(number=None), b._replace(number=None))
+            both = {*self.labels("trials", a), *self.labels("trials", b)}
             self.said = self.said._replace(
-                trials=a.trials if a.trials == b.trials else None, groups=a.groups if a.groups == b.groups else None
+                trials=tuple(trial for trial in self.table.trials if trial in both), groups=a.groups if a.groups == b.groups else None
             )
         elif wish.kind == "compared":
             first, second = self.pair(*wish.bags)

@@ -2,11 +2,11 @@
 
 from __future__ import annotations
 
-from mathgen.asks.expression import Expr, Op, Quantity, Stated, Value
+from mathgen.asks.expression import Choice, Expr, Op, Quantity, Stated, Value
 from mathgen.exact.demand import Demand
-from mathgen.reading.pupils.bags import Bag
+from mathgen.reading.pupils.bags import Bag, only
 from mathgen.reading.pupils.plan import Plan
-from mathgen.reading.pupils.talk import Ask, False_, Talk
+from mathgen.reading.pupils.talk import Ask, Dimension, False_, Talk
 from mathgen.reading.pupils.wish import Wish
 from mathgen.scenario.naming import listed
 from mathgen.trials.scope import Label
@@ -61,3 +61,14 @@ def points_difference(talk: Talk, wish: Wish) -> Plan:
     if talk.size(one) <= talk.size(two):
         raise False_("There are not more points, but fewer.")
     return Plan(Value(Op("-", (one, two))), Demand("whole"), "difference")
+
+
+def points_most(talk: Talk, wish: Wish) -> Plan:
+    """Which group or trial has the most points, or the fewest."""
+    by: Dimension = "groups" if wish.by == "groups" else "trials"
+    bag = talk.filled(wish.bags[0])
+    if getattr(bag, by) not in (None, "all") or (by == "trials" and bag.groups is None):
+        raise Ask("Which ones should I choose from?")
+    labels = tuple(label for label in getattr(talk.table, by) if talk.counts.cells(talk.scope(only(bag, by, (label,)))))
+    exprs = tuple(scored(talk, wish, only(bag, by, (label,))) for label in labels)
+    return Plan(Choice(tuple(map(str, labels)), exprs, wish.sign > 0), Demand("name"), "most", by)

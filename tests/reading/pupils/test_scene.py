@@ -33,6 +33,15 @@ ANSWERED = [
     ("In decimal form, what part of the pins did the Owls knock down in trial 2?", "5/6"),
     ("What's the middle score for the Owls when you put their trials in order?", "9"),
     ("order the six totals for trial 1 and give the median", "7"),
+    ("The Owls got 8 in trial 1 and 10 in trial 2. What is the total?", "18"),
+    ("The Owls got 3 red pins and 2 blue pins in trial 1. How many more red pins?", "1"),
+    ("If red is 2, blue is 3 and gold is 5, which group scored the most points in trial 1?", "Kites"),
+    ("How far behind the Owls were the Wrens in total?", "12"),
+    ("Between the Owls and the Swifts, who had more pins down in trial 3?", "Swifts"),
+    ("Out of 12 pins the Finches knocked down 9 in trial 2. What fraction is that?", "3/4"),
+    ("As a fraction of the 12 pins, how many did the Swifts knock down in trial 2?", "2/3"),
+    ("How would you write the fraction of red pins the Owls knocked down in trial 1 as a percent?", "3/4"),
+    ("Pins left up by the Swifts across trials 1, 2 and 3?", "11"),
     ("If the Owls' pins had been shared equally across the 3 trials, how many would be in each?", "9"),
 ]
 
@@ -61,6 +70,16 @@ NOT_ANSWERED = [
     "find the median of the Owls' and the Kites' scores",
     "If the Owls' pins were shared equally across the 4 trials, how many would be in each?",
     "tell me the owls total in the first five trials",
+    "The Owls got 8 in trial 1 and the Kites got 10 in trial 1. What is the total?",
+    "The Owls got 8 in trial 1 and 10 in trial 2. How many did they get in trial 3?",
+    "The Owls got 8 in trial 1 and 10 in trial 2. How many did the Kites get?",
+    "Red is worth 2 points. Which group scored the most points in trial 1?",
+    "Which group scored the most points in trial 1?",
+    "How far did the Owls roll the ball?",
+    "What percent of the Owls' total did they knock down in trial 2?",  # of what they knocked down, or of what stood?
+    "Out of 10 pins the Finches knocked down 9 in trial 2. What fraction is that?",
+    "As a fraction of the 10 pins, how many did the Swifts knock down in trial 2?",
+    "Pins left up by the Swifts across trials 1, 2 and 5?",
 ]
 
 
