@@ -46,6 +46,10 @@ def _of_whole(whole: Bag, named: bool, after: Sequence[Span], demand: Demand) ->
     """The whole told first, then the part; or all in one."""
     place = _predicate(after)
     if place is None:
+        if not named and whole.measure is not None and after and "of" in after[0].before:
+            return [Wish("part", (plus(whole, gather(after, union=True)),), demand)]  # "they knocked down what fraction of their red pins"
+        if named and whole.measure in ("down", "standing") and after and "of" in after[0].before:
+            raise NotRead("What part of which pins do you mean?")  # "of the pins they knocked down, what fraction of red pins"
         if whole.measure is not None and has(after, "bag") and whole.measure != "set_up":
             part_bag = gather(after, union=True)
             return [_shared(whole, part_bag, demand, True)]

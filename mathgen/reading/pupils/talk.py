@@ -10,6 +10,7 @@ from sympy import Rational
 from mathgen.asks.expression import Expr, Quantity
 from mathgen.reading.chart import Clash
 from mathgen.reading.evaluate import Counts, evaluate
+from mathgen.reading.noun_phrases import BOTH
 from mathgen.reading.pupils.bags import DIMENSIONS, EMPTY, Bag, only, verb
 from mathgen.reading.pupils.wish import Wish
 from mathgen.reading.tokens import NotRead, Number
@@ -80,6 +81,8 @@ class Talk:
         for part in DIMENSIONS:
             if made[part] is None:
                 made[part] = getattr(self.said, part)
+        if bag.trials == "all" and ("trials", BOTH) in bag.sizes and isinstance(self.said.trials, tuple) and len(self.said.trials) == 2:
+            made["trials"], made["sizes"] = self.said.trials, ()  # "in both trials", of which two were told
         if bag.item and bag.colors is None and self.said.colors is not None:
             raise Ask("Do you mean all colors, or only those you named first?")
         if made["measure"] is None and self.said.measure is not None and not (bag.got or bag.had):

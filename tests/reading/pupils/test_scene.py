@@ -42,6 +42,14 @@ ANSWERED = [
     ("As a fraction of the 12 pins, how many did the Swifts knock down in trial 2?", "2/3"),
     ("How would you write the fraction of red pins the Owls knocked down in trial 1 as a percent?", "3/4"),
     ("Pins left up by the Swifts across trials 1, 2 and 3?", "11"),
+    ("In trial 2, the Owls knocked down what fraction of their red pins?", "1"),
+    ("In trial 1, gold pins made up what percent of the pins the Kites knocked down?", "1/2"),
+    ("What is the ratio gold : red for the pins the Owls knocked down in trial 2?", "5:4"),
+    ("Convert the fraction of pins the Owls knocked down in trial 2 to a decimal.", "5/6"),
+    ("mean of herons' pins knocked down trials 1-3", "6"),
+    ("Find the median trial total for the Kites.", "9"),
+    ("The Herons knocked down 4 in trial 1 and 6 in trial 2. How many in both trials together?", "10"),
+    ("Which group knocked down the fewest blue pins in trial 2? Name all if they tie.", "Herons"),
     ("If the Owls' pins had been shared equally across the 3 trials, how many would be in each?", "9"),
 ]
 
@@ -76,6 +84,9 @@ NOT_ANSWERED = [
     "Red is worth 2 points. Which group scored the most points in trial 1?",
     "Which group scored the most points in trial 1?",
     "How far did the Owls roll the ball?",
+    "Of the pins the Owls knocked down in trial 1, what fraction of red pins?",
+    "The Herons knocked down 4 in trial 1. How many in both trials together?",
+    "trials 1-5 owls total pins down",
     "What percent of the Owls' total did they knock down in trial 2?",  # of what they knocked down, or of what stood?
     "Out of 10 pins the Finches knocked down 9 in trial 2. What fraction is that?",
     "As a fraction of the 10 pins, how many did the Swifts knock down in trial 2?",
