@@ -24,7 +24,7 @@ _AT_ONCE = 2
 
 
 @lru_cache(maxsize=16)
-def _compiler(thread: int) -> typst.Compiler:
+def compiler(thread: int) -> typst.Compiler:
     # Kept, because a warm compiler sets a page many times faster; one a thread, because a compiler serves one caller at a time.
     # System fonts are left out: pages must not depend on the machine that makes them.
     return typst.Compiler(
@@ -39,7 +39,7 @@ def pdf_bytes(kind: Kind, data: dict[str, Any]) -> bytes:
 
     The data goes in as JSON text and is never read as markup.
     """
-    made = _compiler(get_ident()).compile(
+    made = compiler(get_ident()).compile(
         input=templates_folder() / "print" / f"{kind}.typ",
         format="pdf",
         sys_inputs={"data": json.dumps(data, ensure_ascii=False)},

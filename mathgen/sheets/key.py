@@ -68,7 +68,7 @@ def worked_answer(
         "text": running_parts(problem.text, stress_not=True, names=names),
         "answer": _answer(problem, names),
         "figure": None if figure is None else figure.worked,
-        "steps": [working(step) for step in _lines(problem)],
+        "steps": [working(step) for step in worked_lines(problem)],
         "accepted": [parts(form, own) for form in _other_forms(problem) if _taught(form, grade)],
         "demand": parts(_demand_line(problem)),
         "because": parts(problem.answer.because) if problem.answer.because else [],
@@ -104,7 +104,7 @@ def _taught(form: str, grade: int) -> bool:
     return not (("%" in form and grade < 6) or ("." in form and grade < 4))
 
 
-def _lines(problem: Problem) -> list[str]:
+def worked_lines(problem: Problem) -> list[str]:
     """The steps as a teacher writes them: not "8 = 8" for the middle of a list, nor the two numbers of a ratio once more."""
     steps = problem.steps[:-1] if problem.answer.kind == "ratio" else problem.steps
     return [step.text for step in steps if len(set(step.text.split(" = "))) > 1]

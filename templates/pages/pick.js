@@ -1,0 +1,237 @@
+// Picks a card, checks what is typed, helps, and keeps the score. Everything that a class typed is set as text, never as markup.
+"use strict";
+(() => {
+  const deck = JSON.parse(document.getElementById("deck").textContent);
+  const at = id => document.getElementById(id);
+  const TRIES = 2; // before the worked solution is shown
+
+  // Elements from plain data
+
+  const make = (name, attributes = {}, ...children) => {
+    const element = document.createElement(name);
+    for (const [key, value] of Object.entries(attributes)) element.setAttribute(key, value);
+    element.append(...children);
+    return element;
+  };
+  const fractionOf = part => {
+    const stacked = make("span", { class: "fraction", "aria-hidden": "true" }, make("span", {}, part.top), make("span", {}, part.bottom));
+    const whole = part.whole === null ? [] : [make("span", { "aria-hidden": "true" }, part.whole)];
+    return make("span", { class: "keep", role: "img", "aria-label": part.alt }, ...whole, stacked);
+  };
+  const setOf = parts => parts.map(part =>
+    "top" in part ? fractionOf(part) : "kept" in part ? make("span", { class: "keep" }, part.kept) : "bold" in part ? make("strong", {}, part.bold) : part.text);
+  const spoken = parts => parts.map(part => part.alt || part.kept || part.bold || part.text).join("");
+  const tableOf = data => {
+    const head = make("tr", {}, make("th", { scope: "col" }, data.corner), ...data.columns.map(one => make("th", { scope: "col" }, one.head, ...(one.note ? [make("br"), one.note] : []))));
+    const rows = data.rows.map(row => make("tr", {}, make("th", { scope: "row" }, row.head), ...row.cells.map(cell => make("td", {}, cell))));
+    const table = make("table", {}, make("caption", {}, data.caption), make("thead", {}, head), make("tbody", {}, ...rows));
+    return make("div", { class: "scroll", tabindex: "0", role: "region", "aria-label": data.caption }, table);
+  };
+  const pictureOf = picture => make("img", { src: picture.address, alt: picture.alt });
+  const problemOf = card => [
+    ...(card.table ? [tableOf(card.table)] : []), ...(card.graph ? [pictureOf(card.graph)] : []), make("p", {}, ...setOf(card.parts)),
+  ];
+
+  // What is kept: in the browser's storage where it is allowed, else until the page is closed
+
+  const KEY = `cards-${deck.mark}`;
+  const storage = (() => {
+    try { localStorage.setItem(`${KEY}-test`, "1"); localStorage.removeItem(`${KEY}-test`); return localStorage; } catch { return null; }
+  })();
+  const shuffled = seed => {
+    let state = seed >>> 0;
+    const next = () => { // mulberry32: small, seeded, the same on every device
+      state = (state + 0x6d2b79f5) >>> 0;
+      let mixed = Math.imul(state ^ (state >>> 15), state | 1);
+      mixed ^= mixed + Math.imul(mixed ^ (mixed >>> 7), mixed | 61);
+      return ((mixed ^ (mixed >>> 14)) >>> 0) / 4294967296;
+    };
+    const order = deck.cards.map((_, place) => place);
+    for (let last = order.length - 1; last > 0; last -= 1) {
+      const other = Math.floor(next() * (last + 1));
+      [order[last], order[other]] = [order[other], order[last]];
+    }
+    return order;
+  };
+  const fresh = pupil => ({ pupil, order: shuffled(deck.seed * 1009 + pupil), place: -1, tries: 0, done: {} });
+  const kept = () => {
+    try {
+      const found = JSON.parse(storage.getItem(KEY));
+      const whole = found && Array.isArray(found.order) && [...found.order].sort((a, b) => a - b).every((one, place) => one === place);
+      return whole && found.order.length === deck.cards.length && Number.isInteger(found.pupil) && typeof found.done === "object" ? found : null;
+    } catch { return null; }
+  };
+  let game = (storage && kept()) || fresh(1);
+  const keep = () => { try { if (storage) storage.setItem(KEY, JSON.stringify(game)); } catch { /* full, or shut meanwhile: go on without */ } };
+
+  // The score
+
+  const counted = what => Object.values(game.done).filter(one => one === what).length;
+  const show = () => {
+    const done = Object.keys(game.done).length;
+    at("progress").textContent = `${done} of ${deck.cards.length} cards done`;
+    const solved = [1, 2].map(tries => counted(tries));
+    at("result").value = `Deck ${deck.mark}, pupil ${game.pupil}: ${done} of ${deck.cards.length} cards; right on try 1: ${solved[0]}; on try 2: ${solved[1]}; ` +
+      `worked solution shown: ${counted(0)}`;
+    const left = deck.cards.length - done;
+    at("stack-line").textContent = left ? `${left} ${left === 1 ? "card" : "cards"} in the stack.` : "All cards are done. A new pupil can start the deck again.";
+    at("pick").hidden = !left;
+    at("next").textContent = left ? "Pick the next card" : "Back to the stack";
+  };
+
+  // One card
+
+  let card = null;
+  let field = null;
+  const say = (text, mood, more = []) => at("feedback").replaceChildren(make("p", { class: mood }, text), ...more);
+
+  const KEYS = {
+    line: ["7", "8", "9", "/", "%", "⌫", "4", "5", "6", ".", " ", "", "1", "2", "3", "0"],
+    fraction: ["7", "8", "9", "/", " ", "⌫", "4", "5", "6", ".", "%", "", "1", "2", "3", "0"],
+    ratio: ["7", "8", "9", ":", "/", "⌫", "4", "5", "6", "0", "", "", "1", "2", "3"],
+    quotient_remainder: ["7", "8", "9", " R ", "0", "⌫", "4", "5", "6", "", "", "", "1", "2", "3"],
+  };
+  const NAMES = { "/": "fraction bar", "%": "percent", ".": "decimal point", " ": "space, for a mixed number", "⌫": "delete", ":": "to", " R ": "remainder" };
+  const FACES = { " ": "space", " R ": "R" };
+  const press = key => {
+    const [start, end] = [field.selectionStart, field.selectionEnd];
+    if (key === "⌫") field.setRangeText("", start === end ? Math.max(start - 1, 0) : start, end, "end");
+    else field.setRangeText(key, start, end, "end");
+    field.focus();
+  };
+  const answerPlace = () => {
+    const place = card.place;
+    at("keypad").replaceChildren();
+    at("keypad").hidden = !(place.kind in KEYS);
+    if (place.kind === "truth") {
+      field = make("input", { type: "hidden", id: "typed" });
+      const choose = word => make("button", { type: "button", "aria-pressed": "false" }, word);
+      const words = ["Yes", "No"].map(choose);
+      for (const word of words) {
+        word.addEventListener("click", () => { field.value = word.textContent; for (const one of words) one.setAttribute("aria-pressed", String(one === word)); });
+      }
+      at("answer").replaceChildren(make("div", { class: "field", role: "group", "aria-label": "Your answer" }, ...words, field));
+      return;
+    }
+    field = make("input", { type: "text", id: "typed", autocomplete: "off", autocapitalize: "off", spellcheck: "false", maxlength: "60" });
+    const unit = place.unit ? [make("span", {}, place.unit)] : [];
+    at("answer").replaceChildren(make("div", { class: "field" }, make("label", { for: "typed" }, "Your answer"), field, ...unit));
+    for (const key of KEYS[place.kind] || []) {
+      if (!key) { at("keypad").append(make("span")); continue; }
+      const face = FACES[key] || key;
+      const button = make("button", { type: "button", "aria-label": NAMES[key] || key, class: face.length > 2 ? "word" : "" }, face);
+      button.addEventListener("click", () => press(key));
+      at("keypad").append(button);
+    }
+  };
+  const showCard = () => {
+    card = deck.cards[game.order[game.place]];
+    at("card-head").textContent = `Card ${card.number}`;
+    at("problem").replaceChildren(...problemOf(card));
+    answerPlace();
+    at("feedback").replaceChildren();
+    at("hint-place").replaceChildren();
+    at("worked").hidden = true;
+    at("next").hidden = true;
+    at("answer-form").hidden = false;
+    at("hint").disabled = false;
+    at("stack").hidden = true;
+    at("card").hidden = false;
+    at("card-head").focus();
+  };
+  const pick = () => {
+    if (Object.keys(game.done).length === deck.cards.length) { showStack(); return; }
+    if (game.place < 0 || game.order[game.place] in game.done) { game.place += 1; game.tries = 0; }
+    keep();
+    showCard();
+    if (game.tries >= TRIES) finish(0);
+  };
+  const showStack = () => {
+    stopReading();
+    at("card").hidden = true;
+    at("stack").hidden = false;
+    show();
+    (at("pick").hidden ? at("pupil") : at("pick")).focus();
+  };
+  const finish = how => {
+    if (!(game.order[game.place] in game.done)) game.done[game.order[game.place]] = how;
+    keep();
+    show();
+    at("answer-form").hidden = true;
+    at("next").hidden = false;
+    if (how === 0) {
+      const steps = card.steps.map(step => make("p", {}, ...setOf(step)));
+      const because = card.because.length ? [make("p", {}, ...setOf(card.because))] : [];
+      at("worked").replaceChildren(make("h3", { id: "worked-head" }, "Worked solution"), ...steps, ...because, make("p", {}, make("strong", {}, "Answer: ", ...setOf(card.answer))));
+      at("worked").hidden = false;
+    }
+    at("next").focus();
+  };
+  const slipOf = typed => card.slips.find(slip => {
+    const demand = ["name", "truth", "quotient_remainder"].includes(card.demand) ? card.demand : "any";
+    return ["right", "right_value_wrong_form"].includes(judge(slip.value, demand, typed));
+  });
+  const check = () => {
+    const typed = field.value;
+    if (!typed.trim()) { say(card.place.kind === "truth" ? "Choose Yes or No first." : "Write an answer first.", "again"); field.focus(); return; }
+    const verdict = judge(card.expected, card.demand, typed);
+    if (verdict === "unreadable") { say("This can not be read as an answer. Write it like 12, 3/4, 1 1/2 or 0.75.", "again"); field.focus(); return; }
+    game.tries += 1;
+    if (verdict === "right") { say("Right.", "right", []); finish(Math.min(game.tries, TRIES)); return; }
+    const slip = verdict === "wrong" ? slipOf(typed) : null;
+    const line = verdict === "right_value_wrong_form"
+      ? `The value is right. Write it ${card.form || "in another form"}.` : slip ? slip.line : "Not yet.";
+    if (game.tries >= TRIES) { say(`${line} Look at the worked solution.`, "again"); finish(0); return; }
+    keep();
+    say(`${line} Try again.`, "again");
+    field.focus();
+  };
+  const hint = () => {
+    at("hint-place").replaceChildren(card.figure ? pictureOf(card.figure) : make("p", {}, ...setOf(card.hint)));
+    at("hint").disabled = true;
+    at("check").focus();
+  };
+
+  // Reading aloud, where the device can
+
+  const voice = window.speechSynthesis;
+  const stopReading = () => { if (voice) voice.cancel(); };
+  at("aloud").hidden = !voice || typeof SpeechSynthesisUtterance === "undefined";
+  at("aloud").addEventListener("click", () => {
+    stopReading();
+    const said = new SpeechSynthesisUtterance(spoken(card.parts));
+    said.lang = deck.lang === "en" ? "en-US" : deck.lang;
+    said.rate = 0.9;
+    voice.speak(said);
+  });
+
+  // The foot of the page
+
+  at("copy").addEventListener("click", async () => {
+    const result = at("result");
+    let copied = false;
+    try { await navigator.clipboard.writeText(result.value); copied = true; } catch {
+      result.select();
+      try { copied = document.execCommand("copy"); } catch { copied = false; }
+    }
+    at("note").textContent = copied ? "Copied." : "Mark the line above and copy it yourself.";
+  });
+  at("pupil").addEventListener("click", () => {
+    game = fresh(game.pupil + 1);
+    keep();
+    at("note").textContent = `Pupil ${game.pupil} starts with the whole deck.`;
+    showStack();
+  });
+  const paper = () => at("paper").replaceChildren(make("h1", {}, deck.title), ...deck.cards.map(one => make("article", {}, make("h2", {}, `Card ${one.number}`), ...problemOf(one), make("p", {}, "Answer: ____________"))));
+  window.addEventListener("beforeprint", paper);
+  window.addEventListener("afterprint", () => at("paper").replaceChildren());
+  at("print").addEventListener("click", () => { try { window.print(); } catch { at("note").textContent = "This page may not print here. Open it in a tab of its own."; } });
+  at("pick").addEventListener("click", pick);
+  at("next").addEventListener("click", () => { stopReading(); pick(); });
+  at("hint").addEventListener("click", hint);
+  // No form: a frame may forbid forms.
+  at("check").addEventListener("click", check);
+  at("answer").addEventListener("keydown", event => { if (event.key === "Enter" && event.target === field) { event.preventDefault(); check(); } });
+  if (!storage) at("note").textContent = "Progress is kept only until this page is closed.";
+  show();
+})();

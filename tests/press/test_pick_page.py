@@ -1,0 +1,264 @@
+"""The pick-a-card page in a real browser: the same verdicts as the program, no network, no storage needed, every control by keyboard."""
+
+from __future__ import annotations
+
+import json
+from collections.abc import Iterator
+from dataclasses import replace
+from pathlib import Path
+from typing import TYPE_CHECKING, Any
+
+import pytest
+
+from mathgen.bank.deck import make_deck
+from mathgen.bank.deck_plan import ChosenDeck, DeckPlan
+from mathgen.exact.judge import judge
+from mathgen.press.pick_page import pick_page
+from mathgen.trials.table import TrialTable
+from tests.audit.banks import sample
+from tests.browser import running
+from tests.exact.typed_answers import cases
+
+if TYPE_CHECKING:
+    from playwright.sync_api import Browser, BrowserContext, Page
+
+PLAN = DeckPlan((4,), 12)
+CASES = json.loads((Path(__file__).parents[1] / "exact" / "judge_cases.json").read_text(encoding="utf-8"))
+
+
+@pytest.fixture(scope="module")
+def browser() -> Iterator[Browser]:
+    yield from running()
+
+
+@pytest.fixture(scope="module")
+def file(tmp_path_factory: pytest.TempPathFactory) -> Path:
+    path = tmp_path_factory.mktemp("pick") / "cards.html"
+    path.write_bytes(pick_page(sample("main"), PLAN)[0])
+    return path
+
+
+@pytest.fixture(scope="module")
+def deck() -> ChosenDeck:
+    return make_deck(sample("main"), PLAN)
+
+
+@pytest.fixture
+def page(browser: Browser, file: Path) -> Iterator[Page]:
+    """The page opened from disk; every request and every complaint of the browser is a failure."""
+    context = browser.new_context(viewport={"width": 1024, "height": 768})
+    yield from _watched(context, file.as_uri())
+    context.close()
+
+
+def _watched(context: BrowserContext, address: str) -> Iterator[Page]:
+    opened = context.new_page()
+    found: list[str] = []
+    opened.on("console", lambda message: found.append(message.text))
+    opened.on("pageerror", lambda error: found.append(str(error)))
+    opened.on("request", lambda request: found.append(request.url) if not request.url.startswith(("file:", "data:")) else None)
+    opened.goto(address)
+    yield opened
+    assert found == []
+
+
+def typed(page: Page, text: str) -> None:
+    """Give an answer, by typing or by its button."""
+    if page.get_attribute("#typed", "type") == "hidden":
+        page.get_by_role("button", name="Yes" if text in ("Yes", "true") else "No", exact=True).click()
+    else:
+        page.fill("#typed", text)
+    page.click("#check")
+
+
+def card_of(page: Page, deck: ChosenDeck) -> Any:
+    number = int(page.inner_text("#card-head").split()[1])
+    return next(card for card in deck.cards if card.number == number)
+
+
+def test_the_page_s_judge_and_the_program_s_agree_on_the_table_of_verdicts(page: Page) -> None:
+    verdicts = page.evaluate("cases => cases.map(one => judge(one.expected, one.demand, one.typed))", CASES)
+    assert len(CASES) >= 400
+    assert [one for one, verdict in zip(CASES, verdicts, strict=True) if verdict != one["verdict"]] == []
+
+
+def test_they_agree_on_thousands_of_made_up_answers(page: Page) -> None:
+    made = cases(4000, "page")
+    verdicts = page.evaluate("cases => cases.map(one => judge(one.expected, one.demand, one.typed))", made)
+    assert [one for one, verdict in zip(made, verdicts, strict=True) if verdict != judge(**one)[0]] == []
+    assert {"right", "right_value_wrong_form", "wrong", "unreadable"} == set(verdicts)
+
+
+def test_every_card_comes_once_and_its_key_is_right(page: Page, deck: ChosenDeck) -> None:
+    page.click("#pick")
+    seen = []
+    for place in range(len(deck.cards)):
+        card = card_of(page, deck)
+        seen.append(card.number)
+        assert page.inner_text("#problem p").split()[0] == card.problem.text.split()[0]
+        typed(page, card.problem.answer.shown)
+        assert page.inner_text("#feedback") == "Right."
+        assert page.inner_text("#progress") == f"{place + 1} of {len(deck.cards)} cards done"
+        page.click("#next")
+    assert sorted(seen) == [card.number for card in deck.cards]
+    assert seen != sorted(seen)
+    assert f"right on try 1: {len(deck.cards)};" in page.input_value("#result")
+    assert page.is_hidden("#pick")
+
+
+def test_a_likely_mistake_gets_its_own_line_and_after_two_tries_the_worked_solution_is_shown(page: Page, deck: ChosenDeck) -> None:
+    page.click("#pick")
+    while not card_of(page, deck).problem.slips:
+        typed(page, card_of(page, deck).problem.answer.shown)
+        page.click("#next")
+    problem = card_of(page, deck).problem
+    slip = problem.slips[0]
+    typed(page, slip.value)
+    assert page.inner_text("#feedback") == f"{slip.line} Try again."
+    assert page.is_hidden("#worked")
+    typed(page, slip.value)
+    assert "Answer:" in page.inner_text("#worked")
+    assert "worked solution shown: 1" in page.input_value("#result")
+
+
+def test_a_right_value_in_another_form_is_told_apart(browser: Browser, tmp_path: Path) -> None:
+    plan = DeckPlan((6,), 12, topics=("percents",))
+    path = tmp_path / "percents.html"
+    path.write_bytes(pick_page(sample("main"), plan)[0])
+    deck = make_deck(sample("main"), plan)
+    context = browser.new_context()
+    page = context.new_page()
+    page.goto(path.as_uri())
+    page.click("#pick")
+    while card_of(page, deck).problem.answer.demand.form != "percent":
+        typed(page, card_of(page, deck).problem.answer.shown)
+        page.click("#next")
+    answer = card_of(page, deck).problem.answer
+    typed(page, str(answer.exact))
+    assert page.inner_text("#feedback") == "The value is right. Write it as a percent. Try again."
+    typed(page, answer.shown)
+    assert page.inner_text("#feedback") == "Right."
+    context.close()
+
+
+def test_what_can_not_be_read_costs_no_try(page: Page, deck: ChosenDeck) -> None:
+    page.click("#pick")
+    while card_of(page, deck).problem.answer.kind != "number":
+        typed(page, card_of(page, deck).problem.answer.shown)
+        page.click("#next")
+    for _ in range(3):
+        typed(page, "hello")
+        assert "can not be read" in page.inner_text("#feedback")
+    typed(page, card_of(page, deck).problem.answer.shown)
+    assert page.inner_text("#feedback") == "Right."
+
+
+def test_a_pupil_s_progress_outlasts_the_page_and_a_new_pupil_starts_afresh_in_another_order(page: Page, deck: ChosenDeck) -> None:
+    page.click("#pick")
+    first = page.inner_text("#card-head")
+    typed(page, card_of(page, deck).problem.answer.shown)
+    page.reload()
+    assert page.inner_text("#progress").startswith("1 of ")
+    page.click("#pick")
+    assert page.inner_text("#card-head") != first
+    orders = []
+    for _ in range(2):
+        page.click("#pupil")
+        assert page.inner_text("#progress").startswith("0 of ")
+        orders.append(page.evaluate("JSON.parse(localStorage.getItem(Object.keys(localStorage)[0])).order"))
+    assert orders[0] != orders[1]
+
+
+def test_it_works_in_a_frame_without_storage(browser: Browser, file: Path, deck: ChosenDeck) -> None:
+    context = browser.new_context()
+    outer = context.new_page()
+    outer.set_content('<iframe sandbox="allow-scripts" width="800" height="900"></iframe>')
+    outer.evaluate("html => { document.querySelector('iframe').srcdoc = html; }", file.read_text(encoding="utf-8"))
+    frame = outer.frame_locator("iframe")
+    frame.locator("#pick").click()
+    assert "kept only until this page is closed" in frame.locator("#note").inner_text()
+    number = int(frame.locator("#card-head").inner_text().split()[1])
+    problem = next(card.problem for card in deck.cards if card.number == number)
+    if problem.answer.kind == "truth":
+        frame.get_by_role("button", name=problem.answer.shown, exact=True).click()
+    else:
+        frame.locator("#typed").fill(problem.answer.shown)
+    frame.locator("#check").click()
+    assert frame.locator("#feedback").inner_text() == "Right."
+    context.close()
+
+
+def test_names_are_text_whatever_stands_in_them(browser: Browser, tmp_path: Path) -> None:
+    evil = '<img src=x onerror="document.title=1">'
+    rows = [replace(row, group=evil) if row.group == "Owls" else row for row in sample("main").rows]
+    path, plan, table = tmp_path / "evil.html", DeckPlan((3, 4, 6), 20), TrialTable(tuple(rows))
+    path.write_bytes(pick_page(table, plan)[0])
+    deck = make_deck(table, plan)
+    context = browser.new_context()
+    for page in _watched(context, path.as_uri()):
+        page.click("#pick")
+        shown = ""
+        for _ in deck.cards:
+            shown += page.inner_text("#problem")
+            typed(page, card_of(page, deck).problem.answer.shown)
+            page.click("#next")
+        assert evil in shown
+        assert page.title() == "Knocking down pins: pick a card"
+        assert page.locator("img[src=x]").count() == 0
+    context.close()
+
+
+@pytest.mark.parametrize("scheme", ["light", "dark"])
+@pytest.mark.parametrize("width", [320, 1280])
+def test_axe_finds_no_violation_and_nothing_runs_over_the_side(browser: Browser, file: Path, scheme: Any, width: int) -> None:
+    """axe-core's rules, which follow WCAG 2.2 at levels A and AA and its own best practices."""
+    from axe_playwright_python.sync_playwright import Axe
+
+    context = browser.new_context(color_scheme=scheme, viewport={"width": width, "height": 700})
+    page = context.new_page()
+    page.goto(file.as_uri())
+    for stage in ("#pick", "#hint", "#check"):
+        assert [one["id"] for one in Axe().run(page).response["violations"]] == [], stage
+        assert page.evaluate("document.documentElement.scrollWidth") <= width
+        page.click(stage)
+    for _ in range(2):
+        if page.is_visible("#check"):
+            typed(page, "999999")
+    assert [one["id"] for one in Axe().run(page).response["violations"]] == []
+    context.close()
+
+
+def test_a_card_can_be_picked_and_answered_with_the_keyboard_alone(page: Page, deck: ChosenDeck) -> None:
+    page.keyboard.press("Tab")
+    page.keyboard.press("Enter")
+    while page.get_attribute("#typed", "type") == "hidden":
+        typed(page, card_of(page, deck).problem.answer.shown)
+        page.keyboard.press("Enter")
+    while page.evaluate("document.activeElement.id") != "typed":
+        page.keyboard.press("Tab")
+    page.keyboard.type(card_of(page, deck).problem.answer.shown)
+    page.keyboard.press("Enter")
+    assert page.inner_text("#feedback") == "Right."
+    assert page.evaluate("document.activeElement.id") == "next"
+
+
+def test_the_touch_keys_write_and_delete_at_the_caret(page: Page, deck: ChosenDeck) -> None:
+    page.click("#pick")
+    while page.locator("#keypad button").count() == 0 or page.locator("#keypad [aria-label='fraction bar']").count() == 0:
+        typed(page, card_of(page, deck).problem.answer.shown)
+        page.click("#next")
+    for name in ("3", "fraction bar", "4", "7", "delete"):
+        page.locator(f"#keypad [aria-label='{name}']").click()
+    assert page.input_value("#typed") == "3/4"
+
+
+def test_all_cards_are_printed(page: Page, deck: ChosenDeck) -> None:
+    page.evaluate("window.dispatchEvent(new Event('beforeprint'))")
+    page.emulate_media(media="print")
+    assert page.locator("#paper article").count() == len(deck.cards)
+    assert page.is_visible("#paper")
+    assert page.is_hidden("#pick")
+
+
+def test_the_same_plan_gives_the_same_bytes(file: Path) -> None:
+    assert pick_page(sample("main"), PLAN)[0] == file.read_bytes()
