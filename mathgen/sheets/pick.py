@@ -40,7 +40,7 @@ def pick_data(deck: ChosenDeck, table: TrialTable, words: dict[str, Any]) -> dic
             "table": results_table(table, (problem,), words),
             "graph": None if card.graph is None else graph_data(card.graph, table, words, problem.grade),
             "place": answer_line(problem.answer, words),
-            "expected": str(problem.answer.exact),
+            "expected": list(problem.answer.accepted) if problem.answer.kind == "name" else [str(problem.answer.exact)],
             "demand": str(problem.answer.demand),
             "form": in_words(problem.answer.demand),
             "slips": [{"value": slip.value, "line": slip.line} for slip in problem.slips],

@@ -174,7 +174,8 @@
   const check = () => {
     const typed = field.value;
     if (!typed.trim()) { say(card.place.kind === "truth" ? "Choose Yes or No first." : "Write an answer first.", "again"); field.focus(); return; }
-    const verdict = judge(card.expected, card.demand, typed);
+    const verdicts = card.expected.map(one => judge(one, card.demand, typed)); // a name may be written in several ways
+    const verdict = verdicts.find(one => one === "right") || verdicts[0];
     if (verdict === "unreadable") { say("This can not be read as an answer. Write it like 12, 3/4, 1 1/2 or 0.75.", "again"); field.focus(); return; }
     game.tries += 1;
     if (verdict === "right") { say("Right.", "right", []); finish(Math.min(game.tries, TRIES)); return; }
