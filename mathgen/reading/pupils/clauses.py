@@ -203,12 +203,27 @@ def _one_meaning(spans: Sequence[Span]) -> None:
         raise NotRead("Do you mean the percent by which a number of pins changed? Then say: by what percent did the number of ...")
     if kinds & set(FORMS) and any("for" in span.before and span.bag.colors and not span.bag.item for span in spans):
         raise NotRead("A part of which pins do you mean: of the pins of that color that were set up?")
+    things = [span for span in spans if span.bag.item or span.bag.colors]
+    if "CHANCE" in kinds and any("all" in span.before and "of" not in span.before for span in things):
+        raise NotRead("The chance that one pin falls, or that all of them fall in one trial?")
+    if kinds & {*FORMS, "CHANCE"} and _of_trials(spans):
+        raise NotRead("I can tell a part of the pins, but not of the trials.")
+    if "HALF" in kinds and not kinds & {"WHATIS", "HOWMANY", "HOWMUCH"} and any(span.value == "verb" for span in spans):
+        raise NotRead("Do you tell me that it is half, or do you ask for half of it?")
     if kinds & set(FORMS) and _of_a_total(spans):
         raise NotRead("A part of that total, or of the pins that were set up? Please say: of the pins knocked down in all trials.")
     if kinds & set(FORMS) and any(span.bag.total and "sum" in span.text.casefold().split() for span in spans):
         raise NotRead("Parts of different sets have no sum. Do you mean what part of all these pins?")
     if total and "FRACTIONS" in kinds:
         raise NotRead("Fractions of different sets have no total. Do you mean what fraction of all these pins?")
+
+
+def _of_trials(spans: Sequence[Span]) -> bool:
+    """ "What fraction of the trials", "in what percent of their trials"."""
+    return any(
+        one.kind in FORMS and "of" in other.before and other.bag.trials == "all" and other.bag.groups is None
+        for one, other in pairwise(spans)
+    )
 
 
 def _of_a_total(spans: Sequence[Span]) -> bool:

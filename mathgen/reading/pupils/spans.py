@@ -105,6 +105,8 @@ class Scan:
         standing = any(span.bag.measure == "standing" or span.bag.left or span.bag.up for span in found)
         if not standing and any("after" in span.before and isinstance(span.bag.trials, tuple) for span in found):
             raise NotRead("In that trial, or in the trials after it?")
+        if any(span.before & {"until", "till"} and isinstance(span.bag.trials, tuple) for span in found):
+            raise NotRead("In that trial, or in all the trials up to it?")
         return found
 
     # looking at tokens
