@@ -208,6 +208,8 @@ def _one_meaning(spans: Sequence[Span]) -> None:
         raise NotRead("The chance that one pin falls, or that all of them fall in one trial?")
     if kinds & {*FORMS, "CHANCE"} and _of_trials(spans):
         raise NotRead("I can tell a part of the pins, but not of the trials.")
+    if _of_people(spans) and "be" not in kinds:
+        raise NotRead("I can tell a part of the pins, but not of the people in a group.")
     if "HALF" in kinds and not kinds & {"WHATIS", "HOWMANY", "HOWMUCH"} and any(span.value == "verb" for span in spans):
         raise NotRead("Do you tell me that it is half, or do you ask for half of it?")
     if kinds & set(FORMS) and _of_a_total(spans):
@@ -216,6 +218,14 @@ def _one_meaning(spans: Sequence[Span]) -> None:
         raise NotRead("Parts of different sets have no sum. Do you mean what part of all these pins?")
     if total and "FRACTIONS" in kinds:
         raise NotRead("Fractions of different sets have no total. Do you mean what fraction of all these pins?")
+
+
+def _of_people(spans: Sequence[Span]) -> bool:
+    """ "What percent of the class knocked down red pins"."""
+    triples = zip(spans, spans[1:], spans[2:], strict=False)
+    return any(
+        one.kind in FORMS and "of" in who.before and who.bag.groups is not None and verb.value == "verb" for one, who, verb in triples
+    )
 
 
 def _of_trials(spans: Sequence[Span]) -> bool:

@@ -84,6 +84,8 @@ NOT_ANSWERED = [
     "Red is worth 2 points. Which group scored the most points in trial 1?",
     "Which group scored the most points in trial 1?",
     "How far did the Owls roll the ball?",
+    "What percent of the class knocked down red pins?",
+    "What percent of the Owls knocked down pins?",
     "How many pins did the Owls knock down until trial 2?",
     "What fraction of the trials did the Owls knock down all the gold pins?",
     "What is the chance the Owls knock down all the pins?",
