@@ -88,7 +88,7 @@ def take_from_result(view: TableView) -> AskSpace:
             roles={**_roles(story), "rest": story.result},
             structure="result unknown",
             slips=(("H18", (down,)), ("H06", (set_up, down)), ("H10", (set_up, down)), *one_off(min(down, left), left + 1)),
-            must_not_show=(story.result.scope,),
+            # No table prints what is left standing: it prints what fell, which is given here.
         )
 
     return taking(view, build)
