@@ -15,6 +15,7 @@ from mathgen.errors import MathgenError
 COMMANDS: dict[str, tuple[str, str]] = {
     "read": ("read", "Show how a results table is understood."),
     "worksheet": ("worksheet", "Make a worksheet and its proved answer key."),
+    "cards": ("cards", "Make problem cards with an answer grid and a proved key."),
     "pick": ("pick", "Make a page on which pupils pick and answer cards."),
     "reprint": ("reprint", "Print a sheet again from its code, or from its key file."),
     "bank": ("bank", "Write every kind of problem that a table can serve to a file."),

@@ -17,7 +17,7 @@ import typst
 from mathgen.places import templates_folder
 from mathgen.press.files import write_files
 
-Kind = Literal["worksheet", "key", "sign", "specimens"]
+Kind = Literal["worksheet", "key", "cards", "sign", "specimens"]
 # 2000-01-01 00:00 UTC: a date that says nothing, so that the same sheet has the same bytes on any day.
 _STAMP = 946_684_800
 _AT_ONCE = 2
@@ -48,6 +48,13 @@ def pdf_bytes(kind: Kind, data: dict[str, Any]) -> bytes:
     )
     assert isinstance(made, bytes)
     return made
+
+
+def pdf_and_told(kind: Kind, data: dict[str, Any]) -> tuple[bytes, Any]:
+    """One document, and what its template tells about it: the value of its one element with the label ``told``."""
+    made = pdf_bytes(kind, data)
+    # The compiler still holds this document; a thread has its own.
+    return made, json.loads(compiler(get_ident()).query("<told>", field="value", one=True))
 
 
 def pdfs(documents: Sequence[tuple[Kind, dict[str, Any]]]) -> list[bytes]:

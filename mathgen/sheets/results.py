@@ -59,18 +59,25 @@ def row_label(group: str, trial: Label, words: dict[str, Any], several_trials: b
     return f"{name}, {words['trial_labels'][trial]}" if several_trials else name
 
 
-def results_table(table: TrialTable, problems: tuple[Problem, ...], words: dict[str, Any]) -> dict[str, Any] | None:
+def results_table(
+    table: TrialTable, problems: tuple[Problem, ...], words: dict[str, Any], beside: tuple[Problem, ...] = ()
+) -> dict[str, Any] | None:
     """Head, rows and caption, or None where no problem reads the table.
 
     Set-up counts stand once, in the head. Where they differ between the printed rows, the color gets two columns.
 
+    Args:
+        table: the class's results.
+        problems: those that read this print of the table.
+        words: as ``page_words`` gathers them.
+        beside: problems on other cards, whose answers this print must not show either.
     Raises:
         GivenAwayError: a problem needs a cell that answers another; such a pair was never to be chosen.
     """
     used = cells_read(table, problems)
     if not used:
         return None
-    hidden = covered_cells(table, problems)
+    hidden = covered_cells(table, (*problems, *beside))
     if used & hidden:
         raise GivenAwayError(f"cells both needed and given away: {sorted(map(str, used & hidden))}")
     lines = list(dict.fromkeys((row.group, row.trial) for row in table.rows if (row.group, row.trial) in {cell[:2] for cell in used}))

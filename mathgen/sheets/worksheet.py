@@ -125,7 +125,7 @@ def worksheet_data(chosen: ChosenSheet, table: TrialTable, scenario_words: dict[
                 "i_can": i_can_lines(form.problems, scenario_words),
                 "table": results,
                 "graph": None if form.graph is None else graph_data(form.graph, table, scenario_words, plan.grade, plan.large_print),
-                "notes": _notes(results),
+                "notes": table_notes(results),
                 "how_to_answer": how_to_answer(form),
                 "problems": [
                     {
@@ -160,7 +160,8 @@ def worksheet_data(chosen: ChosenSheet, table: TrialTable, scenario_words: dict[
     }
 
 
-def _notes(results: dict[str, Any] | None) -> list[str]:
+def table_notes(results: dict[str, Any] | None) -> list[str]:
+    """What must be said of a printed table: numbers to spare, covered cells, results that are missing."""
     if results is None:
         return []
     notes = []

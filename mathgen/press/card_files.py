@@ -1,0 +1,97 @@
+"""A deck with all its files: the pupils' pack, the key, and the key file."""
+
+from __future__ import annotations
+
+from dataclasses import replace
+from typing import Any, NamedTuple
+
+from mathgen.bank.deck import DeckMaker
+from mathgen.bank.deck_plan import ChosenDeck, DeckPlan
+from mathgen.grades.curriculum import load
+from mathgen.press.pdf import page_count, pdf_and_told, pdf_bytes
+from mathgen.press.signs import check_labels, said, unprintable, without
+from mathgen.scenario.words import scenario
+from mathgen.sheets.cards import PER_PAGE, CardLook, cards_data
+from mathgen.sheets.cards_key import cards_key_data, deck_name
+from mathgen.sheets.cards_key_file import cards_key_file
+from mathgen.sheets.page_words import page_words, table_names
+from mathgen.trials.table import TrialTable
+
+_ROUNDS = 4  # how often cards that have no room are chosen anew
+
+
+class CardFiles(NamedTuple):
+    """Files by name, the deck's mark, and what was changed against the plan."""
+
+    contents: dict[str, bytes]
+    mark: str
+    changes: tuple[str, ...]
+
+
+class _Pack(NamedTuple):
+    """A deck that fits its cards, and the pupils' pack."""
+
+    deck: ChosenDeck
+    look: CardLook
+    data: dict[str, Any]
+    pdf: bytes
+
+
+def card_files(table: TrialTable, plan: DeckPlan, look: CardLook, scenario_name: str, notes: tuple[str, ...] = ()) -> CardFiles:
+    """The files of one deck: ``grade4-cards.pdf``, ``grade4-cards-key.pdf``, ``grade4-cards-key.json``.
+
+    Raises:
+        RequestFault: the plan cannot be met, or a name in the table cannot be printed.
+    """
+    curriculum = load(plan.curriculum)
+    words = page_words(scenario(scenario_name), curriculum, table, min(plan.grades))
+    signs = unprintable([words, table_names(table, words)])
+    check_labels(table.groups, signs)
+    check_labels(map(str, table.trials), signs)
+    check_labels(table.colors, signs)
+    pack = _fitting(table, plan, look, scenario_name, words, signs)
+    changes = list(pack.deck.changes)
+    if pack.look.per_page != look.per_page:
+        changes.append(
+            f"{look.per_page} cards to a page were wanted; {pack.look.per_page} are here, for the words have no room on smaller cards."
+        )
+    deck = replace(pack.deck, changes=(*changes, *said(signs)))
+    key = without(cards_key_data(deck, table, words, curriculum, pack.look, pack.data, page_count(pack.pdf)), signs)
+    stem = deck_name(plan.grades)
+    contents = {
+        f"{stem}-cards.pdf": pack.pdf,
+        f"{stem}-cards-key.pdf": pdf_bytes("key", key),
+        f"{stem}-cards-key.json": cards_key_file(deck, table, scenario_name, notes, pack.look, pack.data, key),
+    }
+    return CardFiles(contents, deck.mark, deck.changes)
+
+
+def _fitting(
+    table: TrialTable, plan: DeckPlan, look: CardLook, scenario_name: str, words: dict[str, Any], signs: tuple[str, ...]
+) -> _Pack:
+    """The deck on cards as small as was asked for; where most words have no room on them, on larger ones."""
+    for per_page in (one for one in PER_PAGE if one <= look.per_page):
+        maker, tried = DeckMaker(table, plan, scenario_name), look._replace(per_page=per_page)
+        last = per_page == PER_PAGE[-1]
+        for _ in range(_ROUNDS):
+            deck = maker.make()
+            pack, misfit = _printed(deck, table, tried, words, signs)
+            if not misfit or last:
+                return pack
+            if 2 * len(misfit) > len(deck.cards):
+                break
+            maker.leave_out([deck.cards[number - 1].problem for number in misfit])
+    raise AssertionError("the largest cards are taken as they are")
+
+
+def _printed(
+    deck: ChosenDeck, table: TrialTable, look: CardLook, words: dict[str, Any], signs: tuple[str, ...]
+) -> tuple[_Pack, list[int]]:
+    """The pack, and the numbers of cards whose words have no room. What a card has no room for goes to the results page."""
+    elsewhere: frozenset[int] = frozenset()
+    while True:
+        data = without(cards_data(deck, table, words, look, elsewhere), signs)
+        pdf, told = pdf_and_told("cards", data)
+        if not told["away"] or told["misfit"]:
+            return _Pack(deck, look, data, pdf), told["misfit"]
+        elsewhere |= frozenset(told["away"])
