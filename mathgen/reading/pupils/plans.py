@@ -29,6 +29,8 @@ def plan(talk: Talk, wish: Wish, form: Demand | None) -> Plan:
         talk.check_whole(talk.said.number, whole[0].scope)
     if talk.bare is not None and all(q.measure != talk.bare for q in quantities_of(made.goal)):
         raise Ask("Do you mean knocked down, or left standing?")
+    if talk.went and made.kind in ("count", "share count"):
+        raise Ask("You tell me of a change first. Do you want to know by how many it changed, or how many there were? Name the trial.")
     _same_scene(talk, made)
     cells = {cell for q in quantities_of(made.goal) for cell in talk.counts.cells(q.scope)}
     if len(talk.told) > 1 and cells != {cell for quantity in talk.told for cell in talk.counts.cells(quantity.scope)}:
