@@ -30,7 +30,7 @@ def plan(talk: Talk, wish: Wish, form: Demand | None) -> Plan:
     if talk.bare is not None and all(q.measure != talk.bare for q in quantities_of(made.goal)):
         raise Ask("Do you mean knocked down, or left standing?")
     if talk.went and made.kind in ("count", "share count"):
-        raise Ask("You tell me of a change first. Do you want to know by how many it changed, or how many there were? Name the trial.")
+        raise Ask("You tell me of a change first. By how many did it change, or how many were there, in which trial?")
     _same_scene(talk, made)
     cells = {cell for q in quantities_of(made.goal) for cell in talk.counts.cells(q.scope)}
     if len(talk.told) > 1 and cells != {cell for quantity in talk.told for cell in talk.counts.cells(quantity.scope)}:
