@@ -4,9 +4,12 @@ from __future__ import annotations
 
 from typing import Any
 
+from sympy import Rational
+
+from mathgen.asks.expression import Choice
 from mathgen.bank.deck_plan import Card, ChosenDeck
 from mathgen.exact.demand import in_words
-from mathgen.problems.record import Problem
+from mathgen.problems.record import Answer, Problem
 from mathgen.sheets.answer_line import answer_line
 from mathgen.sheets.figures.bar_graph import graph_data
 from mathgen.sheets.figures.choice import support
@@ -15,8 +18,11 @@ from mathgen.sheets.key import worked_lines
 from mathgen.sheets.page_words import table_names
 from mathgen.sheets.parts import Part, names_like_fractions, parts, running_parts, working
 from mathgen.sheets.results import results_table
+from mathgen.sheets.worksheet import table_notes
 from mathgen.trials.table import TrialTable
 from mathgen.trials.totals import Totals
+
+_UNITS = ("group", "time", "point")  # that an answer may carry in every activity, beside its own things and trials
 
 
 def pick_data(deck: ChosenDeck, table: TrialTable, words: dict[str, Any]) -> dict[str, Any]:
@@ -34,13 +40,15 @@ def pick_data(deck: ChosenDeck, table: TrialTable, words: dict[str, Any]) -> dic
         problem = card.problem
         figure = support(Scene(problem, table, totals, words), problem.grade)
         own = names if problem.answer.kind == "name" else ()
+        results = results_table(table, (problem,), words)
         return {
             "number": card.number,
             "parts": running_parts(problem.text, stress_not=True, names=names),
-            "table": results_table(table, (problem,), words),
+            "table": results,
+            "notes": table_notes(results),
             "graph": None if card.graph is None else graph_data(card.graph, table, words, problem.grade),
-            "place": answer_line(problem.answer, words),
-            "expected": list(problem.answer.accepted) if problem.answer.kind == "name" else [str(problem.answer.exact)],
+            "place": {**answer_line(problem.answer, words), "choices": choices(problem, table, words)},
+            "expected": expected(problem.answer, words),
             "demand": str(problem.answer.demand),
             "form": in_words(problem.answer.demand),
             "slips": [{"value": slip.value, "line": slip.line} for slip in problem.slips],
@@ -56,8 +64,35 @@ def pick_data(deck: ChosenDeck, table: TrialTable, words: dict[str, Any]) -> dic
         "mark": deck.mark,
         "lang": words.get("lang", "en"),
         "seed": deck.plan.seed,
+        "units": [words["thing"], words["trial"], *_UNITS],
         "cards": [one(card) for card in deck.cards],
     }
+
+
+def expected(answer: Answer, words: dict[str, Any]) -> list[str]:
+    """The key as the judge takes it: exact, and with its unit where things are counted, so that no other unit is right.
+
+    A name may be written in several ways. A number without a unit takes any that the activity has.
+    """
+    if answer.kind == "name":
+        return list(answer.accepted)
+    counts = [f"{answer.shown} {words[noun]}" for noun in ("thing", "things")]
+    counted = isinstance(answer.exact, Rational) and answer.display in counts
+    return [f"{answer.exact} {words['thing']}" if counted else str(answer.exact)]
+
+
+def choices(problem: Problem, table: TrialTable, words: dict[str, Any]) -> list[str]:
+    """The names that a question with a name for its answer compares, as pages show them; empty where it names none."""
+    goal, answer = problem.ask.goal, problem.answer
+    if answer.kind != "name" or not isinstance(goal, Choice):
+        return []
+    trials = {str(trial): str(name) for trial, name in words["trial_labels"].items()}
+    # A group and a trial may have one label: what is meant are the names of which the key's own is one.
+    for names in (words["group_labels"], trials, {color: color for color in table.colors}):
+        shown = [str(names.get(label, "")) for label in goal.labels]
+        if answer.shown in shown and all(shown) and len(set(shown)) == len(shown):
+            return shown
+    return []
 
 
 def _hint(problem: Problem) -> list[Part]:

@@ -1,5 +1,5 @@
 // Typed answers judged against keys, as mathgen/exact/judge.py does; tests hold both to one file of cases. Numbers are exact: BigInt
-// over BigInt. judge(expected, demand, typed) gives "right", "right_value_wrong_form", "wrong" or "unreadable".
+// over BigInt. judge(expected, demand, typed, units) gives "right", "right_value_wrong_form", "wrong" or "unreadable".
 "use strict";
 const judge = (() => {
   const RIGHT = "right", FORM = "right_value_wrong_form", WRONG = "wrong", UNREADABLE = "unreadable";
@@ -270,14 +270,21 @@ const judge = (() => {
   const NAMED_ONLY = { inches: "inch", inch: "inch", in: "inch", "in.": "inch", '"': "inch" };
   const COLORS = "red|blue|gold|green|yellow|orange|purple|violet|black|white|pink|brown|tan|teal|silver|gray|grey";
   const FATE = "knocked down|left standing|set up|standing|down|as many|in all|in total|altogether";
-  const UNIT = new RegExp(`^(?<number>.*?)\\s*(?<=[\\s0-9%)\\u0305])(?:of\\s+)?(?:the\\s+)?(?:(?:more|fewer)\\s+)?(?:(?:${COLORS})\\s+)?` +
-    `(?:(?<noun>${UNITS.join("|")})s?(?:\\s+(?:were\\s+|was\\s+)?(?:${FATE}))?|(?<inch>inches|inch|in\\.?)|more|fewer|(?:were\\s+|was\\s+)?(?:${FATE}))$`, "isu");
+  const PATTERNS = new Map();
+  const unitPattern = units => {
+    const nouns = units.map(unit => unit.replace(/[\\^$.*+?()[\]{}|/]/gu, "\\$&")).join("|");
+    if (!PATTERNS.has(nouns)) {
+      PATTERNS.set(nouns, new RegExp(`^(?<number>.*?)\\s*(?<=[\\s0-9%)\\u0305])(?:of\\s+)?(?:the\\s+)?(?:(?:more|fewer)\\s+)?(?:(?:${COLORS})\\s+)?` +
+        `(?:(?<noun>${nouns})s?(?:\\s+(?:were\\s+|was\\s+)?(?:${FATE}))?|(?<inch>inches|inch|in\\.?)|more|fewer|(?:were\\s+|was\\s+)?(?:${FATE}))$`, "isu"));
+    }
+    return PATTERNS.get(nouns);
+  };
   const THEN_WORDS = /^(.*[0-9%)\u0305])\s*([\p{L}\p{Nl}\p{No}][^\p{Nd}]*|["'′″°])$/su;
   const attempt = (make, otherwise) => { try { return make(); } catch (fault) { if (!(fault instanceof NotANumber)) throw fault; return otherwise(fault); } };
-  const read = typed => {
+  const read = (typed, units) => {
     const plain = tidy(typed).replace(/^(?:[a-z]\s*)?=\s*/iu, "").replace(new RegExp(`[${SPACE}]+$`, "u"), "");
     return attempt(() => { const made = written(plain); return { number: made, unit: made.form === "money" ? "money" : "", known: true }; }, first => {
-      const found = UNIT.exec(plain.replace(/[.!]+$/u, ""));
+      const found = unitPattern(units).exec(plain.replace(/[.!]+$/u, ""));
       if (found && found.groups.number) {
         const made = attempt(() => written(found.groups.number), () => null);
         if (made) return { number: made, unit: found.groups.inch ? "inch" : (found.groups.noun || "").toLowerCase(), known: !found.groups.inch };
@@ -375,16 +382,16 @@ const judge = (() => {
   };
   const DEMAND = /^(decimal|percent|whole):(\d+)$/u;
 
-  return (expected, demand, typed) => {
+  return (expected, demand, typed, units = UNITS) => {
     if (demand === "name") return judgeName(expected, typed);
     if (demand === "quotient_remainder") return judgeRemainder(expected, typed);
     if (demand === "truth") return judgeTruth(expected, typed);
     const asked = DEMAND.exec(demand);
     const form = asked ? asked[1] : demand;
     const places = !asked ? null : form === "whole" ? 1 - asked[2].length : Number(asked[2]);
-    const key = read(expected);
+    const key = read(expected, units);
     return attempt(() => {
-      const made = read(typed);
+      const made = read(typed, units);
       if (made.unit) {
         const moneyForCount = made.unit === "money" && form === "whole";
         if (!(key.unit ? made.unit === key.unit : made.known && !moneyForCount)) return WRONG;

@@ -29,7 +29,7 @@
   };
   const pictureOf = picture => make("img", { src: picture.address, alt: picture.alt });
   const problemOf = card => [
-    ...(card.table ? [tableOf(card.table)] : []), ...(card.graph ? [pictureOf(card.graph)] : []), make("p", {}, ...setOf(card.parts)),
+    ...(card.table ? [tableOf(card.table)] : []), ...card.notes.map(note => make("p", { class: "note" }, note)), ...(card.graph ? [pictureOf(card.graph)] : []), make("p", { class: "words" }, ...setOf(card.parts)),
   ];
 
   // What is kept: in the browser's storage where it is allowed, else until the page is closed
@@ -103,14 +103,14 @@
     const place = card.place;
     at("keypad").replaceChildren();
     at("keypad").hidden = !(place.kind in KEYS);
-    if (place.kind === "truth") {
+    const offered = place.kind === "truth" ? ["Yes", "No"] : place.choices;
+    if (offered.length) {
       field = make("input", { type: "hidden", id: "typed" });
-      const choose = word => make("button", { type: "button", "aria-pressed": "false" }, word);
-      const words = ["Yes", "No"].map(choose);
-      for (const word of words) {
-        word.addEventListener("click", () => { field.value = word.textContent; for (const one of words) one.setAttribute("aria-pressed", String(one === word)); });
+      const buttons = offered.map(word => make("button", { type: "button", "aria-pressed": "false" }, word));
+      for (const button of buttons) {
+        button.addEventListener("click", () => { field.value = button.textContent; for (const one of buttons) one.setAttribute("aria-pressed", String(one === button)); });
       }
-      at("answer").replaceChildren(make("div", { class: "field", role: "group", "aria-label": "Your answer" }, ...words, field));
+      at("answer").replaceChildren(make("div", { class: "field", role: "group", "aria-label": "Your answer" }, ...buttons, field));
       return;
     }
     field = make("input", { type: "text", id: "typed", autocomplete: "off", autocapitalize: "off", spellcheck: "false", maxlength: "60" });
@@ -167,25 +167,31 @@
     }
     at("next").focus();
   };
+  const judged = (expected, typed) => judge(expected, card.demand, typed, deck.units);
   const slipOf = typed => card.slips.find(slip => {
-    const demand = ["name", "truth", "quotient_remainder"].includes(card.demand) ? card.demand : "any";
-    return ["right", "right_value_wrong_form"].includes(judge(slip.value, demand, typed));
+    // A likely mistake need not be a number of the demanded kind; then it is compared as it stands.
+    try { return ["right", "right_value_wrong_form"].includes(judged(slip.value, typed)); } catch { return slip.value === typed.trim(); }
   });
+  const focusField = () => { if (field.type === "text") field.focus(); };
   const check = () => {
     const typed = field.value;
-    if (!typed.trim()) { say(card.place.kind === "truth" ? "Choose Yes or No first." : "Write an answer first.", "again"); field.focus(); return; }
-    const verdicts = card.expected.map(one => judge(one, card.demand, typed)); // a name may be written in several ways
+    if (!typed.trim()) { say(field.type === "hidden" ? "Choose an answer first." : "Write an answer first.", "again"); focusField(); return; }
+    const verdicts = card.expected.map(one => judged(one, typed)); // a name may be written in several ways
     const verdict = verdicts.find(one => one === "right") || verdicts[0];
-    if (verdict === "unreadable") { say("This can not be read as an answer. Write it like 12, 3/4, 1 1/2 or 0.75.", "again"); field.focus(); return; }
+    if (verdict === "unreadable") { say("This can not be read as an answer. Write it like 12, 3/4, 1 1/2 or 0.75.", "again"); focusField(); return; }
+    if (verdict === "right_value_wrong_form") { // the value is found: that costs no try
+      say(`The value is right. Write it ${card.form || "the usual way, like 3/4 or 0.75"}. Try again.`, "again");
+      focusField();
+      return;
+    }
     game.tries += 1;
     if (verdict === "right") { say("Right.", "right", []); finish(Math.min(game.tries, TRIES)); return; }
-    const slip = verdict === "wrong" ? slipOf(typed) : null;
-    const line = verdict === "right_value_wrong_form"
-      ? `The value is right. Write it ${card.form || "in another form"}.` : slip ? slip.line : "Not yet.";
+    const slip = slipOf(typed);
+    const line = slip ? slip.line : "Not yet.";
     if (game.tries >= TRIES) { say(`${line} Look at the worked solution.`, "again"); finish(0); return; }
     keep();
     say(`${line} Try again.`, "again");
-    field.focus();
+    focusField();
   };
   const hint = () => {
     at("hint-place").replaceChildren(card.figure ? pictureOf(card.figure) : make("p", {}, ...setOf(card.hint)));

@@ -65,7 +65,7 @@ def _watched(context: BrowserContext, address: str) -> Iterator[Page]:
 def typed(page: Page, text: str) -> None:
     """Give an answer, by typing or by its button."""
     if page.get_attribute("#typed", "type") == "hidden":
-        page.get_by_role("button", name="Yes" if text in ("Yes", "true") else "No", exact=True).click()
+        page.get_by_role("button", name=text, exact=True).click()
     else:
         page.fill("#typed", text)
     page.click("#check")
@@ -89,13 +89,31 @@ def test_they_agree_on_thousands_of_made_up_answers(page: Page) -> None:
     assert {"right", "right_value_wrong_form", "wrong", "unreadable"} == set(verdicts)
 
 
+def test_they_agree_on_the_table_of_verdicts_under_every_demand(page: Page) -> None:
+    demands = ("any", "simplest", "mixed", "decimal", "percent", "ratio", "ratio:any", "whole", "decimal:2", "percent:1", "whole:10")
+    numbers = [one for one in CASES if one["demand"] not in ("name", "truth", "quotient_remainder")]
+    made = [{"expected": one["expected"], "demand": demand, "typed": one["typed"]} for one in numbers for demand in demands]
+    verdicts = page.evaluate("cases => cases.map(one => judge(one.expected, one.demand, one.typed))", made)
+    assert [one for one, verdict in zip(made, verdicts, strict=True) if verdict != judge(**one)[0]] == []
+
+
+def test_they_agree_on_the_units_of_another_activity(page: Page) -> None:
+    units = ("seed", "tray (big)", "trial")
+    said = ("12 seeds", "12 pins", "12 trials", "12 tray (big)s", "12 red seeds", "12 Seeds.", "12", "twelve seeds", "12 beans")
+    made = [(key, one) for key in ("12", "12 seeds") for one in said]
+    verdicts = page.evaluate("([cases, units]) => cases.map(([key, one]) => judge(key, 'whole', one, units))", [made, units])
+    assert verdicts == [judge(key, "whole", one, units)[0] for key, one in made]
+    assert verdicts[:3] == ["right", "wrong", "right"]
+    assert verdicts[len(said) :][:3] == ["right", "wrong", "wrong"]
+
+
 def test_every_card_comes_once_and_its_key_is_right(page: Page, deck: ChosenDeck) -> None:
     page.click("#pick")
     seen = []
     for place in range(len(deck.cards)):
         card = card_of(page, deck)
         seen.append(card.number)
-        assert page.inner_text("#problem p").split()[0] == card.problem.text.split()[0]
+        assert page.inner_text("#problem .words").split()[0] == card.problem.text.split()[0]
         typed(page, card.problem.answer.shown)
         assert page.inner_text("#feedback") == "Right."
         assert page.inner_text("#progress") == f"{place + 1} of {len(deck.cards)} cards done"
@@ -141,6 +159,55 @@ def test_a_right_value_in_another_form_is_told_apart(browser: Browser, tmp_path:
     context.close()
 
 
+def test_a_right_value_in_another_form_costs_no_try(browser: Browser, tmp_path: Path) -> None:
+    plan = DeckPlan((6,), 12, topics=("percents",))
+    path = tmp_path / "percents.html"
+    path.write_bytes(pick_page(sample("main"), plan)[0])
+    deck = make_deck(sample("main"), plan)
+    context = browser.new_context()
+    page = context.new_page()
+    page.goto(path.as_uri())
+    page.click("#pick")
+    while card_of(page, deck).problem.answer.demand.form != "percent":
+        typed(page, card_of(page, deck).problem.answer.shown)
+        page.click("#next")
+    for _ in range(3):
+        typed(page, str(card_of(page, deck).problem.answer.exact))
+        assert page.is_hidden("#worked")
+    context.close()
+
+
+def test_a_card_counts_in_its_own_unit_and_seeds_are_no_pins(browser: Browser, tmp_path: Path) -> None:
+    path, plan = tmp_path / "seeds.html", DeckPlan((2,), 8)
+    path.write_bytes(pick_page(sample("seeds"), plan, "seeds")[0])
+    deck = make_deck(sample("seeds"), plan, "seeds")
+    context = browser.new_context()
+    page = context.new_page()
+    page.goto(path.as_uri())
+    page.click("#pick")
+    while not card_of(page, deck).problem.answer.display.endswith(" seeds"):
+        typed(page, card_of(page, deck).problem.answer.shown)
+        page.click("#next")
+    answer = card_of(page, deck).problem.answer
+    typed(page, f"{answer.shown} trials")
+    assert "Try again." in page.inner_text("#feedback")
+    typed(page, answer.display)
+    assert page.inner_text("#feedback") == "Right."
+    context.close()
+
+
+def test_a_name_is_chosen_from_those_that_the_question_compares(page: Page, deck: ChosenDeck) -> None:
+    page.click("#pick")
+    while card_of(page, deck).problem.answer.kind != "name":
+        typed(page, card_of(page, deck).problem.answer.shown)
+        page.click("#next")
+    problem = card_of(page, deck).problem
+    offered = page.locator("#answer button").all_inner_texts()
+    assert {problem.answer.shown, *(slip.value for slip in problem.slips)} <= set(offered)
+    typed(page, problem.slips[0].value)
+    assert page.inner_text("#feedback") == f"{problem.slips[0].line} Try again."
+
+
 def test_what_can_not_be_read_costs_no_try(page: Page, deck: ChosenDeck) -> None:
     page.click("#pick")
     while card_of(page, deck).problem.answer.kind != "number":
@@ -179,7 +246,7 @@ def test_it_works_in_a_frame_without_storage(browser: Browser, file: Path, deck:
     assert "kept only until this page is closed" in frame.locator("#note").inner_text()
     number = int(frame.locator("#card-head").inner_text().split()[1])
     problem = next(card.problem for card in deck.cards if card.number == number)
-    if problem.answer.kind == "truth":
+    if frame.locator("#typed").get_attribute("type") == "hidden":
         frame.get_by_role("button", name=problem.answer.shown, exact=True).click()
     else:
         frame.locator("#typed").fill(problem.answer.shown)

@@ -9,6 +9,7 @@ import pytest
 
 from mathgen.bank.deck import make_deck
 from mathgen.bank.deck_plan import ChosenDeck, DeckPlan
+from mathgen.exact.judge import judge
 from mathgen.grades.curriculum import load
 from mathgen.scenario.words import scenario
 from mathgen.sheets.page_words import page_words
@@ -31,3 +32,37 @@ def made(name: str, *grades: int) -> tuple[ChosenDeck, dict[str, Any]]:
 def test_no_card_needs_a_cell_of_the_table_that_would_answer_it(name: str, grade: int) -> None:
     deck, data = made(name, grade)
     assert [card["number"] for card in data["cards"]] == [card.number for card in deck.cards]
+
+
+@pytest.mark.parametrize("grades", [(2,), (3, 5), (4,), (6,), (7,)], ids=str)
+@pytest.mark.parametrize("name", ["main", "seeds"])
+def test_what_the_key_prints_is_right_on_the_page_and_no_likely_mistake_is(name: str, grades: tuple[int, ...]) -> None:
+    deck, data = made(name, *grades)
+    units = tuple(data["units"])
+    for problem, card in zip(deck.problems, data["cards"], strict=True):
+        for typed in (problem.answer.display, *problem.answer.accepted):
+            verdicts = [judge(one, card["demand"], typed, units)[0] for one in card["expected"]]
+            assert "right" in verdicts, (problem.text, typed)
+        for slip in card["slips"]:
+            assert "right" not in [judge(one, card["demand"], slip["value"], units)[0] for one in card["expected"]], problem.text
+
+
+@pytest.mark.parametrize("grades", [(2,), (4,), (6,), (7,)], ids=str)
+def test_names_are_chosen_from_all_that_the_question_compares(grades: tuple[int, ...]) -> None:
+    deck, data = made("main", *grades)
+    for problem, card in zip(deck.problems, data["cards"], strict=True):
+        offered = card["place"]["choices"]
+        if problem.answer.kind == "name":
+            assert {problem.answer.shown, *(slip.value for slip in problem.slips)} <= set(offered)
+        else:
+            assert offered == []
+
+
+def test_a_count_takes_its_own_unit_and_no_other() -> None:
+    _, data = made("main", 2)
+    counts = [card for card in data["cards"] if card["expected"][0].endswith(" pin")]
+    assert counts
+    for card in counts:
+        (key,) = card["expected"]
+        number = key.split()[0]
+        assert [judge(key, card["demand"], one)[0] for one in (number, f"{number} pins", f"{number} trials")] == ["right", "right", "wrong"]
