@@ -43,6 +43,7 @@ from mathgen.reading.meaning import (
     OneLine,
     OneMoreTrial,
     OneSet,
+    OtherRow,
     PartOf,
     PickOne,
     Points,
@@ -82,6 +83,7 @@ from mathgen.reading.scoring import bonus_points, equation_is, letter_is, points
 from mathgen.reading.spread import box_plot, recorded
 from mathgen.reading.tokens import NotRead, Number
 from mathgen.reading.told import Comparison, Fact, Told, settled
+from mathgen.reading.two_way import other_row
 from mathgen.trials.scope import Label, Measure
 
 
@@ -378,6 +380,7 @@ _TAKE = {
     PickOne: pick_one,
     Choices: choices,
     BoxPlot: box_plot,
+    OtherRow: other_row,
     Recorded: recorded,
     Series: _series,
     More: _more,

@@ -19,6 +19,7 @@ from mathgen.reading import (
     score_lines,
     scoring,
     spread,
+    two_way,
 )
 from mathgen.reading.asked import Asked
 from mathgen.reading.evaluate import evaluate
@@ -58,6 +59,7 @@ from mathgen.reading.wanted import (
     OneRack,
     OneShare,
     OtherNumber,
+    OtherThan,
     Paired,
     Pairs,
     Part,
@@ -153,5 +155,6 @@ _ASKED = {
     NextIs: chance.next_is,
     Pairs: chance.pairs,
     BoxPart: spread.box_part,
+    OtherThan: two_way.other_than,
     HowManyRecorded: spread.how_many_recorded,
 }

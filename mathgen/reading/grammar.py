@@ -31,6 +31,7 @@ from mathgen.reading import (
     score_frames,
     score_line_frames,
     spread_frames,
+    two_way_frames,
 )
 from mathgen.reading.chart import Clash, Grammar, build
 from mathgen.reading.tokens import NotRead, Sentence
@@ -46,6 +47,7 @@ GRAMMAR = Grammar(
         *proportional_frames.RULES,
         *chance_frames.RULES,
         *spread_frames.RULES,
+        *two_way_frames.RULES,
         *fraction_frames.RULES,
         *rate_frames.RULES,
         *joining_frames.RULES,

@@ -291,6 +291,12 @@ class BoxPlot(NamedTuple):
     by: Literal["groups", "trials", ""] = ""
 
 
+class OtherRow(NamedTuple):
+    """ "A two-way table has one row for red pins and one row for all the other pins." """
+
+    colors: Labels
+
+
 class Recorded(NamedTuple):
     """ "Each of 6 groups did 3 trials", "one result was written down for each trial of each group"."""
 
@@ -461,5 +467,5 @@ Claim = (
     | PartOf | NextGoal | TheFraction | EqualFraction
     | RuleIs | EquationIs | LetterIs | PointsEach | BonusPoints | ScoreIs
     | StartingScores | OneLine | GoalScore
-    | SamePoints | SameRacks | OneSet | Classes | LetterEquation | LetterFor | TheExpression | InBoxes
+    | OtherRow | SamePoints | SameRacks | OneSet | Classes | LetterEquation | LetterFor | TheExpression | InBoxes
 )  # fmt: skip

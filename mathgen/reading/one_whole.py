@@ -51,7 +51,7 @@ def _sets(told: Told, np: Np, number: Number | None, measure: Measure | None) ->
     Raises:
         NotRead: more than one with that number was told of, or no number says which is meant.
     """
-    scopes = [told.scope(choice) for choice in settled(told, np)]
+    scopes = list(dict.fromkeys(told.scope(choice) for choice in settled(told, np)))  # all colors, named one by one, are all colors
     if measure is None:
         before = {
             fact.expr: None

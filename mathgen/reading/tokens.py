@@ -99,7 +99,7 @@ class Tokenizer:
         self._scan = re.compile(
             rf"\s*(?:(?P<trials>{trials})"
             + (rf"|(?P<phrase>(?:{'|'.join(map(re.escape, multiword))})(?!\w))" if multiword else "")
-            + rf"|(?P<said>(?:{_SAID}(?:[ -]{_PART})|one half|a half|half|{_SAID})(?!\w))"
+            + rf"|(?P<said>(?:{_SAID}(?:[ -]{_PART})|one half|a half|half|{_SAID})(?!\w|-[^\W\d_]))"
             rf"|(?P<term>\d+[b-z])(?!\w)"
             rf"|(?P<number>{_WRITTEN})(?![\w])"
             rf"|(?P<word>{_WORD.pattern})"

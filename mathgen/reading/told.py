@@ -32,6 +32,7 @@ from mathgen.reading.meaning import (
     Np,
     OneLine,
     OneMoreTrial,
+    OtherRow,
     Points,
     PointsEach,
     Proportional,
@@ -127,6 +128,7 @@ class Told:
     scoring: Scoring = field(default_factory=Scoring)
     in_pairs: InPairs | None = None
     box_plot: BoxPlot | None = None
+    other_row: OtherRow | None = None
     recorded: dict[str, Stated] = field(default_factory=dict)  # how many groups, trials and kinds results were written down for
     one_for: list[str] = field(default_factory=list)
     picked: Quantity | None = None  # from which one is picked at random

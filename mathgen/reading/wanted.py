@@ -294,6 +294,13 @@ class BoxPart(NamedTuple):
     statistic: StatName
 
 
+class OtherThan(NamedTuple):
+    """ "How many pins other than the red pins were left standing?"; None where a row for the other pins was told of."""
+
+    measure: Measure
+    colors: Labels
+
+
 class HowManyRecorded(NamedTuple):
     """ "How many results were written down in all?": for each trial, or for each kind in each trial."""
 
@@ -459,6 +466,7 @@ Question = (
     | NextIs
     | Pairs
     | BoxPart
+    | OtherThan
     | HowManyRecorded
     | Constant
     | Steeper

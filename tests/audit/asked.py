@@ -18,6 +18,9 @@ def asked_totals(line: dict[str, Any], texts: Texts) -> list[tuple[str, Reach]] 
     parts = sentences(line["text"])
     question = parts[-1]
     masked = texts.masked(question)
+    others = _asked_others(line, texts)
+    if others is not None:
+        return [others]
     if not re.match(r"(In TRIAL, |In (?:all|the) \d+ trials, )?[Hh]ow many ", masked):
         return None
     if re.search(r"\b(more|fewer|times|mean|next|would|will|must|should|expect|about|each|every|per|need\w*|points|one)\b", masked):
@@ -40,6 +43,19 @@ def asked_totals(line: dict[str, Any], texts: Texts) -> list[tuple[str, Reach]] 
         return None
     in_question, in_text = texts.named(question), texts.named(line["text"])
     return [(asks[-1], reach) for reach in _asked_reaches(in_question, in_text, question, texts)]
+
+
+def _asked_others(line: dict[str, Any], texts: Texts) -> tuple[str, Reach] | None:
+    """ "How many pins other than the red pins were left standing?", "How many of the other pins were left standing?" """
+    question = sentences(line["text"])[-1]
+    told = re.search(r"one row for (.+) and one row for all the other", line["text"])
+    one_kind = question if "other than" in question else told[1] if told and "of the other" in question else ""
+    named, kinds = texts.named(line["text"]), texts.named(one_kind).colors
+    measures = [name for name, phrase in texts.words.after if phrase in question]
+    if not kinds or len(measures) != 1:
+        return None
+    others = tuple(color for color in texts.results.colors if color not in kinds)
+    return measures[0], Reach(named.groups or None, named.trials or None, others)
 
 
 def asked_blank(line: dict[str, Any]) -> Rational | None:

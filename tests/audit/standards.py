@@ -308,6 +308,11 @@ def _digits_divided(line: Problem) -> tuple[int, int] | None:
     return None if found is None or found[0] != "/" else (len(str(found[1])), len(str(found[3])))
 
 
+def _cell_left(line: Problem) -> bool:
+    """A cell of a two-way table that the totals and the other row leave: three differences, asked of the other things."""
+    return _signs(line) == {"-"} and steps_taken(_lines(line)) == 3 and _says(r"\bother\b.*\?")(line)
+
+
 def _tens(line: Problem) -> bool:
     found = _factors(line)
     return found is not None and found[0] == "*" and min(found[1:3]) < 10 and max(found[1:3]) in range(20, 100, 10)
@@ -443,6 +448,7 @@ SHOWS: dict[str, Callable[[Problem], bool]] = {
     "8.EE.C.7b": _both_sides,
     "8.EE.C.8c": _two_unknowns,
     "8.F.B.4": _told_line,
+    "8.SP.A.4": lambda p: _says(r"two-way table")(p) and ((_says(r"[Ww]hat percent of")(p) and "/" in _signs(p)) or _cell_left(p)),
     "7.SP.C.5": lambda p: _compares(p) and _says("(more|less) likely")(p),
     "7.SP.C.7a": lambda p: _probability(p) and _says("is picked (at random|without looking)|equally likely")(p),
     "7.SP.C.7b": lambda p: _probability(p) and _says(r"\bnext\b")(p) and _says("results")(p),
