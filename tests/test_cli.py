@@ -100,13 +100,13 @@ def test_readme_names_no_command_and_no_option_that_is_not_there() -> None:
 
 def test_readme_main_command_is_one_that_works(tmp_path: Path) -> None:
     """The words after "mathgen" in README's first command, run as they stand but for the folder."""
-    found = re.search(r"\.venv/bin/mathgen (worksheet .*)", README)
+    found = re.search(r"\.venv/bin/mathgen (today .*)", README)
     assert found is not None
     arguments = shlex.split(found[1])
     arguments[arguments.index("out")] = str(tmp_path)
     made = alone(*arguments, folder=ROOT)
     assert made.returncode == 0, made.stderr
-    assert len(files(tmp_path)) == 3
+    assert len(files(tmp_path)) == 8
 
 
 # Exit statuses

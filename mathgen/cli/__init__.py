@@ -13,6 +13,7 @@ from mathgen.errors import MathgenError
 # Name -> module in this folder (its command bears the same name as the module) and one line of help. The help stands here, so
 # that `mathgen --help` need not load every command.
 COMMANDS: dict[str, tuple[str, str]] = {
+    "today": ("today", "Make worksheet, cards, page and keys for tomorrow, and one PDF to print."),
     "read": ("read", "Show how a results table is understood."),
     "worksheet": ("worksheet", "Make a worksheet and its proved answer key."),
     "cards": ("cards", "Make problem cards with an answer grid and a proved key."),

@@ -1,0 +1,55 @@
+"""Which skills of a grade a table has problems for."""
+
+from __future__ import annotations
+
+from collections import Counter
+from typing import NamedTuple
+
+from mathgen.bank.builder import Builder, Stopped
+from mathgen.bank.desk import Desk
+from mathgen.bank.draw import drafts, stream
+from mathgen.grades.curriculum import Curriculum
+from mathgen.models.registry import problem_models
+
+_LOOKED_AT = 60  # drafts of one model: a model that finds nothing in so many has nothing for the table
+
+
+class Served(NamedTuple):
+    """The skills of a grade with a problem on this table, and those without, each with what mostly stood in the way."""
+
+    served: tuple[str, ...]
+    missing: tuple[tuple[str, str], ...]
+
+
+def served_skills(desk: Desk, curriculum: Curriculum, grade: int, seed: int = 1) -> Served:
+    """What a table can be asked about in a grade.
+
+    Args:
+        desk: where the table lies.
+        curriculum: whose skills.
+        grade: one of its grades.
+        seed: of the draws that are looked at.
+    """
+    builder = Builder(desk, curriculum, grade)
+    reasons: dict[str, Counter[str]] = {}
+    served: set[str] = set()
+    for model in problem_models():
+        if model.skill in served or curriculum.entry(model.skill, grade) is None:
+            continue
+        rng = stream(seed, "served", grade, model.name)
+        found = reasons.setdefault(model.skill, Counter())
+        for tried, draft in enumerate(drafts(model.space(desk.view), rng, 20 * _LOOKED_AT)):
+            one = builder.candidate(model, draft, rng)
+            if not isinstance(one, Stopped):
+                served.add(model.skill)
+                break
+            found.update(set(one.reasons))
+            if tried == _LOOKED_AT:
+                break
+    skills = [skill for skill in curriculum.skills(grade) if skill in reasons or skill in served]
+    missing = [(skill, _why(reasons[skill])) for skill in skills if skill not in served]
+    return Served(tuple(skill for skill in skills if skill in served), tuple(missing))
+
+
+def _why(found: Counter[str]) -> str:
+    return found.most_common(1)[0][0] if found else "the table does not hold what it needs"

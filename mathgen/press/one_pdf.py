@@ -1,0 +1,31 @@
+"""Several documents as one, in the order in which they are printed on both sides of the paper."""
+
+from __future__ import annotations
+
+import io
+from collections.abc import Sequence
+
+
+def one_pdf(documents: Sequence[bytes], title: str) -> bytes:
+    """One PDF of all, each starting on a sheet of its own: a blank side follows where one has an odd number of pages.
+
+    It is for the printer. The documents' own tags for screen readers are not taken over; the single files keep them.
+
+    Args:
+        documents: PDFs in print order.
+        title: of the whole.
+    """
+    from pypdf import PdfReader, PdfWriter  # only here: other commands do not need it
+
+    writer = PdfWriter()
+    for document in documents:
+        pages = PdfReader(io.BytesIO(document)).pages
+        for page in pages:
+            writer.add_page(page)
+        if len(pages) % 2:
+            writer.add_blank_page(pages[-1].mediabox.width, pages[-1].mediabox.height)
+    writer.compress_identical_objects()  # the pages of one document share their fonts
+    writer.add_metadata({"/Title": title, "/Producer": "mathgen"})
+    out = io.BytesIO()
+    writer.write(out)
+    return out.getvalue()

@@ -1,0 +1,46 @@
+"""All that a teacher takes to class tomorrow: worksheet, cards, their keys, the pick-a-card page, and one PDF to print."""
+
+from __future__ import annotations
+
+from typing import NamedTuple
+
+from mathgen.bank.deck_plan import DeckPlan
+from mathgen.bank.plan import SheetPlan
+from mathgen.press.card_files import card_files
+from mathgen.press.one_pdf import one_pdf
+from mathgen.press.pick_page import pick_page
+from mathgen.press.sheet_files import sheet_files
+from mathgen.sheets.cards import CardLook
+from mathgen.trials.table import TrialTable
+
+
+class TodayFiles(NamedTuple):
+    """Files by name, and what was changed against the plan."""
+
+    contents: dict[str, bytes]
+    changes: tuple[str, ...]
+
+
+def today_files(table: TrialTable, plan: SheetPlan, cards: int, scenario_name: str, notes: tuple[str, ...] = ()) -> TodayFiles:
+    """The files of one grade; ``grade4-print.pdf`` holds worksheet, cards, key and cards' key in this order.
+
+    Args:
+        table: the class's results.
+        plan: of the worksheet; the deck has the same grade, seed, curriculum, paper and print.
+        cards: how many cards the deck has.
+        scenario_name: what things are called.
+        notes: what was guessed while reading the table.
+    Raises:
+        RequestFault: the plan cannot be met, or a name in the table cannot be printed.
+    """
+    stem = f"grade{plan.grade}"
+    deck = DeckPlan((plan.grade,), cards, plan.seed, plan.curriculum, not_yet=plan.not_yet)
+    look = CardLook(4 if plan.large_print else 6, paper=plan.paper, large_print=plan.large_print)
+    sheet, pack = sheet_files(table, plan, scenario_name, notes), card_files(table, deck, look, scenario_name, notes)
+    page, said = pick_page(table, deck, scenario_name)
+    contents = {**sheet.contents, **pack.contents, f"{stem}-pick.html": page}
+    order = ("worksheet", "cards", "key", "cards-key")
+    contents[f"{stem}-print.pdf"] = one_pdf([contents[f"{stem}-{name}.pdf"] for name in order], f"Grade {plan.grade}: to print")
+    of_cards = dict.fromkeys((*pack.changes, *said))
+    changes = (*(f"worksheet: {change}" for change in sheet.changes), *(f"cards: {change}" for change in of_cards))
+    return TodayFiles(contents, changes)

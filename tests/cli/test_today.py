@@ -1,0 +1,68 @@
+"""``mathgen today``: all files of a lesson, and one PDF of them in print order."""
+
+from __future__ import annotations
+
+import io
+from pathlib import Path
+
+import pytest
+from click.testing import CliRunner
+from pypdf import PdfReader
+
+from mathgen.bank.desk import Desk
+from mathgen.bank.served import served_skills
+from mathgen.cli import main
+from mathgen.grades.curriculum import load
+from mathgen.scenario.words import scenario
+from tests.audit.banks import sample, sample_problems
+
+SAMPLE = str(Path(__file__).parents[2] / "samples" / "main.csv")
+
+
+def texts(content: bytes) -> list[str]:
+    return [page.extract_text() for page in PdfReader(io.BytesIO(content)).pages]
+
+
+@pytest.fixture(scope="module")
+def folder(tmp_path_factory: pytest.TempPathFactory) -> Path:
+    out = tmp_path_factory.mktemp("today")
+    done = CliRunner().invoke(main, ["today", SAMPLE, "--grade", "4", "--out", str(out)])
+    assert done.exit_code in (0, 4), done.output
+    assert "6 groups" in done.output
+    assert "grade 4: this table has problems for" in done.output
+    assert len(done.output.splitlines()) <= 24  # one screen
+    return out
+
+
+def test_all_files_are_there(folder: Path) -> None:
+    names = ("worksheet.pdf", "key.pdf", "key.json", "cards.pdf", "cards-key.pdf", "cards-key.json", "pick.html", "print.pdf")
+    assert sorted(path.name for path in folder.iterdir()) == sorted(f"grade4-{name}" for name in names)
+
+
+def test_the_print_file_has_every_page_in_order_and_each_part_starts_on_a_sheet_of_its_own(folder: Path) -> None:
+    whole = texts((folder / "grade4-print.pdf").read_bytes())
+    expected: list[str] = []
+    for name in ("worksheet", "cards", "key", "cards-key"):
+        pages = texts((folder / f"grade4-{name}.pdf").read_bytes())
+        expected += pages + [""] * (len(pages) % 2)
+    assert whole == expected
+
+
+def test_the_same_command_gives_the_same_bytes(folder: Path, tmp_path: Path) -> None:
+    CliRunner().invoke(main, ["today", SAMPLE, "--grade", "4", "--out", str(tmp_path)])
+    assert {path.name: path.read_bytes() for path in tmp_path.iterdir()} == {path.name: path.read_bytes() for path in folder.iterdir()}
+
+
+def test_nothing_is_replaced_without_force(folder: Path) -> None:
+    before = {path.name: path.read_bytes() for path in folder.iterdir()}
+    done = CliRunner().invoke(main, ["today", SAMPLE, "--grade", "3,4", "--out", str(folder)])
+    assert done.exit_code == 1
+    assert {path.name: path.read_bytes() for path in folder.iterdir()} == before
+
+
+@pytest.mark.parametrize("grade", [2, 4, 7])
+def test_what_is_said_to_be_served_is_in_the_bank_and_the_rest_is_not(grade: int) -> None:
+    found = served_skills(Desk(sample("main"), scenario("ramp")), load("ccss"), grade)
+    in_bank = {problem.skill for problem in sample_problems("main") if problem.grade == grade}
+    assert set(found.served) == in_bank
+    assert not {skill for skill, _ in found.missing} & in_bank
