@@ -39,10 +39,11 @@ def pick_page(table: TrialTable, plan: DeckPlan, scenario_name: str = "ramp") ->
 def page_of(data: dict[str, Any]) -> bytes:
     """The HTML of a deck's plain data, as UTF-8."""
     cards = [
-        card | {name: _picture(card[name]) for name in ("graph", "figure") if card[name] is not None} for card in data["cards"]
+        card | {name: _picture(card[name]) for name in ("graph", "figure", "worked") if card[name] is not None} for card in data["cards"]
     ]
     style, script = _source("pick.css"), _source("judge.js") + _source("pick.js")
-    policy = f"default-src 'none'; script-src '{_digest(script)}'; style-src '{_digest(style)}'; img-src data:; base-uri 'none'"
+    allowed = f"script-src '{_digest(script)}'; style-src '{_digest(style)}'; img-src data:"
+    policy = f"default-src 'none'; {allowed}; base-uri 'none'; form-action 'none'"
     html = _environment().get_template("pick.html.j2").render(
         lang=data["lang"],
         title=data["title"],

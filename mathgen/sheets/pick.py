@@ -22,6 +22,8 @@ from mathgen.sheets.worksheet import table_notes
 from mathgen.trials.table import TrialTable
 from mathgen.trials.totals import Totals
 
+_SAID = (("__", "blank"), (" × ", " times "), (" ÷ ", " divided by "), (" − ", " minus "), (" + ", " plus "), (" = ", " equals "))
+_WHERE = {"table": "in the table", "graph": "in the graph"}
 _UNITS = ("group", "time", "point")  # that an answer may carry in every activity, beside its own things and trials
 
 
@@ -40,10 +42,12 @@ def pick_data(deck: ChosenDeck, table: TrialTable, words: dict[str, Any]) -> dic
         problem = card.problem
         figure = support(Scene(problem, table, totals, words), problem.grade)
         own = names if problem.answer.kind == "name" else ()
+        text = running_parts(problem.text, stress_not=True, names=names)
         results = results_table(table, (problem,), words)
         return {
             "number": card.number,
-            "parts": running_parts(problem.text, stress_not=True, names=names),
+            "parts": text,
+            "say": said(text),
             "table": results,
             "notes": table_notes(results),
             "graph": None if card.graph is None else graph_data(card.graph, table, words, problem.grade),
@@ -53,7 +57,8 @@ def pick_data(deck: ChosenDeck, table: TrialTable, words: dict[str, Any]) -> dic
             "form": in_words(problem.answer.demand),
             "slips": [{"value": slip.value, "line": slip.line} for slip in problem.slips],
             "figure": None if figure is None else figure.blank,
-            "hint": _hint(problem),
+            "worked": None if figure is None else figure.worked,
+            "hint": hint(problem),
             "steps": [working(line) for line in worked_lines(problem)],
             "because": parts(problem.answer.because) if problem.answer.because else [],
             "answer": parts(problem.answer.display, own),
@@ -95,9 +100,27 @@ def choices(problem: Problem, table: TrialTable, words: dict[str, Any]) -> list[
     return []
 
 
-def _hint(problem: Problem) -> list[Part]:
-    """What to do first, where there is a step; else what to look at."""
+def said(text: list[Part]) -> str:
+    """A card's words as they are read aloud: fractions and signs in words.
+
+    >>> said([{"text": "Which number makes "}, {"kept": "12 − __ = 7"}, {"text": " true?"}])
+    'Which number makes 12 minus blank equals 7 true?'
+    """
+    spoken = "".join(str(part["alt"] if "alt" in part else next(iter(part.values()))) for part in text)
+    for sign, word in _SAID:
+        spoken = spoken.replace(sign, word)
+    return spoken
+
+
+def hint(problem: Problem) -> list[list[Part]]:
+    """Lines that help without a figure: where there are several steps, how the first begins; else the numbers that count, and where
+    they are found, for the beginning of a single step would be the whole of it.
+    """
     steps = worked_lines(problem)
-    if steps:
-        return [{"text": "Start with "}, *working(steps[0].split(" = ")[0]), {"text": "."}]
-    return parts(problem.slips[0].line if problem.slips else "Read the question again, one sentence at a time.")
+    if len(steps) > 1:
+        return [[{"text": "Start with "}, *working(steps[0].split(" = ")[0]), {"text": "."}]]
+    lines: dict[str, list[Part]] = {}
+    for given in problem.givens:
+        where = _WHERE.get(given.where, given.number)
+        lines.setdefault(f"{where}: {given.quantity}", [*parts(where), {"text": f": {given.quantity}"}])
+    return [[{"text": "These help:"}], *lines.values()] if lines else [[{"text": "Read the question again, one sentence at a time."}]]

@@ -20,7 +20,6 @@
   };
   const setOf = parts => parts.map(part =>
     "top" in part ? fractionOf(part) : "kept" in part ? make("span", { class: "keep" }, part.kept) : "bold" in part ? make("strong", {}, part.bold) : part.text);
-  const spoken = parts => parts.map(part => part.alt || part.kept || part.bold || part.text).join("");
   const tableOf = data => {
     const head = make("tr", {}, make("th", { scope: "col" }, data.corner), ...data.columns.map(one => make("th", { scope: "col" }, one.head, ...(one.note ? [make("br"), one.note] : []))));
     const rows = data.rows.map(row => make("tr", {}, make("th", { scope: "row" }, row.head), ...row.cells.map(cell => make("td", {}, cell))));
@@ -53,12 +52,15 @@
     }
     return order;
   };
-  const fresh = pupil => ({ pupil, order: shuffled(deck.seed * 1009 + pupil), place: -1, tries: 0, done: {} });
+  const fresh = pupil => ({ pupil, order: shuffled(deck.seed * 1009 + pupil), place: -1, tries: 0, done: {}, hints: [] });
+  const whole = (value, least, most) => Number.isInteger(value) && value >= least && value <= most;
   const kept = () => {
-    try {
-      const found = JSON.parse(storage.getItem(KEY));
-      const whole = found && Array.isArray(found.order) && [...found.order].sort((a, b) => a - b).every((one, place) => one === place);
-      return whole && found.order.length === deck.cards.length && Number.isInteger(found.pupil) && typeof found.done === "object" ? found : null;
+    try { // what is kept may be of another page, or spoiled: every part is looked at before it is believed
+      const found = JSON.parse(storage.getItem(KEY)), last = deck.cards.length - 1;
+      const all = found.order.length === deck.cards.length && [...found.order].sort((a, b) => a - b).every((one, place) => one === place);
+      const done = Object.entries(found.done).every(([one, how]) => whole(Number(one), 0, last) && whole(how, 0, TRIES));
+      const hints = found.hints.every(one => whole(one, 0, last));
+      return all && done && hints && whole(found.pupil, 1, 1e6) && whole(found.place, -1, last) && whole(found.tries, 0, TRIES) ? found : null;
     } catch { return null; }
   };
   let game = (storage && kept()) || fresh(1);
@@ -66,13 +68,15 @@
 
   // The score
 
-  const counted = what => Object.values(game.done).filter(one => one === what).length;
+  const numbers = places => places.map(place => deck.cards[place].number).sort((a, b) => a - b).join(", ");
+  const WAYS = [["right on try 1", 1], ["right on try 2", 2], ["worked solution shown", 0]];
   const show = () => {
     const done = Object.keys(game.done).length;
     at("progress").textContent = `${done} of ${deck.cards.length} cards done`;
-    const solved = [1, 2].map(tries => counted(tries));
-    at("result").value = `Deck ${deck.mark}, pupil ${game.pupil}: ${done} of ${deck.cards.length} cards; right on try 1: ${solved[0]}; on try 2: ${solved[1]}; ` +
-      `worked solution shown: ${counted(0)}`;
+    const told = WAYS.map(([words, how]) => [words, Object.keys(game.done).filter(place => game.done[place] === how).map(Number)]);
+    told.push(["with a hint", game.hints.filter(place => place in game.done)]);
+    const lines = told.filter(([, places]) => places.length).map(([words, places]) => `; ${words}: ${numbers(places)}`);
+    at("result").value = `Deck ${deck.mark}, pupil ${game.pupil}: ${done} of ${deck.cards.length} cards${lines.join("")}`;
     const left = deck.cards.length - done;
     at("stack-line").textContent = left ? `${left} ${left === 1 ? "card" : "cards"} in the stack.` : "All cards are done. A new pupil can start the deck again.";
     at("pick").hidden = !left;
@@ -85,19 +89,27 @@
   let field = null;
   const say = (text, mood, more = []) => at("feedback").replaceChildren(make("p", { class: mood }, text), ...more);
 
+  const NUMBER = ["7", "8", "9", "⌫", "4", "5", "6", "/", "1", "2", "3", " ", ".", "0", "%"];
   const KEYS = {
-    line: ["7", "8", "9", "/", "%", "⌫", "4", "5", "6", ".", " ", "", "1", "2", "3", "0"],
-    fraction: ["7", "8", "9", "/", " ", "⌫", "4", "5", "6", ".", "%", "", "1", "2", "3", "0"],
-    ratio: ["7", "8", "9", ":", "/", "⌫", "4", "5", "6", "0", "", "", "1", "2", "3"],
-    quotient_remainder: ["7", "8", "9", " R ", "0", "⌫", "4", "5", "6", "", "", "", "1", "2", "3"],
+    line: NUMBER,
+    fraction: NUMBER,
+    ratio: ["7", "8", "9", "⌫", "4", "5", "6", ":", "1", "2", "3", "/", "", "0"],
+    quotient_remainder: ["7", "8", "9", "⌫", "4", "5", "6", " R ", "1", "2", "3", "", "", "0"],
   };
   const NAMES = { "/": "fraction bar", "%": "percent", ".": "decimal point", " ": "space, for a mixed number", "⌫": "delete", ":": "to", " R ": "remainder" };
-  const FACES = { " ": "space", " R ": "R" };
+  const boxes = () => make("span", { class: "fraction boxes", "aria-hidden": "true" }, make("span", {}, "□"), make("span", {}, "□"));
+  const FACES = { "/": () => [boxes()], " ": () => [make("span", { "aria-hidden": "true" }, "1"), boxes()], " R ": () => ["R"] };
+  // A typed fraction is shown set as one, so that a pupil sees what the line of signs means.
+  const preview = () => {
+    const found = /^\s*(?:(\d+)[ -]+)?(\d+)\s*\/\s*(\d+)\s*$/u.exec(field.value);
+    at("seen").replaceChildren(...(found ? [fractionOf({ whole: found[1] ?? null, top: found[2], bottom: found[3], alt: "" })] : []));
+  };
+  // Keys write at the caret and leave the focus alone: on a touch screen no keyboard opens over the card.
   const press = key => {
     const [start, end] = [field.selectionStart, field.selectionEnd];
     if (key === "⌫") field.setRangeText("", start === end ? Math.max(start - 1, 0) : start, end, "end");
-    else field.setRangeText(key, start, end, "end");
-    field.focus();
+    else if (field.value.length - (end - start) + key.length <= field.maxLength) field.setRangeText(key, start, end, "end");
+    preview();
   };
   const answerPlace = () => {
     const place = card.place;
@@ -115,11 +127,13 @@
     }
     field = make("input", { type: "text", id: "typed", autocomplete: "off", autocapitalize: "off", spellcheck: "false", maxlength: "60" });
     const unit = place.unit ? [make("span", {}, place.unit)] : [];
-    at("answer").replaceChildren(make("div", { class: "field" }, make("label", { for: "typed" }, "Your answer"), field, ...unit));
+    const seen = make("span", { id: "seen", "aria-hidden": "true" });
+    at("answer").replaceChildren(make("label", { for: "typed" }, "Your answer"), make("div", { class: "field" }, field, ...unit, seen));
+    field.addEventListener("input", preview);
     for (const key of KEYS[place.kind] || []) {
       if (!key) { at("keypad").append(make("span")); continue; }
-      const face = FACES[key] || key;
-      const button = make("button", { type: "button", "aria-label": NAMES[key] || key, class: face.length > 2 ? "word" : "" }, face);
+      const button = make("button", { type: "button", "aria-label": NAMES[key] || key }, ...(FACES[key] ? FACES[key]() : [key]));
+      button.addEventListener("mousedown", event => event.preventDefault());
       button.addEventListener("click", () => press(key));
       at("keypad").append(button);
     }
@@ -162,7 +176,8 @@
     if (how === 0) {
       const steps = card.steps.map(step => make("p", {}, ...setOf(step)));
       const because = card.because.length ? [make("p", {}, ...setOf(card.because))] : [];
-      at("worked").replaceChildren(make("h3", { id: "worked-head" }, "Worked solution"), ...steps, ...because, make("p", {}, make("strong", {}, "Answer: ", ...setOf(card.answer))));
+      at("hint-place").replaceChildren(); // its figure stands in the solution, filled in
+      at("worked").replaceChildren(make("h3", { id: "worked-head" }, "Worked solution"), ...(card.worked ? [pictureOf(card.worked)] : []), ...steps, ...because, make("p", {}, make("strong", {}, "Answer: ", ...setOf(card.answer))));
       at("worked").hidden = false;
     }
     at("next").focus();
@@ -194,19 +209,37 @@
     focusField();
   };
   const hint = () => {
-    at("hint-place").replaceChildren(card.figure ? pictureOf(card.figure) : make("p", {}, ...setOf(card.hint)));
+    const lines = card.figure ? [pictureOf(card.figure), make("p", {}, "Draw it on your paper, and fill it in.")] : card.hint.map(line => make("p", {}, ...setOf(line)));
+    at("hint-place").replaceChildren(...lines);
     at("hint").disabled = true;
+    const place = game.order[game.place];
+    if (!game.hints.includes(place)) game.hints.push(place);
+    keep();
     at("check").focus();
+  };
+  // Comes again at the end of the deck.
+  const putBack = () => {
+    game.order.push(...game.order.splice(game.place, 1));
+    game.place -= 1;
+    game.tries = 0;
+    keep();
+    showStack();
   };
 
   // Reading aloud, where the device can
 
   const voice = window.speechSynthesis;
   const stopReading = () => { if (voice) voice.cancel(); };
-  at("aloud").hidden = !voice || typeof SpeechSynthesisUtterance === "undefined";
+  const voices = () => {
+    let some = false;
+    try { some = Boolean(voice) && voice.getVoices().length > 0; } catch { some = false; }
+    at("aloud").hidden = !some;
+  };
+  voices();
+  try { voice?.addEventListener("voiceschanged", voices); } catch { /* a device with a fixed list of voices */ }
   at("aloud").addEventListener("click", () => {
     stopReading();
-    const said = new SpeechSynthesisUtterance(spoken(card.parts));
+    const said = new SpeechSynthesisUtterance(card.say);
     said.lang = deck.lang === "en" ? "en-US" : deck.lang;
     said.rate = 0.9;
     voice.speak(said);
@@ -223,7 +256,11 @@
     }
     at("note").textContent = copied ? "Copied." : "Mark the line above and copy it yourself.";
   });
-  at("pupil").addEventListener("click", () => {
+  const sure = open => { at("sure").hidden = !open; at("pupil").setAttribute("aria-expanded", String(open)); };
+  at("pupil").addEventListener("click", () => { sure(true); at("sure-no").focus(); });
+  at("sure-no").addEventListener("click", () => { sure(false); at("pupil").focus(); });
+  at("sure-yes").addEventListener("click", () => {
+    sure(false);
     game = fresh(game.pupil + 1);
     keep();
     at("note").textContent = `Pupil ${game.pupil} starts with the whole deck.`;
@@ -236,6 +273,7 @@
   at("pick").addEventListener("click", pick);
   at("next").addEventListener("click", () => { stopReading(); pick(); });
   at("hint").addEventListener("click", hint);
+  at("back").addEventListener("click", putBack);
   // No form: a frame may forbid forms.
   at("check").addEventListener("click", check);
   at("answer").addEventListener("keydown", event => { if (event.key === "Enter" && event.target === field) { event.preventDefault(); check(); } });

@@ -66,3 +66,13 @@ def test_a_count_takes_its_own_unit_and_no_other() -> None:
         (key,) = card["expected"]
         number = key.split()[0]
         assert [judge(key, card["demand"], one)[0] for one in (number, f"{number} pins", f"{number} trials")] == ["right", "right", "wrong"]
+
+
+@pytest.mark.parametrize("grades", [(2,), (4,), (7,)], ids=str)
+def test_every_card_has_a_hint_in_words_and_of_a_single_step_it_is_not_the_step(grades: tuple[int, ...]) -> None:
+    deck, data = made("main", *grades)
+    for problem, card in zip(deck.problems, data["cards"], strict=True):
+        assert card["hint"]
+        assert all(card["hint"])
+        begins = card["hint"][0][0]["text"] == "Start with "
+        assert begins == (len(card["steps"]) > 1), problem.text
