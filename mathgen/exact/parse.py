@@ -42,7 +42,8 @@ _SIGNS = str.maketrans(
         **dict.fromkeys("⁄∕", "/"),
         **dict.fromkeys("٪﹪", "%"),
         **dict.fromkeys("∶﹕", ":"),
-        **dict.fromkeys("\u00a0\u2000\u2001\u2002\u2003\u2004\u2005\u2006\u2007\u2008\u2009\u200a\u202f\u205f\u3000\t", " "),
+        **dict.fromkeys("\u00a0\u2000\u2001\u2002\u2003\u2004\u2005\u2006\u2007\u2008\u2009\u200a\u202f\u205f\u3000", " "),
+        **dict.fromkeys("\t\n\x0b\x0c\r\x1c\x1d\x1e\x1f\x85\u1680\u2028\u2029", " "),
         **dict.fromkeys("\u200b\u2060\ufeff", ""),
         "\u0304": "\u0305",  # a macron over a digit is meant as the bar of a repeating decimal
         "…": "...",
@@ -59,7 +60,7 @@ def tidy(text: str) -> str:
     ('1 1/2', '3/4', '-3 %')
     """
     text = text.strip()
-    if text.isascii() and "\t" not in text:
+    if text.isascii() and text.isprintable():
         return text
     out: list[str] = []
     raised_before = False
@@ -204,10 +205,17 @@ def _repeating(match: re.Match[str], text: str) -> Written:
     return Written(value / 100, "percent", text, None, True) if percent else Written(value, "repeating", text, None, True)
 
 
+def _count(words: tuple[str, ...]) -> int | None:
+    """A whole number in words, or one in digits among words: the 3 of "3 fourths" and of "3 out of four"."""
+    if len(words) == 1 and re.fullmatch("[0-9]{1,12}", words[0]):
+        return int(words[0])
+    return read_cardinal(words)
+
+
 def _fraction_in_words(words: tuple[str, ...], text: str) -> tuple[int, int] | None:
     if "over" in words:
         cut = words.index("over")
-        top, bottom = read_cardinal(words[:cut]), read_cardinal(words[cut + 1 :])
+        top, bottom = _count(words[:cut]), _count(words[cut + 1 :])
         return None if top is None or bottom is None else (top, bottom)
     if words == ("half",):
         return 1, 2
@@ -215,7 +223,7 @@ def _fraction_in_words(words: tuple[str, ...], text: str) -> tuple[int, int] | N
         words = ("one", *words[1:])
     # The longest count that leaves the name of a part: "twenty one hundredths" is 21/100.
     for cut in range(len(words) - 1, 0, -1):
-        top, bottom = read_cardinal(words[:cut]), read_part_name(words[cut:])
+        top, bottom = _count(words[:cut]), read_part_name(words[cut:])
         if top is not None and bottom is not None:
             return top, bottom
     return None
@@ -242,7 +250,7 @@ def _in_words(plain: str, text: str) -> Written | None:
     elif "to" in words or "of" in words:
         cut = words.index("to") if "to" in words else words.index("of")
         ahead = words[:cut][:-1] if words[cut] == "of" and words[cut - 1 : cut] == ("out",) else words[:cut]
-        left, right = read_cardinal(ahead), read_cardinal(words[cut + 1 :])
+        left, right = _count(ahead), _count(words[cut + 1 :])
         if left is None or right is None:
             return None
         form, value, lowest = ("ratio" if words[cut] == "to" else "fraction"), _over(left, right, text), gcd(left, right) == 1
@@ -251,7 +259,7 @@ def _in_words(plain: str, text: str) -> Written | None:
         wholes: int | None = 0
         if "and" in words:
             cut = words.index("and")
-            wholes, words = read_cardinal(words[:cut]), words[cut + 1 :]
+            wholes, words = _count(words[:cut]), words[cut + 1 :]
             form = "mixed"
         else:
             form = "fraction"
@@ -268,7 +276,7 @@ def _in_words(plain: str, text: str) -> Written | None:
 def written(text: str) -> Written:
     """The number that the text says, and how it is written.
 
-    Reads whole numbers (``12``, ``1,234``), fractions (``3/4``, ``¾``, ``3 out of 4``, ``three fourths``), mixed numbers
+    Reads whole numbers (``12``, ``1,234``), fractions (``3/4``, ``¾``, ``3 out of 4``, ``three fourths``, ``3 fourths``), mixed numbers
     (``1 1/2``, ``1-1/2``, ``1 and 1/2``, ``1½``), decimals (``0.75``, ``.75``), repeating decimals (``0.41666...``,
     ``0.41(6)``, ``0.3 repeating``, a bar over digits), percents (``75%``, ``37 1/2%``, ``62.5 percent``), ratios (``3:4``,
     ``3 to 4``), money (``$1.25``, ``25¢``), a decimal comma (``0,75``), and numbers in words. No units: ``judge`` takes

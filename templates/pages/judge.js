@@ -43,13 +43,14 @@ const judge = (() => {
   const SIGNS = new Map([
     ...[..."−–—‒‐‑﹣"].map(sign => [sign, "-"]), ...[..."⁄∕"].map(sign => [sign, "/"]), ...[..."٪﹪"].map(sign => [sign, "%"]),
     ...[..."∶﹕"].map(sign => [sign, ":"]),
-    ...[..."\u00a0\u2000\u2001\u2002\u2003\u2004\u2005\u2006\u2007\u2008\u2009\u200a\u202f\u205f\u3000\t"].map(sign => [sign, " "]),
+    ...[..."\u00a0\u2000\u2001\u2002\u2003\u2004\u2005\u2006\u2007\u2008\u2009\u200a\u202f\u205f\u3000"].map(sign => [sign, " "]),
+    ...[..."\t\n\x0b\x0c\r\x1c\x1d\x1e\x1f\x85\u1680\u2028\u2029"].map(sign => [sign, " "]),
     ...[..."\u200b\u2060\ufeff"].map(sign => [sign, ""]), ["\u0304", "\u0305"], ["…", "..."], ["‚", ","], ["﹩", "$"],
   ]);
   const RAISED = "⁰¹²³⁴⁵⁶⁷⁸⁹";
   const tidy = text => {
     text = strip(text);
-    if (/^[\x00-\x7f]*$/u.test(text) && !text.includes("\t")) return text;
+    if (/^[\x20-\x7e]*$/u.test(text)) return text;
     const out = [];
     let raisedBefore = false;
     for (const sign of text) {
@@ -198,16 +199,18 @@ const judge = (() => {
     if (sign === "-") value = negative(value);
     return percent ? number(ratio(value.n, value.d * 100n), "percent", null, true, text) : number(value, "repeating", null, true, text);
   };
+  // A whole number in words, or one in digits among words: "3 fourths".
+  const count = words => (words.length === 1 && /^[0-9]{1,12}$/u.test(words[0]) ? Number(words[0]) : readCardinal(words));
   const fractionInWords = words => {
     const cut = words.indexOf("over");
     if (cut >= 0) {
-      const [top, bottom] = [readCardinal(words.slice(0, cut)), readCardinal(words.slice(cut + 1))];
+      const [top, bottom] = [count(words.slice(0, cut)), count(words.slice(cut + 1))];
       return top === null || bottom === null ? null : [top, bottom];
     }
     if (words.length === 1 && words[0] === "half") return [1, 2];
     if (words[0] === "a" || words[0] === "an") words = ["one", ...words.slice(1)];
     for (let at = words.length - 1; at > 0; at -= 1) {
-      const [top, bottom] = [readCardinal(words.slice(0, at)), PARTS.get(words.slice(at).join(" "))];
+      const [top, bottom] = [count(words.slice(0, at)), PARTS.get(words.slice(at).join(" "))];
       if (top !== null && bottom !== undefined) return [top, bottom];
     }
     return null;
@@ -230,7 +233,7 @@ const judge = (() => {
     } else if (words.includes("to") || words.includes("of")) {
       const cut = words.includes("to") ? words.indexOf("to") : words.indexOf("of");
       const ahead = words[cut] === "of" && words[cut - 1] === "out" ? words.slice(0, cut - 1) : words.slice(0, cut);
-      const [left, right] = [readCardinal(ahead), readCardinal(words.slice(cut + 1))];
+      const [left, right] = [count(ahead), count(words.slice(cut + 1))];
       if (left === null || right === null) return null;
       form = words[cut] === "to" ? "ratio" : "fraction";
       value = over(BigInt(left), BigInt(right));
@@ -240,7 +243,7 @@ const judge = (() => {
       form = "fraction";
       if (words.includes("and")) {
         const cut = words.indexOf("and");
-        [wholes, words, form] = [readCardinal(words.slice(0, cut)), words.slice(cut + 1), "mixed"];
+        [wholes, words, form] = [count(words.slice(0, cut)), words.slice(cut + 1), "mixed"];
       }
       const pair = fractionInWords(words);
       if (pair === null || wholes === null) return null;
@@ -305,10 +308,11 @@ const judge = (() => {
     const rest = plain.startsWith("group ") ? plain.slice(6) : plain;
     return /^\d+$/u.test(rest) ? rest : plain;
   };
+  const NAMES_APART = new RegExp(`,[${SPACE}]*(?:and[${SPACE}]+)?|[${SPACE}]+and[${SPACE}]+|[${SPACE}]*&[${SPACE}]*`, "u");
   const judgeName = (expected, typed) => {
     const name = wholeName(typed), key = wholeName(expected);
     if (!name) return UNREADABLE;
-    const parts = text => text.split(/,\s*(?:and\s+)?|\s+and\s+|\s*&\s*/u).map(wholeName).sort().join("\u0000");
+    const parts = text => text.split(NAMES_APART).map(wholeName).sort().join("\u0000");
     return name === key || parts(key) === parts(name) ? RIGHT : WRONG;
   };
   const TRUTH = { yes: true, y: true, true: true, t: true, no: false, n: false, false: false, f: false };

@@ -6,6 +6,7 @@ from random import Random
 
 _NUMBERS = ("0", "1", "2", "3", "4", "7", "8", "12", "25", "75", "100", "150", "1,234", "007", "33", "66", "67")
 _PIECES = (
+    *(" fourths", " over ", " out of four", " and 1 half", " tenths"),
     *("/", " / ", ".", ",", ":", " : ", "-", " ", " and ", " to ", " out of ", " of ", "%", " percent", "...", " repeating", "(3)"),
     *("$", "¢", " pins", " pin", " points", " inches", " in.", " apples", " red pins", " pins knocked down", " more"),
     *("½", "¾", "⅓", "¹⁄₂", "³", "₄", "three", "fourths", "one half", "twenty one", "over", "point", "hundred", "negative ", "a "),
@@ -55,3 +56,24 @@ def cases(count: int, seed: str) -> list[dict[str, str]]:
     return found + [
         {"expected": expected, "demand": demand, "typed": typed_answer(rng)} for expected, demand in others for _ in range(count // 20)
     ]
+
+
+_SIGNS = (
+    *(*range(0x09, 0x250), *range(0x300, 0x370), *range(0x660, 0x66A)),
+    *(*range(0x2000, 0x2100), *range(0x2150, 0x218C), *range(0xFF00, 0xFF60)),
+)
+_SIGN_EXPECTED = (
+    *((key, demand) for key in EXPECTED for demand in DEMANDS[:9]),
+    *(("Owls", "name"), ("true", "truth"), ("7 r 2", "quotient_remainder")),
+)
+
+
+def odd_signs(count: int, seed: str) -> list[dict[str, str]]:
+    """So many cases of digits among signs of all kinds: controls, accents, spaces, digits of other scripts, one-character fractions."""
+    rng = Random(seed)
+    found = []
+    for _ in range(count):
+        expected, demand = rng.choice(_SIGN_EXPECTED)
+        signs = (chr(rng.choice(_SIGNS)) if rng.random() < 0.4 else rng.choice("0123456789./ %:") for _ in range(rng.randint(1, 7)))
+        found.append({"expected": expected, "demand": demand, "typed": rng.choice(("", "", "yes", "Owls", "7 r ")) + "".join(signs)})
+    return found

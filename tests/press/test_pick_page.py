@@ -17,7 +17,7 @@ from mathgen.press.pick_page import pick_page
 from mathgen.trials.table import TrialTable
 from tests.audit.banks import sample
 from tests.browser import running
-from tests.exact.typed_answers import cases
+from tests.exact.typed_answers import cases, odd_signs
 
 if TYPE_CHECKING:
     from playwright.sync_api import Browser, BrowserContext, Page
@@ -83,7 +83,7 @@ def test_the_page_s_judge_and_the_program_s_agree_on_the_table_of_verdicts(page:
 
 
 def test_they_agree_on_thousands_of_made_up_answers(page: Page) -> None:
-    made = cases(4000, "page")
+    made = cases(4000, "page") + odd_signs(4000, "page")
     verdicts = page.evaluate("cases => cases.map(one => judge(one.expected, one.demand, one.typed))", made)
     assert [one for one, verdict in zip(made, verdicts, strict=True) if verdict != judge(**one)[0]] == []
     assert {"right", "right_value_wrong_form", "wrong", "unreadable"} == set(verdicts)
