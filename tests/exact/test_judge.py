@@ -1,6 +1,7 @@
 """Verdicts on pupils' answers."""
 
 import json
+import re
 from pathlib import Path
 
 import pytest
@@ -36,7 +37,35 @@ def test_every_demand_and_verdict_has_cases():
         for demand in ("any", "simplest", "mixed", "decimal", "percent", "ratio", "whole")
         for verdict in ("right", "right_value_wrong_form", "wrong")
     }
-    assert len(CASES) >= 120
+    assert len(CASES) >= 400
+
+
+# How pupils write answers, each with the verdicts that its cases have to show.
+WAYS = {
+    "fraction": (r"\d+/\d+", {"right", "right_value_wrong_form", "wrong"}),
+    "mixed number": (r"\d+ \d+/\d+", {"right", "right_value_wrong_form"}),
+    "mixed number with a hyphen": (r"\d+-\d+/\d+", {"right"}),
+    "decimal without a zero": (r"\.\d+", {"right"}),
+    "decimal comma": (r"\d+,\d{1,2}", {"right_value_wrong_form"}),
+    "percent": (r"[\d. /]+%", {"right", "right_value_wrong_form", "wrong"}),
+    "out of": (r"\d+ out of \d+", {"right"}),
+    "ratio with a colon": (r"\d+ ?: ?\d+", {"right", "right_value_wrong_form", "wrong"}),
+    "ratio in words": (r"\d+ to \d+", {"right", "right_value_wrong_form"}),
+    "fraction in words": (r"[a-z]+[ -](?:fourths|thirds|half|third)", {"right"}),
+    "a count of parts": (r"\d+ [a-z]+(?:ths|rs|ds)", {"right", "right_value_wrong_form", "wrong"}),
+    "one-character fraction": (r"\d* ?[¼½¾⅓⅔⅛]", {"right"}),
+    "repeating": (r"[\d.]+ repeating", {"right"}),
+    "dots": (r"\d*\.\d+(?:\.\.\.|…)", {"right"}),
+    "unit": (r"[\d/. ]+ (?:pins?|points?|inches|in\.?)", {"right", "wrong"}),
+    "dollar sign": (r"\$\d[\d.]*", {"right", "wrong"}),
+    "cent sign": (r"\d+¢", {"right"}),
+}
+
+
+@pytest.mark.parametrize("way", WAYS)
+def test_every_way_in_which_pupils_write_answers_has_cases(way):
+    pattern, verdicts = WAYS[way]
+    assert {case["verdict"] for case in CASES if re.fullmatch(pattern, case["typed"])} >= verdicts
 
 
 @given(RATIONALS, st.integers(2, 9))
