@@ -44,6 +44,8 @@ def _statistic(name: StatName, numbers: list[Rational]) -> Rational:
         return _mean([abs(one - mean) for one in numbers])
     if name == "median":
         return _median(numbers)
+    if name == "range":
+        return max(numbers) - min(numbers)
     ordered, half = sorted(numbers), len(numbers) // 2
     lower, upper = _median(ordered[:half]), _median(ordered[-half:])
     return lower if name == "lower quartile" else upper if name == "upper quartile" else upper - lower

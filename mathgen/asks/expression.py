@@ -33,6 +33,7 @@ class Stated(NamedTuple):
 
 
 PAIR = Stated(2, "pair")  # the word says the number
+NOTHING = Stated(0, "nothing")  # no word says it: what is over is told apart from it
 
 
 class Unknown(NamedTuple):
@@ -48,7 +49,7 @@ class Op(NamedTuple):
     args: tuple[Expr, ...]
 
 
-StatName = Literal["mean", "median", "lower quartile", "upper quartile", "interquartile range", "mean absolute deviation"]
+StatName = Literal["mean", "median", "range", "lower quartile", "upper quartile", "interquartile range", "mean absolute deviation"]
 
 
 class Stat(NamedTuple):

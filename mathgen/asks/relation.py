@@ -77,6 +77,8 @@ def spelled_out(expr: Expr) -> Expr:
         return _shared(tuple(Deviation(series, place) for place in range(size)))
     if name == "median":
         return _between(series, 0, size)
+    if name == "range":
+        return Op("-", (Ordered(series, size - 1), Ordered(series, 0)))
     half = size // 2
     lower, upper = _between(series, 0, half), _between(series, size - half, size)
     return lower if name == "lower quartile" else upper if name == "upper quartile" else Op("-", (upper, lower))

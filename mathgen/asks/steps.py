@@ -115,6 +115,8 @@ class Working:
         if stat.name == "median":
             return self._median(numbers, True)
         numbers.sort()
+        if stat.name == "range":
+            return self._apart(numbers[-1], numbers[0])
         half = len(numbers) // 2
         lower, upper = numbers[:half], numbers[-half:]
         if stat.name != "interquartile range":
@@ -354,7 +356,10 @@ def school_steps(ask: Ask, reader: CellReader, printed: dict[Expr, str]) -> tupl
     """
     working = Working(reader, printed)
     if isinstance(ask.goal, Choice):
-        _same_bottoms(working, [working.number(expr) for expr in ask.goal.exprs])
+        numbers = [working.number(expr) for expr in ask.goal.exprs]
+        # The one number in the middle of a list is found, not worked out: the comparison says it.
+        working.lines = [line for line in working.lines if len(set(line.split(" = "))) > 1]
+        _same_bottoms(working, numbers)
     elif isinstance(ask.goal, Truth):
         left, right = (working.number(expr) for expr in ask.goal.exprs)
         if ask.goal.divides and ask.goal.right == PAIR:
@@ -382,9 +387,11 @@ def _same_bottoms(working: Working, numbers: list[Number]) -> None:
     places = max(len(one.text.partition(".")[2]) for one in numbers)
     if places:
         for one in numbers:
-            working.line(one.text, f"{one.text}{'0' * (places - len(one.text.partition('.')[2]))}")
+            if "." in one.text:
+                working.line(one.text, f"{one.text}{'0' * (places - len(one.text.partition('.')[2]))}")
         return
     bottom = 1
+    numbers = [one for one in numbers if "/" in one.text or one.bottom == 1]  # a mean that comes out whole is ready
     for one in numbers:
         bottom = bottom * one.bottom // gcd(bottom, one.bottom)
     for one in numbers:

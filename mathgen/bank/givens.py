@@ -15,7 +15,8 @@ from mathgen.scenario.words import Scenario
 from mathgen.trials.scope import Scope
 from mathgen.wording.say import Words
 
-STRUCTURAL = frozenset({"whole", "how many", "pair"})  # numbers that no sentence has to print: 1 whole, the count of a list, 2 in a pair
+# Numbers that no sentence has to print: 1 whole, the count of a list, 2 in a pair, 0 where nothing differs.
+STRUCTURAL = frozenset({"whole", "how many", "pair", "nothing"})
 
 
 def to_be_read(draft: Draft, printed: dict[Expr, str]) -> tuple[Quantity, ...]:

@@ -9,7 +9,7 @@ from math import lcm
 from sympy import Rational
 
 from mathgen.asks.evaluate import value
-from mathgen.asks.expression import PAIR, Ask, Choice, QuotientRemainder, Ratio, Stat, Truth, Value
+from mathgen.asks.expression import NOTHING, PAIR, Ask, Choice, QuotientRemainder, Ratio, Stat, Truth, Value
 from mathgen.bank.desk import Desk
 from mathgen.exact.accepted import LONGEST_DECIMAL, accepted, shown
 from mathgen.exact.demand import Demand
@@ -74,7 +74,7 @@ def _side_by_side(desk: Desk, goal: Truth) -> str:
     left, right = (value(expr, desk.totals) for expr in goal.exprs)
     if goal.right == PAIR:
         return f"{left} is {'odd' if left % 2 else 'even'}"
-    if goal.divides:
+    if goal.divides or goal.right == NOTHING:
         return ""
     return f"{fraction(left)} {'=' if left == right else '>' if left > right else '<'} {fraction(right)}"
 

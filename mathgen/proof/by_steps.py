@@ -10,9 +10,9 @@ from __future__ import annotations
 import re
 from functools import lru_cache
 
-from mathgen.asks.expression import Ask, Choice, Expr, Op, Quantity, QuotientRemainder, Stat, Stated, StatName, Truth
+from mathgen.asks.expression import NOTHING, Ask, Choice, Expr, Op, Quantity, QuotientRemainder, Stat, Stated, StatName, Truth
 from mathgen.problems.record import Answer, Problem
-from mathgen.proof.lists import is_statistic
+from mathgen.proof.lists import is_statistic, statistic
 from mathgen.proof.verdict import AGREES
 
 ADDED_UP = ("mean", "mean absolute deviation")  # statistics of which each number of the list is used
@@ -50,7 +50,7 @@ def _check(problem: Problem) -> None:
         return
     if isinstance(goal, Choice):
         pairs = _pairs(problem, goal)
-        results = follow(steps, givens, operations, pairs)
+        results = follow(steps, givens, operations, (*pairs, *_crossed_off(problem, goal)))
         if not set(pairs) <= {number(given) for given in givens} | set(results):
             raise NotTrue("a fraction is neither given nor worked out")
         _check_winner(problem, goal, pairs)
@@ -187,6 +187,12 @@ def _pairs(problem: Problem, goal: Choice | Truth | QuotientRemainder) -> tuple[
     return tuple(lowest(*_pair(expr, numbers, read)) for expr in goal.exprs)
 
 
+def _crossed_off(problem: Problem, goal: Choice | Truth) -> tuple[_PAIR, ...]:
+    """The numbers of the lists of which only a few are used: one that is added up from cells may be crossed off."""
+    stats = [stat for expr in goal.exprs for stat in _stats(expr) if stat.name not in ADDED_UP]
+    return tuple(one for stat in stats for one in _listed(problem, stat))
+
+
 def _listed(problem: Problem, stat: Stat) -> tuple[_PAIR, ...]:
     """The numbers of a list, as the givens have them."""
     numbers = {given.expr: number(given.number) for given in problem.givens}
@@ -210,8 +216,9 @@ def _check_statement(problem: Problem, goal: Truth, steps: tuple[str, ...], give
     """Both sides have to be given or worked out. Where something is put in groups, the steps have to say how many and what is over."""
     left, right = _pairs(problem, goal)
     if not goal.divides:
-        results = follow(steps, givens, operations, (left, right))
-        if not {left, right} <= {number(given) for given in givens} | set(results):
+        results = follow(steps, givens, operations, (left, right, *_crossed_off(problem, goal)))
+        told = {number(given) for given in givens} | {(0, 1) for side in goal.exprs if side == NOTHING}
+        if not {left, right} <= told | set(results):
             raise NotTrue("a side is neither given nor worked out")
         apart = left[0] * right[1] - right[0] * left[1]
         true = apart == 0 if goal.test == "=" else apart > 0 if goal.test == ">" else apart < 0
@@ -273,6 +280,8 @@ def _pair(expr: Expr, numbers: dict[Expr, _PAIR], read: dict[Expr, _PAIR]) -> _P
                 sign = 1 if expr.symbol == "+" else -1
                 top, bottom = top * other_bottom + sign * other_top * bottom, bottom * other_bottom
         return top, bottom
+    if isinstance(expr, Stat):
+        return statistic(expr.name, tuple(lowest(*_pair(one, numbers, read)) for one in expr.series))
     if isinstance(expr, Stated):
         return expr.number, 1  # 2 in a pair, which no word has to print
     if isinstance(expr, Quantity):
@@ -316,6 +325,8 @@ def _in_statistic(name: StatName, size: int) -> int:
         return size
     if name == "mean absolute deviation":
         return 2 * size + 1  # a mean, at least one distance, a mean
+    if name == "range":
+        return 1
     # One number in the middle is found; two are added and halved.
     middle = 0 if (size if name == "median" else size // 2) % 2 else 2
     return 2 * middle + 1 if name == "interquartile range" else middle

@@ -1,4 +1,4 @@
-"""Whether a number is the statistic of a list that it is said to be: whole numbers only, nothing divided."""
+"""What a statistic of a list is, by whole numbers only: tops over one bottom number, nothing divided out."""
 
 from __future__ import annotations
 
@@ -9,24 +9,31 @@ from mathgen.asks.expression import StatName
 Pair = tuple[int, int]
 
 
-def is_statistic(name: StatName, end: Pair, listed: tuple[Pair, ...]) -> bool:
-    """Whether ``end`` is the statistic of the listed numbers, each a pair of top and bottom."""
+def statistic(name: StatName, listed: tuple[Pair, ...]) -> Pair:
+    """The statistic of the listed numbers, each a pair of top and bottom, as a pair that is not in lowest terms."""
     bottom = prod(one[1] for one in listed)
     tops = [one[0] * (bottom // one[1]) for one in listed]
     size = len(tops)
     if name == "mean":
-        return end[0] * bottom * size == sum(tops) * end[1]
+        return sum(tops), bottom * size
     if name == "mean absolute deviation":
-        apart = sum(abs(size * top - sum(tops)) for top in tops)
-        return end[0] * bottom * size * size == apart * end[1]
+        return sum(abs(size * top - sum(tops)) for top in tops), bottom * size * size
     rising = sorted(tops)
+    if name == "range":
+        return rising[-1] - rising[0], bottom
     half = size // 2
     if name == "median":
         twice = _twice_the_middle(rising)
     else:
         lower, upper = _twice_the_middle(rising[:half]), _twice_the_middle(rising[size - half :])
         twice = lower if name == "lower quartile" else upper if name == "upper quartile" else upper - lower
-    return 2 * end[0] * bottom == twice * end[1]
+    return twice, 2 * bottom
+
+
+def is_statistic(name: StatName, end: Pair, listed: tuple[Pair, ...]) -> bool:
+    """Whether ``end`` is the statistic of the listed numbers."""
+    top, bottom = statistic(name, listed)
+    return end[0] * bottom == top * end[1]
 
 
 def _twice_the_middle(rising: list[int]) -> int:

@@ -47,6 +47,9 @@ Kind = Literal[
     "pairs",
     "recorded",
     "in boxes",
+    "is statistical",
+    "which list",
+    "mean or median",
 ]
 
 

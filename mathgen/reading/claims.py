@@ -8,6 +8,7 @@ from typing import Literal
 from mathgen.asks.expression import Expr, Op, Quantity, Stated
 from mathgen.exact.parse import written
 from mathgen.reading.chance import choices, pick_one
+from mathgen.reading.distributions import wondered
 from mathgen.reading.equations import letter_equation, letter_for, the_expression
 from mathgen.reading.evaluate import evaluate
 from mathgen.reading.fraction_questions import same_in_trials, share_fraction
@@ -71,6 +72,7 @@ from mathgen.reading.meaning import (
     Times,
     TotalWas,
     TrialCount,
+    Wondered,
 )
 from mathgen.reading.mentions import DIMENSIONS, Dimension
 from mathgen.reading.one_whole import equal_fraction, part_of, the_fraction
@@ -214,6 +216,7 @@ def _series(told: Told, claim: Series) -> None:
         made.append(quantity)
     _forget_parts(told, over, labels)
     told.series = tuple(made)
+    told.lists.append(told.series)
 
 
 def _forget_parts(told: Told, over: Literal["groups", "trials"], labels: tuple[Label, ...]) -> None:
@@ -381,6 +384,7 @@ _TAKE = {
     Choices: choices,
     BoxPlot: box_plot,
     OtherRow: other_row,
+    Wondered: wondered,
     Recorded: recorded,
     Series: _series,
     More: _more,

@@ -101,6 +101,8 @@ def _of_list(expr: Stat | Ordered, ordered: list[int]) -> Rational:
         return Integer(ordered[expr.place])
     if expr.name == "median":
         return _middle(ordered)
+    if expr.name == "range":
+        return Integer(ordered[-1] - ordered[0])
     if expr.name == "mean":
         return Rational(sum(ordered), size)
     if expr.name == "mean absolute deviation":

@@ -7,6 +7,7 @@ from mathgen.reading import (
     blanks,
     chance,
     comparing,
+    distributions,
     equations,
     fraction_questions,
     going_on,
@@ -46,8 +47,10 @@ from mathgen.reading.wanted import (
     HowManyRecorded,
     InProportion,
     InRow,
+    IsStatistical,
     LevelWith,
     MeanOf,
+    MeanOrMedian,
     Most,
     Multiple,
     Needed,
@@ -79,6 +82,7 @@ from mathgen.reading.wanted import (
     ValueOf,
     WhatIsLetter,
     Which,
+    WhichList,
 )
 from mathgen.scenario.words import Scenario
 
@@ -156,5 +160,8 @@ _ASKED = {
     Pairs: chance.pairs,
     BoxPart: spread.box_part,
     OtherThan: two_way.other_than,
+    WhichList: distributions.which_list,
+    MeanOrMedian: distributions.mean_or_median,
+    IsStatistical: distributions.is_statistical,
     HowManyRecorded: spread.how_many_recorded,
 }

@@ -136,6 +136,8 @@ def mean(question: MeanOf, told: Told, _: Scenario) -> Asked:
         if not told.series or told.series[0].measure != (question.measure or told.series[0].measure):
             raise NotRead('it is not said which numbers "these" are')
         first = told.series[0]
+        if len(told.lists) > 1:
+            raise NotRead('it is not said which numbers "these" are')
         if isinstance(question.np.colors, tuple) and question.np.colors != (first.scope.colors or told.mentions.every("colors")):
             raise NotRead("the numbers are of other colors")
         series = told.series

@@ -16,6 +16,7 @@ from __future__ import annotations
 
 from mathgen.reading import (
     chance_frames,
+    distribution_frames,
     equation_frames,
     facts,
     fraction_frames,
@@ -48,6 +49,7 @@ GRAMMAR = Grammar(
         *chance_frames.RULES,
         *spread_frames.RULES,
         *two_way_frames.RULES,
+        *distribution_frames.RULES,
         *fraction_frames.RULES,
         *rate_frames.RULES,
         *joining_frames.RULES,

@@ -291,6 +291,14 @@ class BoxPlot(NamedTuple):
     by: Literal["groups", "trials", ""] = ""
 
 
+class Wondered(NamedTuple):
+    """ "Someone asks how many pins each group knocked down in Trial 1": a question that is itself asked about."""
+
+    measure: Measure
+    np: Np
+    each: bool = False  # of each group
+
+
 class OtherRow(NamedTuple):
     """ "A two-way table has one row for red pins and one row for all the other pins." """
 
@@ -467,5 +475,5 @@ Claim = (
     | PartOf | NextGoal | TheFraction | EqualFraction
     | RuleIs | EquationIs | LetterIs | PointsEach | BonusPoints | ScoreIs
     | StartingScores | OneLine | GoalScore
-    | OtherRow | SamePoints | SameRacks | OneSet | Classes | LetterEquation | LetterFor | TheExpression | InBoxes
+    | OtherRow | Wondered | SamePoints | SameRacks | OneSet | Classes | LetterEquation | LetterFor | TheExpression | InBoxes
 )  # fmt: skip

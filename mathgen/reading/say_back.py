@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from mathgen.asks.expression import Op, Quantity, QuotientRemainder, Stat, Truth, Value
+from mathgen.asks.expression import Choice, Op, Quantity, QuotientRemainder, Stat, Truth, Value
 from mathgen.exact.demand import Demand
 from mathgen.exact.demand import in_words as form_in_words
 from mathgen.reading.read_problem import Reading
@@ -40,6 +40,15 @@ def in_words(reading: Reading, table: TrialTable, scenario: Scenario) -> str:
         case "which":
             most = "greatest" if asked.sign > 0 else "smallest"
             sentence = f"Find which is the {most} part of what was {scenario.past['set_up']}: {'; '.join(number)}."
+        case "which list":
+            assert isinstance(asked.goal, Choice)
+            name = asked.goal.exprs[0].name if isinstance(asked.goal.exprs[0], Stat) else ""
+            size = "greatest" if asked.sign > 0 else "smallest"
+            sentence = f"Find which list has the {size} {name}, {' or '.join(asked.goal.labels)}: {'; '.join(number)}."
+        case "mean or median":
+            sentence = f"Find which is {'greater' if asked.sign > 0 else 'less'}, the mean or the median of {'; '.join(number)}."
+        case "is statistical":
+            sentence = f"Say whether the answers differ: {'; '.join(number)}."
         case "most":
             sentence = f"Find which is the {'greatest' if asked.sign > 0 else 'smallest'}: {'; '.join(number)}."
         case "ratio":

@@ -46,6 +46,7 @@ from mathgen.reading.meaning import (
     ShareOut,
     Terms,
     TheExpression,
+    Wondered,
 )
 from mathgen.reading.mentions import DIMENSIONS, Dimension, Mentions
 from mathgen.reading.tokens import NotRead, Number
@@ -102,7 +103,8 @@ class Told:
     looks: list[tuple[Dimension, tuple[Label, ...]]] = field(default_factory=list)
     comparisons: list[Comparison] = field(default_factory=list)
     pair: Against | None = None
-    series: tuple[Quantity, ...] = ()
+    series: tuple[Quantity, ...] = ()  # told last
+    lists: list[tuple[Quantity, ...]] = field(default_factory=list)  # every series told
     next_set: NextSet | None = None
     next_goal: NextGoal | None = None
     same_rate: list[SameRate] = field(default_factory=list)
@@ -129,6 +131,7 @@ class Told:
     in_pairs: InPairs | None = None
     box_plot: BoxPlot | None = None
     other_row: OtherRow | None = None
+    wondered: Wondered | None = None
     recorded: dict[str, Stated] = field(default_factory=dict)  # how many groups, trials and kinds results were written down for
     one_for: list[str] = field(default_factory=list)
     picked: Quantity | None = None  # from which one is picked at random

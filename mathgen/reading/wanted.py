@@ -294,6 +294,27 @@ class BoxPart(NamedTuple):
     statistic: StatName
 
 
+class WhichList(NamedTuple):
+    """ "Which group had the greater range?": of two lists, one for each group or trial."""
+
+    statistic: StatName
+    by: Literal["groups", "trials"]
+    greater: bool
+
+
+class MeanOrMedian(NamedTuple):
+    """ "Which is greater, the mean or the median of these numbers?" """
+
+    measure: Measure | None
+    np: Np
+    by: Literal["groups", "trials", ""]
+    greater: bool
+
+
+class IsStatistical(NamedTuple):
+    """ "Is that a statistical question?" """
+
+
 class OtherThan(NamedTuple):
     """ "How many pins other than the red pins were left standing?"; None where a row for the other pins was told of."""
 
@@ -467,6 +488,9 @@ Question = (
     | Pairs
     | BoxPart
     | OtherThan
+    | WhichList
+    | MeanOrMedian
+    | IsStatistical
     | HowManyRecorded
     | Constant
     | Steeper

@@ -160,12 +160,12 @@ def listed(line: dict[str, Any], texts: Texts) -> list[int]:
     return sorted(results.total("down", reach) for reach in reaches)
 
 
-def _middle(rising: list[int]) -> Rational:
+def middle(rising: list[int]) -> Rational:
     return Rational(rising[(len(rising) - 1) // 2] + rising[len(rising) // 2], 2)
 
 
 def _lower(rising: list[int]) -> Rational:
-    return _middle(rising[: len(rising) // 2])
+    return middle(rising[: len(rising) // 2])
 
 
 def _upper(rising: list[int]) -> Rational:
@@ -179,7 +179,7 @@ def _deviation(rising: list[int]) -> Rational:
 
 
 _STATISTICS = {
-    r"\bmedian\b": _middle,
+    r"\bmedian\b": middle,
     r"lower end of the box": _lower,
     r"upper end of the box": _upper,
     r"\binterquartile range\b|long is the box": lambda rising: _upper(rising) - _lower(rising),

@@ -9,6 +9,7 @@ from typing import Any
 
 from sympy import Rational
 
+from tests.audit.asked import listed, middle
 from tests.audit.printed import value
 from tests.audit.results import Label, Reach
 from tests.audit.told_scores import score_told
@@ -32,6 +33,9 @@ def faults(line: dict[str, Any], texts: Texts) -> Iterator[str]:
         return
     most, values = relation
     named = texts.named(text)
+    if winner in ("mean", "median"):
+        yield from _mean_and_median(line, winner, most, values, texts)
+        return
     rivals, reaches = _rivals(winner, named, texts)
     if len(rivals) < 2:
         yield f"{winner} has no rival in the text"
@@ -56,6 +60,23 @@ def faults(line: dict[str, Any], texts: Texts) -> Iterator[str]:
             yield f'display "{answer["display"]}" compares other numbers than the relation'
         for number in re.split(r" [<>] ", shown[1]):
             yield from number_faults(number, line["grade"], f'display "{answer["display"]}"', largest_allowed(line))
+
+
+def _mean_and_median(line: dict[str, Any], winner: str, most: bool, values: tuple[Rational, ...], texts: Texts) -> Iterator[str]:
+    """Of the list that the words tell of: both worked out from the rows, and the one that the question asks for."""
+    rising = listed(line, texts)
+    both = {"mean": Rational(sum(rising), len(rising)), "median": middle(rising)}
+    if values != (both["mean"], both["median"]) or most == bool(re.search(r"\bless\b", sentences(line["text"])[-1])):
+        yield f"the rows have the mean {both['mean']} and the median {both['median']}, not {values}"
+    if both[winner] != (max if most else min)(values) or both["mean"] == both["median"]:
+        yield f"{winner} is not the one that the question asks for"
+
+
+def _statistic_of(name: str, reach: Reach, over: str, texts: Texts) -> Rational:
+    """The range or the median of one label's list: a number for each trial of a group, or for each group in a trial."""
+    labels: tuple[Label, ...] = texts.results.trials if over == "trials" else texts.results.groups
+    rising = sorted(texts.results.total("down", reach._replace(**{over: (label,)})) for label in labels)
+    return Rational(rising[-1] - rising[0]) if name != "median" else middle(rising)
 
 
 def _rivals(winner: str, named: Named, texts: Texts) -> tuple[list[str], list[Reach]]:
@@ -84,6 +105,10 @@ def _wins(winner: str, rivals: list[str], reach: Reach, most: bool, values: tupl
             label = next(one for one in texts.results.trials if texts.called_trial(one) == rival)
         own = Reach(*((label,) if part == () else part for part in reach))
         standing = dict(texts.words.after)["standing"] in sentences(text)[-1]
+        compared = re.search(r"\b(median|from the least number to the greatest)\b.*\?", sentences(text)[-1], re.IGNORECASE)
+        if compared:
+            found[rival.casefold()] = _statistic_of(compared[1], own, "groups" if reach.trials == () else "trials", texts)
+            continue
         if "steeper" in text:  # a score that the words tell, for each pin that earned it
             score, pins = score_told(text, texts.called(rival)), texts.results.total("down", own)
             if score is None or not pins:

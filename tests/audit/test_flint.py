@@ -78,8 +78,8 @@ class Flint:
                 "=": left == right,
                 ">": left > right,
                 "<": left < right,
-                "multiple": (left / right).q == 1,
-                "no multiple": (left / right).q != 1,
+                "multiple": right != 0 and (left / right).q == 1,
+                "no multiple": right != 0 and (left / right).q != 1,
             }
             return "true" if so[ask.goal.test] else "false"
         if isinstance(ask.goal, Choice):
@@ -113,6 +113,8 @@ def statistic(name: str, rising: list[fmpq]) -> fmpq:
         return mean
     if name == "mean absolute deviation":
         return sum((abs(one - mean) for one in rising), fmpq(0)) / size
+    if name == "range":
+        return rising[-1] - rising[0]
     if name == "median":
         return (rising[(size - 1) // 2] + rising[size // 2]) / 2
     lower = statistic("median", rising[: size // 2])

@@ -29,6 +29,8 @@ def faults(line: dict[str, Any], texts: Texts) -> Iterator[str]:
     if told is None:
         told = _proportional(line, texts)
     if told is None:
+        told = _statistical(line, texts)
+    if told is None:
         yield "the audit does not know what is to be judged"
     elif told != (answer["value"] == "true"):
         yield f"the rows say {told}"
@@ -45,6 +47,20 @@ def _pairs(line: dict[str, Any], texts: Texts) -> bool | None:
     if solutions(line["relation"]) != (count % 2,):
         return None
     return (count % 2 == 0) == bool(paired)
+
+
+def _statistical(line: dict[str, Any], texts: Texts) -> bool | None:
+    """ "Is that a statistical question?": whether what someone asks has more than one answer in the rows."""
+    if not re.search(r"a statistical question\?", sentences(line["text"])[-1]):
+        return None
+    [asks] = [sentence for sentence in sentences(line["text"]) if re.match(r"(Someone asks|One question is) how many ", sentence)]
+    named, phrase = texts.named(asks), f" {dict(texts.words.after)['set_up']} "
+    groups = texts.results.groups if re.search(rf"\beach {texts.words.group}\b", asks, re.IGNORECASE) else named.groups
+    measure = "set_up" if phrase in asks else "down"
+    answers = {texts.results.total(measure, Reach((group,), named.trials, named.colors or None)) for group in groups}
+    if solutions(line["relation"]) != (max(answers) - min(answers),):
+        return None
+    return len(answers) > 1
 
 
 def _proportional(line: dict[str, Any], texts: Texts) -> bool | None:

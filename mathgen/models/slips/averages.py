@@ -145,3 +145,45 @@ def adds_how_many(*counts: int) -> Wrong:
 def counts_for_one(count: int) -> Wrong:
     """Not in the research catalogue: common practice, no source."""
     return whole(count)
+
+
+@slip("I32", "That one has the greatest number. Take away its least number, too.")
+def greatest_for_range(label: str) -> Wrong:
+    """I12 of the research catalogue, where two ranges are compared: only the greatest numbers are looked at."""
+    return label
+
+
+@slip("I33", "You compared how many. How far apart are the least and the greatest?")
+def total_for_range(label: str) -> Wrong:
+    """Not in the research catalogue: common practice, no source."""
+    return label
+
+
+@slip("I34", "You compared the totals. The median is the middle of the list in order.")
+def total_for_median(label: str) -> Wrong:
+    """I13 of the research catalogue, where two medians are compared: lists as long have means that go with their totals."""
+    return label
+
+
+@slip("I35", "Put the numbers in order before you look for the middle.")
+def middle_of_the_row_compared(label: str) -> Wrong:
+    """I06 of the research catalogue, where medians are compared."""
+    return label
+
+
+@slip("I36", "The median is the middle number of the list, not the middle between its ends.")
+def half_way_ends_compared(label: str) -> Wrong:
+    """I08 of the research catalogue, where a mean and a median are compared."""
+    return label
+
+
+@slip("I37", "The answers differ from one to the next. That is what makes it a statistical question.")
+def answers_differ(verdict: str) -> Wrong:
+    """Not in the research catalogue: common practice, no source."""
+    return verdict
+
+
+@slip("I38", "There is only one answer. The answers to a statistical question differ.")
+def numbers_make_it_statistical(verdict: str) -> Wrong:
+    """Not in the research catalogue: common practice, no source."""
+    return verdict

@@ -1,0 +1,89 @@
+"""Distributions: two lists that are compared, the mean and the median of one, and questions whose answers differ."""
+
+from __future__ import annotations
+
+from mathgen.asks.expression import NOTHING, Choice, Quantity, Stat, Truth, Value
+from mathgen.exact.demand import Demand
+from mathgen.reading.asked import NAME, TRUTH, Asked
+from mathgen.reading.going_on import mean
+from mathgen.reading.meaning import Mark, Wondered
+from mathgen.reading.mentions import Dimension
+from mathgen.reading.tokens import NotRead
+from mathgen.reading.told import Told
+from mathgen.reading.wanted import IsStatistical, MeanOf, MeanOrMedian, WhichList
+from mathgen.scenario.naming import trial_name
+from mathgen.scenario.words import Scenario
+from mathgen.trials.scope import Label
+
+
+def which_list(question: WhichList, told: Told, scenario: Scenario) -> Asked:
+    by, over = question.by, "trials" if question.by == "groups" else "groups"
+    lists = told.lists or _looked_up(question, told)
+    labels: list[Label] = []
+    for series in lists:
+        own = {getattr(one.scope, by) or told.mentions.every(by) for one in series}
+        if len(own) != 1 or len(one_label := own.pop()) != 1:
+            raise NotRead(f"each list is not of one of the {by}")
+        labels.extend(one_label)
+    alike = {(tuple(getattr(one.scope, over) for one in series), series[0].measure, series[0].scope.colors) for series in lists}
+    if len(lists) != 2 or len(set(labels)) != 2 or len(alike) != 1:
+        raise NotRead("there are not two lists to compare")
+    names = tuple(trial_name(label, scenario) if by == "trials" else str(label) for label in labels)
+    goal = Choice(names, tuple(Stat(question.statistic, series) for series in lists), question.greater)
+    return Asked("which list", goal, NAME, tuple(one for series in lists for one in series), sign=1 if question.greater else -1)
+
+
+def _looked_up(question: WhichList, told: Told) -> list[tuple[Quantity, ...]]:
+    """The lists that the table has of the two groups or trials to look at.
+
+    Raises:
+        NotRead: not exactly two are named, or nothing says what to look for.
+    """
+    looks = [look for look in told.seen if look.measure is not None]
+    labels = told.mentions.named(question.by)
+    if len(looks) != 1 or len(labels) != 2:
+        raise NotRead("it is not said which are compared")
+    [look] = looks
+    over: Dimension = "trials" if question.by == "groups" else "groups"
+    if not isinstance(getattr(look.np, over), Mark | None) or (over == "trials" and look.np.trials is None):
+        raise NotRead(f"it is not said that the lists are of all the {over}")
+    measure = look.measure or "down"
+    return [
+        tuple(told.quantity(measure, look.np._replace(**{question.by: (label,), over: (one,)})) for one in told.mentions.every(over))
+        for label in labels
+    ]
+
+
+def mean_or_median(question: MeanOrMedian, told: Told, scenario: Scenario) -> Asked:
+    of = mean(MeanOf(question.measure, question.np, question.by, Demand("any")), told, scenario)
+    assert isinstance(of.goal, Value)
+    assert isinstance(of.goal.expr, Stat)
+    series = of.goal.expr.series
+    goal = Choice(("mean", "median"), (Stat("mean", series), Stat("median", series)), question.greater)
+    return Asked("mean or median", goal, NAME, of.subjects, sign=1 if question.greater else -1)
+
+
+def wondered(told: Told, claim: Wondered) -> None:
+    """Keep the question that is asked about.
+
+    Raises:
+        NotRead: there are two.
+    """
+    if told.wondered is not None:
+        raise NotRead("two questions are asked about")
+    told.wondered = claim
+    told.open["wondered"] = "a question"
+    for part in ("groups", "trials", "colors"):
+        labels = getattr(claim.np, part)
+        if isinstance(labels, tuple):
+            told.mentions.note(part, labels)
+
+
+def is_statistical(_: IsStatistical, told: Told, __: Scenario) -> Asked:
+    claim = told.wondered
+    if claim is None:
+        raise NotRead("it is not said which question is meant")
+    groups = told.mentions.every("groups") if claim.each else None
+    many = [claim.np] if groups is None else [claim.np._replace(groups=(group,)) for group in groups]
+    series = tuple(told.quantity(claim.measure, np) for np in many)
+    return Asked("is statistical", Truth(Stat("range", series), ">", NOTHING), TRUTH, series, ("wondered",))
