@@ -37,9 +37,10 @@ def two_way_frequency(view: TableView) -> AskSpace:
         wholes: dict[str, Expr] = {"row": set_ups[place], "column": Op("+", downs), "all": Op("+", set_ups)}
         sizes = {"row": stood[place], "column": sum(fell), "all": sum(stood)}
         k, n = fell[place], sizes[kind]
-        demand = _demand(k, n)
         apart = [size - one for one, size in zip(fell, stood, strict=True)]
-        if min(*fell, *apart) < 2 or demand is None or 2 * k == n or n == 100 or len(set(sizes.values())) < len(sizes):
+        # Too few to speak of in a cell, or an empty column.
+        demand = _demand(k, n) if min(*fell, *apart) >= 2 else None
+        if demand is None or 2 * k == n or n == 100 or len(set(sizes.values())) < len(sizes):
             return None
         return Draft(
             ask=Ask(Value(Op("/", (part, wholes[kind]))), (), demand),

@@ -72,6 +72,11 @@ def test_the_three_percents_of_a_count_differ() -> None:
         assert len({size for _, (_, size) in draft.slips} | {draft.over}) == 3
 
 
+def test_nothing_is_asked_of_an_empty_column() -> None:
+    none = table({"red": 6, "blue": 8, "gold": 4}, {("Owls", 1): (0, 0, 0), ("Owls", 2): (0, 0, 0)})
+    assert not list(every_draft("two_way_frequency", none))
+
+
 def test_a_table_of_two_kinds_has_no_other_kinds() -> None:
     two = table({"red": 6, "blue": 8}, {("Owls", 1): (4, 6), ("Owls", 2): (5, 3)})
     assert not list(every_draft("two_way_missing", two))
