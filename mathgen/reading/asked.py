@@ -48,6 +48,9 @@ Kind = Literal[
     "recorded",
     "in boxes",
     "is statistical",
+    "sample",
+    "simulation",
+    "likelier",
     "which list",
     "mean or median",
 ]

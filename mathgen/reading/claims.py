@@ -22,6 +22,7 @@ from mathgen.reading.meaning import (
     Claim,
     Classes,
     Count,
+    Digits,
     EachTrial,
     EqualFraction,
     EquationIs,
@@ -60,6 +61,7 @@ from mathgen.reading.meaning import (
     SameRacks,
     SameRate,
     SameRatio,
+    Sample,
     ScoreIs,
     Series,
     ShareFraction,
@@ -80,6 +82,7 @@ from mathgen.reading.pairs import in_boxes, in_pairs
 from mathgen.reading.points import classes, one_set, same_points, same_racks
 from mathgen.reading.proportional import grid, growing, proportional
 from mathgen.reading.rates import same_ratio
+from mathgen.reading.samples import digits, sample
 from mathgen.reading.score_lines import goal_score, one_line, starting_scores
 from mathgen.reading.scoring import bonus_points, equation_is, letter_is, points_each, rule_is, score_is
 from mathgen.reading.spread import box_plot, recorded
@@ -385,6 +388,8 @@ _TAKE = {
     BoxPlot: box_plot,
     OtherRow: other_row,
     Wondered: wondered,
+    Sample: sample,
+    Digits: digits,
     Recorded: recorded,
     Series: _series,
     More: _more,

@@ -17,6 +17,7 @@ from mathgen.reading import (
     points,
     proportional,
     rates,
+    samples,
     score_lines,
     scoring,
     spread,
@@ -27,6 +28,7 @@ from mathgen.reading.evaluate import evaluate
 from mathgen.reading.meaning import Np
 from mathgen.reading.told import Told, settled
 from mathgen.reading.wanted import (
+    AllGroups,
     Blank,
     Boxed,
     BoxPart,
@@ -49,6 +51,7 @@ from mathgen.reading.wanted import (
     InRow,
     IsStatistical,
     LevelWith,
+    LikelierThan,
     MeanOf,
     MeanOrMedian,
     Most,
@@ -76,6 +79,7 @@ from mathgen.reading.wanted import (
     Score,
     SetsDown,
     SetsInAll,
+    StandFor,
     Steeper,
     TrialsAhead,
     UnitRate,
@@ -161,6 +165,9 @@ _ASKED = {
     BoxPart: spread.box_part,
     OtherThan: two_way.other_than,
     WhichList: distributions.which_list,
+    AllGroups: samples.all_groups,
+    StandFor: samples.stand_for,
+    LikelierThan: samples.likelier_than,
     MeanOrMedian: distributions.mean_or_median,
     IsStatistical: distributions.is_statistical,
     HowManyRecorded: spread.how_many_recorded,

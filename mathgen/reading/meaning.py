@@ -299,6 +299,19 @@ class Wondered(NamedTuple):
     each: bool = False  # of each group
 
 
+class Sample(NamedTuple):
+    """ "A sample of 3 of the 8 groups was drawn at random." """
+
+    size: Number
+    groups: Number
+
+
+class Digits(NamedTuple):
+    """ "A simulation uses 10 random digits." """
+
+    number: Number
+
+
 class OtherRow(NamedTuple):
     """ "A two-way table has one row for red pins and one row for all the other pins." """
 
@@ -475,5 +488,6 @@ Claim = (
     | PartOf | NextGoal | TheFraction | EqualFraction
     | RuleIs | EquationIs | LetterIs | PointsEach | BonusPoints | ScoreIs
     | StartingScores | OneLine | GoalScore
-    | OtherRow | Wondered | SamePoints | SameRacks | OneSet | Classes | LetterEquation | LetterFor | TheExpression | InBoxes
+    | OtherRow | Wondered | Sample | Digits
+    | SamePoints | SameRacks | OneSet | Classes | LetterEquation | LetterFor | TheExpression | InBoxes
 )  # fmt: skip

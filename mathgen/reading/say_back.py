@@ -47,6 +47,12 @@ def in_words(reading: Reading, table: TrialTable, scenario: Scenario) -> str:
             sentence = f"Find which list has the {size} {name}, {' or '.join(asked.goal.labels)}: {'; '.join(number)}."
         case "mean or median":
             sentence = f"Find which is {'greater' if asked.sign > 0 else 'less'}, the mean or the median of {'; '.join(number)}."
+        case "sample":
+            sentence = f"Estimate for all the groups from a sample: {'; '.join(number[:-1])}."
+        case "simulation":
+            sentence = f"Find how many of {stated['digits']} digits are as large a part as {number[0]} of {number[1]}."
+        case "likelier":
+            sentence = f"Say whether {number[0]} is greater than {number[1]}."
         case "is statistical":
             sentence = f"Say whether the answers differ: {'; '.join(number)}."
         case "most":

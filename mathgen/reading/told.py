@@ -13,6 +13,7 @@ from mathgen.reading.meaning import (
     Against,
     BoxPlot,
     Classes,
+    Digits,
     EqualFraction,
     EquationIs,
     GoalMean,
@@ -41,6 +42,7 @@ from mathgen.reading.meaning import (
     SameRacks,
     SameRate,
     SameRatio,
+    Sample,
     ScoreIs,
     ShareFraction,
     ShareOut,
@@ -132,6 +134,8 @@ class Told:
     box_plot: BoxPlot | None = None
     other_row: OtherRow | None = None
     wondered: Wondered | None = None
+    sample: Sample | None = None
+    digits: Digits | None = None
     recorded: dict[str, Stated] = field(default_factory=dict)  # how many groups, trials and kinds results were written down for
     one_for: list[str] = field(default_factory=list)
     picked: Quantity | None = None  # from which one is picked at random

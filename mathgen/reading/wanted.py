@@ -294,6 +294,28 @@ class BoxPart(NamedTuple):
     statistic: StatName
 
 
+class AllGroups(NamedTuple):
+    """ "About how many pins did all the groups knock down?": going by a sample."""
+
+    measure: Measure
+    np: Np
+
+
+class StandFor(NamedTuple):
+    """ "How many of the digits should stand for a pin knocked down?" """
+
+    measure: Measure
+    np: Np
+
+
+class LikelierThan(NamedTuple):
+    """ "Is a pin more likely to be knocked down than to be left standing?" """
+
+    one: Measure
+    other: Measure
+    np: Np
+
+
 class WhichList(NamedTuple):
     """ "Which group had the greater range?": of two lists, one for each group or trial."""
 
@@ -489,6 +511,9 @@ Question = (
     | BoxPart
     | OtherThan
     | WhichList
+    | AllGroups
+    | StandFor
+    | LikelierThan
     | MeanOrMedian
     | IsStatistical
     | HowManyRecorded

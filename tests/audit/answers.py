@@ -137,7 +137,7 @@ def _display(line: dict[str, Any], shown: Rational, texts: Texts) -> Iterator[st
     noun = words.item if value(answer["exact"]) == 1 else words.items
     question = texts.masked(sentences(line["text"])[-1])
     counts = re.match(
-        r"(?:.*, )?(?:[Aa]bout )?how many (?!times|points|ordered pairs|different pairs|results|rows|dots|counts)"
+        r"(?:.*, )?(?:[Aa]bout )?how many (?!times|points|ordered pairs|different pairs|results|rows|dots|counts|of the digits)"
         r"|.*\b(number|mean|median|total|deviation|interquartile range) (?:number |the numbers )?"
         rf"of (?!points)[\w ,]*{re.escape(words.items)}\b",
         question,

@@ -453,10 +453,15 @@ SHOWS: dict[str, Callable[[Problem], bool]] = {
     "8.EE.C.8c": _two_unknowns,
     "8.F.B.4": _told_line,
     "8.SP.A.4": lambda p: _says(r"two-way table")(p) and ((_says(r"[Ww]hat percent of")(p) and "/" in _signs(p)) or _cell_left(p)),
-    "7.SP.C.5": lambda p: _compares(p) and _says("(more|less) likely")(p),
+    "7.SP.C.5": lambda p: (
+        (_compares(p) and _says("(more|less) likely")(p))
+        or (p["answer"]["kind"] == "truth" and _says(r"more likely to .+ than to .+\?")(p))
+    ),
     "7.SP.C.7a": lambda p: _probability(p) and _says("is picked (at random|without looking)|equally likely")(p),
     "7.SP.C.7b": lambda p: _probability(p) and _says(r"\bnext\b")(p) and _says("results")(p),
     "7.SP.C.8b": lambda p: _whole(p) and _signs(p) == {"*"} and _says(r"\bpairs of\b.*\?")(p),
+    "7.SP.A.2": lambda p: _says(r"\bsample\b.*\babout how many\b|\bAbout how many .* sample\?")(p) and _signs(p) == {"+", "/", "*"},
+    "7.SP.C.8c": lambda p: _says(r"simulation")(p) and _says(r"how many of the digits.*\?")(p) and _part_of(p, percent=False),
     "7.SP.C.6": lambda p: (
         (_probability(p) and _says("results")(p)) or (_says("about")(p) and _says("expect|predict")(p) and _part_of(p, percent=False))
     ),

@@ -31,6 +31,8 @@ def faults(line: dict[str, Any], texts: Texts) -> Iterator[str]:
     if told is None:
         told = _statistical(line, texts)
     if told is None:
+        told = _likelier(line, texts)
+    if told is None:
         yield "the audit does not know what is to be judged"
     elif told != (answer["value"] == "true"):
         yield f"the rows say {told}"
@@ -47,6 +49,22 @@ def _pairs(line: dict[str, Any], texts: Texts) -> bool | None:
     if solutions(line["relation"]) != (count % 2,):
         return None
     return (count % 2 == 0) == bool(paired)
+
+
+def _likelier(line: dict[str, Any], texts: Texts) -> bool | None:
+    """ "Is a red pin more likely to be knocked down than to be left standing?" """
+    found = re.search(r"more likely to (.+) than to (.+)\?", sentences(line["text"])[-1])
+    if found is None:
+        return None
+    named, words = texts.named(line["text"]), texts.words
+    reach, counts = Reach(named.groups or None, named.trials or None, named.colors or None), []
+    for side in found.groups():
+        forms = [(phrase, name) for name, phrase in (*words.after, *words.base) if name != "set_up"]
+        [measure] = {name for phrase, name in forms if phrase.removeprefix("that ") in side}
+        counts.append(texts.results.total(measure, reach))
+    if solutions(line["relation"]) != (counts[0] - counts[1],):
+        return None
+    return counts[0] > counts[1]
 
 
 def _statistical(line: dict[str, Any], texts: Texts) -> bool | None:

@@ -81,3 +81,39 @@ def none_twice(kinds: int) -> Wrong:
 def order_left_out(kinds: int) -> Wrong:
     """Not in the research catalogue: common practice, no source."""
     return whole(kinds * (kinds + 1) // 2)
+
+
+@slip("K20", "That is how many the sample has. The question asks about all the groups.")
+def total_of_the_sample(total: int) -> Wrong:
+    """Not in the research catalogue: H07, for a sample."""
+    return whole(total)
+
+
+@slip("K21", "That is for one group. The question asks about all the groups.")
+def mean_of_the_sample(mean: int) -> Wrong:
+    """Not in the research catalogue: H07, for a sample."""
+    return whole(mean)
+
+
+@slip("K22", "Find how many for one group first, then for all the groups.")
+def sample_for_each_group(total: int, groups: int) -> Wrong:
+    """Not in the research catalogue: common practice, no source."""
+    return whole(total * groups)
+
+
+@slip("K23", "Those digits stand for the {items} {standing}.")
+def digits_for_the_rest(count: int) -> Wrong:
+    """A03 of the research catalogue, for a simulation."""
+    return whole(count)
+
+
+@slip("K24", "That is how many {items} were {down}. What part of all the {items} is that?")
+def count_for_digits(count: int) -> Wrong:
+    """Not in the research catalogue: common practice, no source."""
+    return whole(count)
+
+
+@slip("K25", "Compare how many were {down} with how many were {standing}.")
+def the_other_is_likelier(verdict: str) -> Wrong:
+    """Not in the research catalogue: common practice, no source."""
+    return verdict

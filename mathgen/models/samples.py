@@ -1,0 +1,103 @@
+"""Samples and simulations: a class estimated from groups drawn at random, digits that stand for results, more likely than not."""
+
+from __future__ import annotations
+
+from mathgen.asks.expression import Ask, Expr, Op, Quantity, Stated, Truth, Value
+from mathgen.exact.demand import Demand
+from mathgen.models.lists import MOST_NUMBERS, list_choices, listed
+from mathgen.models.registry import problem_model
+from mathgen.models.space import AskSpace
+from mathgen.models.view import Spot, TableView
+from mathgen.problems.draft import Draft
+
+_WHOLE, _TRUTH = Demand("whole"), Demand("truth")
+_CHANCE = frozenset({"probability"})
+_FEWEST = 5  # results that say something about chance
+_DIGITS = 10
+
+
+@problem_model(skill="estimate from a sample")
+def sample_estimate(view: TableView) -> AskSpace:
+    """About how many the class knocked down in a trial, going by some of its groups, drawn at random."""
+    groups = view.table.groups if len(view.table.groups) > 4 else ()
+    spots = [Spot(None, (trial,)) for trial in view.table.trials if view.totals.complete(view.scope(Spot(None, (trial,))))]
+    ways = [way for way in list_choices(groups) if way is not None and 3 <= len(way) < min(len(groups), MOST_NUMBERS)]
+
+    def build(spot: Spot, way: tuple[str, ...], color: str | None) -> Draft | None:
+        found = listed(view, spot, way, color)
+        if found is None:
+            return None
+        series, whole = found
+        total, size = sum(map(view.number, series)), len(series)
+        estimate = total // size * len(groups)
+        # A mean of one pin is little to go by; a sample that is half the class is doubled without a mean.
+        if total % size or total <= size or 2 * size == len(groups) or view.count("down", spot, color) == total:
+            return None
+        drawn, everybody = Stated(size, "in the sample"), Stated(len(groups), "groups")
+        return Draft(
+            ask=Ask(Value(Op("*", (Op("/", (Op("+", series), drawn)), everybody))), (), _WHOLE),
+            roles={"series": series, "whole": whole, "class": view.quantity("down", spot, color), "drawn": drawn, "groups": everybody},
+            structure="part from rate",
+            slips=(("K20", (total,)), ("K21", (total // size,)), ("K22", (total, len(groups)))),
+            features=frozenset(),
+            must_not_show=(view.scope(spot, color),) if estimate == view.count("down", spot, color) else (),
+        )
+
+    return AskSpace((spots if groups else [], ways, view.colors_or_all), build)
+
+
+@problem_model(skill="simulation by digits")
+def simulation_digits(view: TableView) -> AskSpace:
+    """How many of 10 random digits stand for a pin knocked down, so that a simulation is as likely to knock one down as the class was."""
+    spots = [spot for spot in view.spots if len(spot.trials or view.table.trials) > 1]
+
+    def build(spot: Spot, color: str | None) -> Draft | None:
+        whole, part = view.quantity("set_up", spot, color), view.quantity("down", spot, color)
+        n, k = view.number(whole), view.number(part)
+        if n < _FEWEST or n == _DIGITS or k in (0, n) or 2 * k == n or _DIGITS * k % n:
+            return None
+        digits = Stated(_DIGITS, "digits")
+        return Draft(
+            ask=Ask(Value(Op("*", (Op("/", (part, whole)), digits))), (), _WHOLE),
+            roles={"part": part, "whole": whole, "digits": digits},
+            structure="part from rate",
+            slips=(("K23", (_DIGITS * (n - k) // n,)), ("K01", (_DIGITS,)), *((("K24", (k,)),) if k < _DIGITS else ())),
+            features=_CHANCE,
+            sets=(n,),
+            unit=False,
+        )
+
+    return AskSpace((spots, view.colors_or_all), build)
+
+
+@problem_model(skill="more likely than not")
+def more_likely_than_not(view: TableView) -> AskSpace:
+    """Whether a pin is more likely to be knocked down than to be left standing, or the other way round."""
+    spots = [spot for spot in view.spots if len(spot.trials or view.table.trials) > 1]
+
+    def build(spot: Spot, color: str | None, falls: bool) -> Draft | None:
+        whole, part = view.quantity("set_up", spot, color), view.quantity("down", spot, color)
+        n, k = view.number(whole), view.number(part)
+        # About as likely as not is no answer to go by: at least a tenth away from a half.
+        if n < _FEWEST or k in (0, n) or 10 * abs(2 * k - n) < 2 * n:
+            return None
+        rest: Expr = Op("-", (whole, part))
+        left, right = (part, rest) if falls else (rest, part)
+        so = (2 * k > n) == falls
+        standing = Quantity("standing", whole.scope)
+        return Draft(
+            ask=Ask(Truth(left, ">", right), (), _TRUTH),
+            roles={
+                "part": part,
+                "whole": whole,
+                "one": part if falls else standing,
+                "other": standing if falls else part,
+            },
+            structure="is it so",
+            slips=(("K25", ("false" if so else "true",)),),
+            features=_CHANCE,
+            sets=(n,),
+            unit=False,
+        )
+
+    return AskSpace((spots, view.colors_or_all, (True, False)), build)

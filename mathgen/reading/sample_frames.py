@@ -1,0 +1,46 @@
+"""Rules for sentences about samples drawn at random, simulations by digits, and what is more likely than not."""
+
+from __future__ import annotations
+
+from mathgen.reading.chart import Rule, rule
+from mathgen.reading.facts import Claims
+from mathgen.reading.meaning import Digits, Sample
+from mathgen.reading.noun_phrases import always, measured, what
+from mathgen.reading.tokens import Number
+from mathgen.reading.wanted import AllGroups, LikelierThan, StandFor
+
+
+def _sample(size: Number, groups: Number) -> Claims:
+    return (Sample(size, groups),)
+
+
+RULES: tuple[Rule, ...] = (
+    rule("fact", "a sample of WHOLE of the WHOLE groups was drawn at random", _sample),
+    rule("fact", "these WHOLE groups were drawn at random from WHOLE groups", _sample),
+    rule(
+        "fact",
+        "the WHOLE groups are a population , and WHOLE of the groups are a random sample",
+        lambda groups, size: _sample(size, groups),
+    ),
+    rule("fact", "in the sample , <clause>", lambda claims: claims),
+    rule("by_sample", "going by this sample", always(None)),
+    rule("all_groups", "about how many <things> did all the groups <outcome_base>", lambda c, m: AllGroups(m, what(c))),
+    rule("ask", "<by_sample> , <all_groups>", lambda _, question: question),
+    rule("ask", "<all_groups> , <by_sample>", lambda question, _: question),
+    # simulations
+    rule("fact", "a simulation uses WHOLE random digits , each as likely as the others", lambda number: (Digits(number),)),
+    rule("fact", "in a simulation , one of WHOLE digits comes up at random for each ITEM", lambda number, _: (Digits(number),)),
+    rule(
+        "stand_for",
+        "how many of the digits should stand for (a|an) <thing> <that_outcome>",
+        lambda c, m: StandFor(measured(m, "down", "standing"), what(c)),
+    ),
+    rule("ask", "<stand_for>", lambda question: question),
+    rule("ask", "<going_by> , <stand_for>", lambda _, question: question),
+    # more likely than not
+    rule(
+        "chance",
+        "is (a|an) <thing> more likely to <be_done> than to <be_done>",
+        lambda c, one, other: LikelierThan(measured(one, "down", "standing"), measured(other, "down", "standing"), what(c)),
+    ),
+)

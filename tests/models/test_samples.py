@@ -1,0 +1,65 @@
+"""Samples and simulations: each model by hand on small tables, and what no draft of theirs may be."""
+
+from __future__ import annotations
+
+import pytest
+
+from mathgen.asks.expression import Ask, Op, Stated, Truth, Value
+from mathgen.exact.demand import Demand
+from mathgen.proof.record import proved
+from tests.models.asked import every_draft, problem, quantity, worked
+from tests.tables import table
+
+WHOLE, TRUTH = Demand("whole"), Demand("truth")
+NAMES = ("Owls", "Herons", "Kites", "Wrens", "Swifts")
+CLASS = table({"red": 9}, {(name, 1): (down,) for name, down in zip(NAMES, (8, 3, 7, 2, 5), strict=True)})
+SAMPLE = tuple(quantity("down", name, (1,), "red") for name in ("Owls", "Herons", "Kites"))  # 8, 3, 7
+TWICE = table({"red": 10}, {("Owls", 1): (6,), ("Owls", 2): (8,)})
+SET_UP, DOWN = quantity("set_up", "Owls", None, "red"), quantity("down", "Owls", None, "red")
+
+ROWS = {
+    # model: (table, ask, answer, relation, steps, slips), each worked by hand
+    "sample_estimate": (
+        CLASS,
+        Ask(Value(Op("*", (Op("/", (Op("+", SAMPLE), Stated(3, "in the sample"))), Stated(5, "groups")))), (), WHOLE),
+        "30",
+        "3*x = (8 + 3 + 7)*5",
+        ("8 + 3 + 7 = 18", "18 / 3 = 6", "6 * 5 = 30"),
+        {"K20": "18", "K21": "6", "K22": "90"},
+    ),
+    "simulation_digits": (
+        TWICE,
+        Ask(Value(Op("*", (Op("/", (DOWN, SET_UP)), Stated(10, "digits")))), (), WHOLE),
+        "7",
+        "20*x = 14*10",
+        ("14 / 20 = 14/20", "14/20 * 10 = 7"),
+        {"K23": "3", "K01": "5"},
+    ),
+    "more_likely_than_not": (
+        TWICE,
+        Ask(Truth(DOWN, ">", Op("-", (SET_UP, DOWN))), (), TRUTH),
+        "Yes",
+        "x = 14 - (20 - 14)",
+        ("20 - 14 = 6",),
+        {"K25": "No"},
+    ),
+}
+
+
+@pytest.mark.parametrize("row", ROWS)
+def test_each_model_by_hand(row: str) -> None:
+    results, ask, *expected = ROWS[row]
+    one = problem(row, results, 7, ask)
+    assert proved(one)
+    assert worked(one) == tuple(expected)
+
+
+def test_a_sample_is_never_the_class() -> None:
+    drafts = list(every_draft("sample_estimate", CLASS))
+    assert drafts
+    assert all(3 <= len(draft.roles["series"]) < len(CLASS.groups) for draft in drafts)  # type: ignore[arg-type]
+
+
+def test_about_as_likely_as_not_is_not_asked() -> None:
+    even = table({"red": 10}, {("Owls", 1): (6,), ("Owls", 2): (5,)})
+    assert not list(every_draft("more_likely_than_not", even))
