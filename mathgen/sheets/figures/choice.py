@@ -19,6 +19,7 @@ from mathgen.sheets.figures.part_whole import part_whole
 from mathgen.sheets.figures.pins import pins
 from mathgen.sheets.figures.ratio_table import ratio_table
 from mathgen.sheets.figures.scene import Scene, Support
+from mathgen.sheets.figures.two_way_table import kinds_by_results
 from mathgen.trials.table import TrialTable
 from mathgen.trials.totals import Totals
 
@@ -31,6 +32,7 @@ _MAKERS: dict[str, Callable[[Scene], Support | None]] = {
     "part-whole": part_whole,
     "pins": pins,
     "ratio-table": ratio_table,
+    "two-way-table": kinds_by_results,
 }
 _YOUNG = 3  # up to here a challenge has its figure too
 _LATER = 2  # on a sheet of a grade that the table does not name

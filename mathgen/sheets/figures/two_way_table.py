@@ -4,7 +4,9 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 
-from mathgen.sheets.figures.scene import FigureData
+from mathgen.asks.expression import Op, Quantity, Value
+from mathgen.problems.draft import leaves_of
+from mathgen.sheets.figures.scene import FigureData, Scene, Support
 
 
 def two_way_table(title: str, corner: str, columns: Sequence[str], rows: Sequence[tuple[str, Sequence[int | None]]]) -> FigureData:
@@ -24,3 +26,28 @@ def two_way_table(title: str, corner: str, columns: Sequence[str], rows: Sequenc
         "rows": [{"head": head, "cells": ["" if cell is None else str(cell) for cell in cells]} for head, cells in rows],
         "alt": "",
     }
+
+
+def kinds_by_results(scene: Scene) -> Support | None:
+    """The table of kinds by results of a problem that sorts both ways: empty to fill in, and with every count and total for the key."""
+    goal = scene.problem.ask.goal
+    if not isinstance(goal, Value) or not isinstance(goal.expr, Op):
+        return None
+    counted = [one for one in leaves_of(goal.expr) if isinstance(one, Quantity)]
+    if not counted:
+        return None
+    of, words = counted[0], scene.words
+    one_kind = sorted({color for one in counted for color in one.scope.colors or ()})
+    colors = scene.table.colors
+    kinds: list[tuple[str, tuple[str, ...]]] = [(color, (color,)) for color in colors]
+    if len(one_kind) == 1 and goal.expr.symbol == "-":
+        kinds = [(one_kind[0], (one_kind[0],)), ("others", tuple(color for color in colors if color != one_kind[0]))]
+    rows = [(name, _counts(scene, of, some)) for name, some in (*kinds, ("total", colors))]
+    head = ("Two-way table", "Kind", [str(words["down"]), str(words["standing"]), "total"])
+    return Support(two_way_table(*head, [(name, [None] * len(counts)) for name, counts in rows]), two_way_table(*head, rows))
+
+
+def _counts(scene: Scene, of: Quantity, colors: tuple[str, ...]) -> list[int | None]:
+    scope = of.scope._replace(colors=None if len(colors) == len(scene.table.colors) else colors)
+    down, every = (scene.count(Quantity(measure, scope)) for measure in ("down", "set_up"))
+    return [down, every - down, every]
