@@ -150,7 +150,7 @@ class Working:
             return self._quotient(_whole(total), _whole(count))
         # By the grade that asks for a mean, pupils divide on into tenths: 13 / 4 = 3.25, not 13/4 first.
         self.line(f"{total} / {count}", decimal)
-        return Number(total, count, decimal)
+        return _whole(total // count) if total % count == 0 else Number(total, count, decimal)
 
     def _mean_of_parts(self, numbers: list[Number], bottom: int) -> Number:
         """The mean of decimals."""

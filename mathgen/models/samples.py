@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from mathgen.asks.expression import Ask, Expr, Op, Quantity, Stated, Truth, Value
+from mathgen.asks.expression import Ask, Expr, Op, Quantity, Stat, Stated, Truth, Value
 from mathgen.exact.demand import Demand
 from mathgen.models.lists import MOST_NUMBERS, list_choices, listed
 from mathgen.models.registry import problem_model
@@ -10,7 +10,7 @@ from mathgen.models.space import AskSpace
 from mathgen.models.view import Spot, TableView
 from mathgen.problems.draft import Draft
 
-_WHOLE, _TRUTH = Demand("whole"), Demand("truth")
+_ANY, _WHOLE, _TRUTH = Demand("any"), Demand("whole"), Demand("truth")
 _CHANCE = frozenset({"probability"})
 _FEWEST = 5  # results that say something about chance
 _DIGITS = 10
@@ -101,3 +101,73 @@ def more_likely_than_not(view: TableView) -> AskSpace:
         )
 
     return AskSpace((spots, view.colors_or_all, (True, False)), build)
+
+
+@problem_model(skill="sample and population")
+def sample_and_population(view: TableView) -> AskSpace:
+    """How much greater or less the mean of a random sample is than the mean of the population: both in tenths at the most."""
+    groups = view.table.groups if 3 < len(view.table.groups) <= MOST_NUMBERS else ()
+    spots = [Spot(None, (trial,)) for trial in view.table.trials if view.totals.complete(view.scope(Spot(None, (trial,))))]
+    ways = [way for way in list_choices(groups) if way is not None and 3 <= len(way) < len(groups)]
+
+    def build(spot: Spot, way: tuple[str, ...], color: str | None) -> Draft | None:
+        drawn, everybody = listed(view, spot, way, color), listed(view, spot, groups, color)
+        if drawn is None or everybody is None:
+            return None
+        sample, population = drawn[0], everybody[0]
+        some, total = sum(map(view.number, sample)), sum(map(view.number, population))
+        size, count = len(sample), len(groups)
+        # Means in tenths at the most, both over 1, and not the same; the gap is neither of them.
+        if 10 * some % size or 10 * total % count or some <= size or total <= count:
+            return None
+        gap = abs(some * count - total * size)
+        if gap in (0, some * count, total * size):
+            return None
+        means = Stat("mean", sample), Stat("mean", population)
+        return Draft(
+            ask=Ask(Value(Op("-", means if some * count > total * size else means[::-1])), (), _ANY),
+            roles={
+                "sample": sample,
+                "population": population,
+                "whole": everybody[1],
+                "groups": Stated(len(groups), "groups"),
+                "greater": "greater" if some * count > total * size else "less",
+            },
+            structure="statistic",
+            slips=(("K26", (some, size)), ("K27", (total, count)), ("K28", (total - some,))),
+            features=frozenset({"mean_median_iqr_mad"}),
+            shown_as=Demand("decimal"),
+            unit=False,
+        )
+
+    return AskSpace((spots if groups else [], ways, view.colors_or_all), build)
+
+
+@problem_model(skill="model against results")
+def model_against_results(view: TableView) -> AskSpace:
+    """How many more or fewer of a color fell than a model predicts in which each color is as likely as any other."""
+    colors = view.table.colors if 2 < len(view.table.colors) <= MOST_NUMBERS else ()
+    spots = [spot for spot in view.spots if len(spot.trials or view.table.trials) > 1]
+
+    def build(spot: Spot, color: str) -> Draft | None:
+        whole, part = view.quantity("down", spot), view.quantity("down", spot, color)
+        n, k, kinds = view.number(whole), view.number(part), len(colors)
+        predicted = n // kinds
+        gap = abs(k - predicted)
+        if n % kinds or gap < 2 or k == 0 or gap in (k, predicted):
+            return None
+        model = Op("/", (whole, Stated(kinds, "kinds")))
+        return Draft(
+            ask=Ask(Value(Op("-", (part, model) if k > predicted else (model, part))), (), _WHOLE),
+            roles={
+                "part": part,
+                "whole": whole,
+                "kinds": Stated(kinds, "kinds"),
+                "more": "more" if k > predicted else "fewer",
+            },
+            structure="difference unknown",
+            slips=(("K29", (predicted,)), ("K30", (n - k,))),
+            features=_CHANCE,
+        )
+
+    return AskSpace((spots, colors), build)

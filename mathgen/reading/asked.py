@@ -50,6 +50,8 @@ Kind = Literal[
     "is statistical",
     "sample",
     "simulation",
+    "sample gap",
+    "model gap",
     "likelier",
     "which list",
     "mean or median",

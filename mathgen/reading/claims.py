@@ -23,6 +23,7 @@ from mathgen.reading.meaning import (
     Classes,
     Count,
     Digits,
+    Drawn,
     EachTrial,
     EqualFraction,
     EquationIs,
@@ -74,6 +75,7 @@ from mathgen.reading.meaning import (
     Times,
     TotalWas,
     TrialCount,
+    UniformModel,
     Wondered,
 )
 from mathgen.reading.mentions import DIMENSIONS, Dimension
@@ -82,7 +84,7 @@ from mathgen.reading.pairs import in_boxes, in_pairs
 from mathgen.reading.points import classes, one_set, same_points, same_racks
 from mathgen.reading.proportional import grid, growing, proportional
 from mathgen.reading.rates import same_ratio
-from mathgen.reading.samples import digits, sample
+from mathgen.reading.samples import digits, drawn, sample, uniform_model
 from mathgen.reading.score_lines import goal_score, one_line, starting_scores
 from mathgen.reading.scoring import bonus_points, equation_is, letter_is, points_each, rule_is, score_is
 from mathgen.reading.spread import box_plot, recorded
@@ -390,6 +392,8 @@ _TAKE = {
     Wondered: wondered,
     Sample: sample,
     Digits: digits,
+    Drawn: drawn,
+    UniformModel: uniform_model,
     Recorded: recorded,
     Series: _series,
     More: _more,

@@ -306,6 +306,19 @@ class Sample(NamedTuple):
     groups: Number
 
 
+class Drawn(NamedTuple):
+    """ "The Owls, the Kites, and the Wrens are a random sample from the population of 6 groups." """
+
+    groups: tuple[Label, ...]
+    number: Number
+
+
+class UniformModel(NamedTuple):
+    """ "In a model, each of 3 kinds is equally likely." """
+
+    number: Number
+
+
 class Digits(NamedTuple):
     """ "A simulation uses 10 random digits." """
 
@@ -488,6 +501,6 @@ Claim = (
     | PartOf | NextGoal | TheFraction | EqualFraction
     | RuleIs | EquationIs | LetterIs | PointsEach | BonusPoints | ScoreIs
     | StartingScores | OneLine | GoalScore
-    | OtherRow | Wondered | Sample | Digits
+    | OtherRow | Wondered | Sample | Digits | Drawn | UniformModel
     | SamePoints | SameRacks | OneSet | Classes | LetterEquation | LetterFor | TheExpression | InBoxes
 )  # fmt: skip

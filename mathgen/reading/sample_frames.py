@@ -4,10 +4,10 @@ from __future__ import annotations
 
 from mathgen.reading.chart import Rule, rule
 from mathgen.reading.facts import Claims
-from mathgen.reading.meaning import Digits, Sample
+from mathgen.reading.meaning import Digits, Drawn, Mark, Sample, Series, UniformModel
 from mathgen.reading.noun_phrases import always, measured, what
 from mathgen.reading.tokens import Number
-from mathgen.reading.wanted import AllGroups, LikelierThan, StandFor
+from mathgen.reading.wanted import AllGroups, LikelierThan, MeanGap, StandFor, ThanModel
 
 
 def _sample(size: Number, groups: Number) -> Claims:
@@ -27,6 +27,24 @@ RULES: tuple[Rule, ...] = (
     rule("all_groups", "about how many <things> did all the groups <outcome_base>", lambda c, m: AllGroups(m, what(c))),
     rule("ask", "<by_sample> , <all_groups>", lambda _, question: question),
     rule("ask", "<all_groups> , <by_sample>", lambda question, _: question),
+    rule(
+        "fact",
+        "<groups> are a random sample from the population of WHOLE groups",
+        lambda groups, number: (Drawn(groups, number),),
+    ),
+    rule(
+        "fact",
+        "all the groups <past> <numbers> <things> <when>",
+        lambda m, numbers, c, when: (Series(m, what(c, Mark("all"), when), numbers),),
+    ),
+    rule("more_or_less", "greater", always(True)),
+    rule("more_or_less", "less", always(False)),
+    rule("ask", "how much <more_or_less> is the mean of the sample than the mean of the population", MeanGap),
+    rule("ask", "by how much is the mean of the sample <more_or_less> than the mean of the population", MeanGap),
+    # a model in which all kinds are equally likely
+    rule("fact", "in a model , each of WHOLE kinds is equally likely", lambda number: (UniformModel(number),)),
+    rule("fact", "a model has WHOLE equally likely kinds of ITEM", lambda number, _: (UniformModel(number),)),
+    rule("ask", "how many <sign> <things> <fell> than the model predicts", lambda sign, c, m: ThanModel(m, c, sign)),
     # simulations
     rule("fact", "a simulation uses WHOLE random digits , each as likely as the others", lambda number: (Digits(number),)),
     rule("fact", "in a simulation , one of WHOLE digits comes up at random for each ITEM", lambda number, _: (Digits(number),)),

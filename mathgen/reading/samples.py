@@ -2,12 +2,13 @@
 
 from __future__ import annotations
 
-from mathgen.asks.expression import Op, Quantity, Stated, Truth, Value
-from mathgen.reading.asked import TRUTH, WHOLE, Asked
-from mathgen.reading.meaning import Digits, Sample
+from mathgen.asks.expression import Op, Quantity, Stat, Stated, Truth, Value
+from mathgen.reading.asked import ANY, TRUTH, WHOLE, Asked
+from mathgen.reading.evaluate import evaluate
+from mathgen.reading.meaning import Digits, Drawn, Mark, Np, Sample, UniformModel
 from mathgen.reading.tokens import NotRead
 from mathgen.reading.told import Fact, Told
-from mathgen.reading.wanted import AllGroups, LikelierThan, StandFor
+from mathgen.reading.wanted import AllGroups, LikelierThan, MeanGap, StandFor, ThanModel
 from mathgen.scenario.words import Scenario
 
 
@@ -71,3 +72,65 @@ def likelier_than(question: LikelierThan, told: Told, _: Scenario) -> Asked:
     scope = told.scope(question.np)
     one, other = Quantity(question.one, scope), Quantity(question.other, scope)
     return Asked("likelier", Truth(one, ">", other), TRUTH, (one, other, Quantity("set_up", scope)))
+
+
+def drawn(told: Told, claim: Drawn) -> None:
+    """Keep which groups are the sample.
+
+    Raises:
+        NotRead: two samples, or the table has another number of groups.
+    """
+    every = told.mentions.every("groups")
+    if told.drawn is not None or claim.number.value != len(every) or not set(claim.groups) < set(every):
+        raise NotRead(f"the table has {len(every)} groups, or it is not clear which are the sample")
+    told.drawn = claim
+    told.open["drawn"] = "the sample"
+    told.facts.append(Fact(Stated(len(every), "groups"), claim.number.text))
+
+
+def mean_gap(question: MeanGap, told: Told, _: Scenario) -> Asked:
+    if told.drawn is None:
+        raise NotRead("no sample is told of")
+    every = told.mentions.every("groups")
+    if told.lists:
+        [population] = told.lists if len(told.lists) == 1 else [()]
+    else:
+        looks = [look for look in told.seen if look.measure is not None and look.np.groups == Mark("all")]
+        if len(looks) != 1:
+            raise NotRead("it is not said which numbers are meant")
+        [look] = looks
+        population = tuple(told.quantity(look.measure or "down", look.np._replace(groups=(group,))) for group in every)
+    if tuple(one.scope.groups for one in population) != tuple((group,) for group in every):
+        raise NotRead("it is not said what the population is")
+    sample = tuple(one for one in population if set(one.scope.groups or ()) <= set(told.drawn.groups))
+    means = Stat("mean", sample), Stat("mean", population)
+    goal = Op("-", means if question.greater else means[::-1])
+    if evaluate(goal, told.counts) <= 0:
+        raise NotRead("the mean of the sample is not on that side")
+    return Asked("sample gap", Value(goal), ANY, population, ("drawn",))
+
+
+def uniform_model(told: Told, claim: UniformModel) -> None:
+    """Keep how many kinds are equally likely.
+
+    Raises:
+        NotRead: two models, or the table has another number of kinds.
+    """
+    every = told.mentions.every("colors")
+    if told.uniform is not None or claim.number.value != len(every):
+        raise NotRead(f"the table has {len(every)} kinds, not {claim.number.text}")
+    told.uniform = claim
+    told.open["model"] = "the model"
+    told.facts.append(Fact(Stated(len(every), "kinds"), claim.number.text))
+
+
+def than_model(question: ThanModel, told: Told, _: Scenario) -> Asked:
+    if told.uniform is None or not isinstance(question.color, tuple):
+        raise NotRead("no model is told of, or it is not said which kind is meant")
+    whole = told.quantity(question.measure, Np(None, None, Mark("all")))
+    part = told.quantity(question.measure, Np(None, None, question.color))
+    model = Op("/", (whole, Stated(len(told.mentions.every("colors")), "kinds")))
+    goal = Op("-", (part, model) if question.sign > 0 else (model, part))
+    if len(question.color) > 1 or evaluate(goal, told.counts) <= 0:
+        raise NotRead("the results are not on that side of the model")
+    return Asked("model gap", Value(goal), WHOLE, (part, whole), ("model",))

@@ -49,6 +49,10 @@ def in_words(reading: Reading, table: TrialTable, scenario: Scenario) -> str:
             sentence = f"Find which is {'greater' if asked.sign > 0 else 'less'}, the mean or the median of {'; '.join(number)}."
         case "sample":
             sentence = f"Estimate for all the groups from a sample: {'; '.join(number[:-1])}."
+        case "sample gap":
+            sentence = f"Find how far the mean of a sample is from the mean of all: {'; '.join(number)}."
+        case "model gap":
+            sentence = f"Find how far {number[0]} is from an equal share of {number[1]} among {stated['kinds']} kinds."
         case "simulation":
             sentence = f"Find how many of {stated['digits']} digits are as large a part as {number[0]} of {number[1]}."
         case "likelier":

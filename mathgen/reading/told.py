@@ -14,6 +14,7 @@ from mathgen.reading.meaning import (
     BoxPlot,
     Classes,
     Digits,
+    Drawn,
     EqualFraction,
     EquationIs,
     GoalMean,
@@ -48,6 +49,7 @@ from mathgen.reading.meaning import (
     ShareOut,
     Terms,
     TheExpression,
+    UniformModel,
     Wondered,
 )
 from mathgen.reading.mentions import DIMENSIONS, Dimension, Mentions
@@ -136,6 +138,8 @@ class Told:
     wondered: Wondered | None = None
     sample: Sample | None = None
     digits: Digits | None = None
+    drawn: Drawn | None = None
+    uniform: UniformModel | None = None
     recorded: dict[str, Stated] = field(default_factory=dict)  # how many groups, trials and kinds results were written down for
     one_for: list[str] = field(default_factory=list)
     picked: Quantity | None = None  # from which one is picked at random

@@ -316,6 +316,20 @@ class LikelierThan(NamedTuple):
     np: Np
 
 
+class MeanGap(NamedTuple):
+    """ "How much greater is the mean of the sample than the mean of the population?" """
+
+    greater: bool
+
+
+class ThanModel(NamedTuple):
+    """ "How many more red pins were knocked down than the model predicts?" """
+
+    measure: Measure
+    color: Labels
+    sign: int
+
+
 class WhichList(NamedTuple):
     """ "Which group had the greater range?": of two lists, one for each group or trial."""
 
@@ -511,6 +525,8 @@ Question = (
     | BoxPart
     | OtherThan
     | WhichList
+    | MeanGap
+    | ThanModel
     | AllGroups
     | StandFor
     | LikelierThan

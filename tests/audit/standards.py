@@ -308,6 +308,11 @@ def _digits_divided(line: Problem) -> tuple[int, int] | None:
     return None if found is None or found[0] != "/" else (len(str(found[1])), len(str(found[3])))
 
 
+def _against_model(line: Problem) -> bool:
+    """How far a count is from an equal share of all, which a model of equally likely kinds predicts."""
+    return {"/", "-"} <= _signs(line) <= {"/", "-", "+"} and _says(r"equally likely")(line) and _says(r"than the model predicts\?")(line)
+
+
 def _cell_left(line: Problem) -> bool:
     """A cell of a two-way table that the totals and the other row leave: three differences, asked of the other things."""
     return _signs(line) == {"-"} and steps_taken(_lines(line)) == 3 and _says(r"\bother\b.*\?")(line)
@@ -458,7 +463,8 @@ SHOWS: dict[str, Callable[[Problem], bool]] = {
         or (p["answer"]["kind"] == "truth" and _says(r"more likely to .+ than to .+\?")(p))
     ),
     "7.SP.C.7a": lambda p: _probability(p) and _says("is picked (at random|without looking)|equally likely")(p),
-    "7.SP.C.7b": lambda p: _probability(p) and _says(r"\bnext\b")(p) and _says("results")(p),
+    "7.SP.A.1": _says(r"mean of the sample (greater |less )?than the mean of the population\?"),
+    "7.SP.C.7b": lambda p: _against_model(p) or (_probability(p) and _says(r"\bnext\b")(p) and _says("results")(p)),
     "7.SP.C.8b": lambda p: _whole(p) and _signs(p) == {"*"} and _says(r"\bpairs of\b.*\?")(p),
     "7.SP.A.2": lambda p: _says(r"\bsample\b.*\babout how many\b|\bAbout how many .* sample\?")(p) and _signs(p) == {"+", "/", "*"},
     "7.SP.C.8c": lambda p: _says(r"simulation")(p) and _says(r"how many of the digits.*\?")(p) and _part_of(p, percent=False),

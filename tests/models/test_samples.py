@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import pytest
 
-from mathgen.asks.expression import Ask, Op, Stated, Truth, Value
+from mathgen.asks.expression import Ask, Op, Stat, Stated, Truth, Value
 from mathgen.exact.demand import Demand
 from mathgen.proof.record import proved
 from tests.models.asked import every_draft, problem, quantity, worked
@@ -14,6 +14,7 @@ WHOLE, TRUTH = Demand("whole"), Demand("truth")
 NAMES = ("Owls", "Herons", "Kites", "Wrens", "Swifts")
 CLASS = table({"red": 9}, {(name, 1): (down,) for name, down in zip(NAMES, (8, 3, 7, 2, 5), strict=True)})
 SAMPLE = tuple(quantity("down", name, (1,), "red") for name in ("Owls", "Herons", "Kites"))  # 8, 3, 7
+EVERYBODY = tuple(quantity("down", name, (1,), "red") for name in NAMES)
 TWICE = table({"red": 10}, {("Owls", 1): (6,), ("Owls", 2): (8,)})
 SET_UP, DOWN = quantity("set_up", "Owls", None, "red"), quantity("down", "Owls", None, "red")
 
@@ -42,6 +43,22 @@ ROWS = {
         "x = 14 - (20 - 14)",
         ("20 - 14 = 6",),
         {"K25": "No"},
+    ),
+    "sample_and_population": (
+        CLASS,
+        Ask(Value(Op("-", (Stat("mean", SAMPLE), Stat("mean", EVERYBODY)))), (), Demand("any")),
+        "1",
+        "(8 + 3 + 7 + 2 + 5)/5 + x = (8 + 3 + 7)/3",
+        ("8 + 3 + 7 = 18", "18 / 3 = 6", "8 + 3 + 7 + 2 + 5 = 25", "25 / 5 = 5", "6 - 5 = 1"),
+        {"K26": "6", "K27": "5", "K28": "7"},
+    ),
+    "model_against_results": (
+        table({"red": 6, "blue": 8, "gold": 9}, {("Owls", 1): (2, 3, 4), ("Owls", 2): (3, 3, 9)}),  # 5 + 6 + 13 = 24
+        Ask(Value(Op("-", (quantity("down", "Owls", None, "gold"), Op("/", (quantity("down", "Owls"), Stated(3, "kinds")))))), (), WHOLE),
+        "5",
+        "24/3 + x = 13",
+        ("24 / 3 = 8", "13 - 8 = 5"),
+        {"K29": "8", "K30": "11"},
     ),
 }
 

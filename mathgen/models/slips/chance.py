@@ -117,3 +117,33 @@ def count_for_digits(count: int) -> Wrong:
 def the_other_is_likelier(verdict: str) -> Wrong:
     """Not in the research catalogue: common practice, no source."""
     return verdict
+
+
+@slip("K26", "That is the mean of the sample. How far is that from the other mean?")
+def mean_of_the_sample_only(total: int, size: int) -> Wrong:
+    """Not in the research catalogue: H07, for a sample and a population."""
+    return over(total, size)
+
+
+@slip("K27", "That is the mean of the population. How far is that from the other mean?")
+def mean_of_the_population_only(total: int, size: int) -> Wrong:
+    """Not in the research catalogue: H07, for a sample and a population."""
+    return over(total, size)
+
+
+@slip("K28", "Compare the means, not the totals.")
+def totals_for_means(gap: int) -> Wrong:
+    """I02 of the research catalogue, where two means are compared."""
+    return whole(gap)
+
+
+@slip("K29", "That is what the model predicts. How far are the results from that?")
+def model_only(count: int) -> Wrong:
+    """Not in the research catalogue: H07, for a model and results."""
+    return whole(count)
+
+
+@slip("K30", "You compared with the other kinds. Compare with what the model predicts.")
+def against_the_other_kinds(count: int) -> Wrong:
+    """Not in the research catalogue: A01, for a model and results."""
+    return whole(count)
