@@ -51,6 +51,7 @@ Kind = Literal[
     "sample",
     "simulation",
     "sample gap",
+    "mean then",
     "model gap",
     "likelier",
     "which list",

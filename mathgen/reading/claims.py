@@ -42,6 +42,7 @@ from mathgen.reading.meaning import (
     More,
     NextGoal,
     NextSet,
+    NextTrial,
     Np,
     OneLine,
     OneMoreTrial,
@@ -79,6 +80,7 @@ from mathgen.reading.meaning import (
     Wondered,
 )
 from mathgen.reading.mentions import DIMENSIONS, Dimension
+from mathgen.reading.one_more import next_trial
 from mathgen.reading.one_whole import equal_fraction, part_of, the_fraction
 from mathgen.reading.pairs import in_boxes, in_pairs
 from mathgen.reading.points import classes, one_set, same_points, same_racks
@@ -393,6 +395,7 @@ _TAKE = {
     Sample: sample,
     Digits: digits,
     Drawn: drawn,
+    NextTrial: next_trial,
     UniformModel: uniform_model,
     Recorded: recorded,
     Series: _series,

@@ -306,6 +306,13 @@ class Sample(NamedTuple):
     groups: Number
 
 
+class NextTrial(NamedTuple):
+    """ "Suppose one more trial brings 5 red pins." """
+
+    number: Number
+    colors: Labels
+
+
 class Drawn(NamedTuple):
     """ "The Owls, the Kites, and the Wrens are a random sample from the population of 6 groups." """
 
@@ -501,6 +508,6 @@ Claim = (
     | PartOf | NextGoal | TheFraction | EqualFraction
     | RuleIs | EquationIs | LetterIs | PointsEach | BonusPoints | ScoreIs
     | StartingScores | OneLine | GoalScore
-    | OtherRow | Wondered | Sample | Digits | Drawn | UniformModel
+    | OtherRow | Wondered | Sample | Digits | Drawn | UniformModel | NextTrial
     | SamePoints | SameRacks | OneSet | Classes | LetterEquation | LetterFor | TheExpression | InBoxes
 )  # fmt: skip

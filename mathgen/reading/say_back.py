@@ -49,6 +49,9 @@ def in_words(reading: Reading, table: TrialTable, scenario: Scenario) -> str:
             sentence = f"Find which is {'greater' if asked.sign > 0 else 'less'}, the mean or the median of {'; '.join(number)}."
         case "sample":
             sentence = f"Estimate for all the groups from a sample: {'; '.join(number[:-1])}."
+        case "mean then":
+            brought, count = stated["in one more trial"], stated["trials"]
+            sentence = f"Find the mean of {count} trials if one more brings {brought}: {'; '.join(number)}."
         case "sample gap":
             sentence = f"Find how far the mean of a sample is from the mean of all: {'; '.join(number)}."
         case "model gap":

@@ -31,6 +31,7 @@ from mathgen.reading.meaning import (
     Mark,
     NextGoal,
     NextSet,
+    NextTrial,
     Np,
     OneLine,
     OneMoreTrial,
@@ -139,6 +140,7 @@ class Told:
     sample: Sample | None = None
     digits: Digits | None = None
     drawn: Drawn | None = None
+    next_trial: NextTrial | None = None
     uniform: UniformModel | None = None
     recorded: dict[str, Stated] = field(default_factory=dict)  # how many groups, trials and kinds results were written down for
     one_for: list[str] = field(default_factory=list)

@@ -316,6 +316,12 @@ class LikelierThan(NamedTuple):
     np: Np
 
 
+class MeanThen(NamedTuple):
+    """ "What would be the mean for all 4 trials?" """
+
+    trials: Number
+
+
 class MeanGap(NamedTuple):
     """ "How much greater is the mean of the sample than the mean of the population?" """
 
@@ -526,6 +532,7 @@ Question = (
     | OtherThan
     | WhichList
     | MeanGap
+    | MeanThen
     | ThanModel
     | AllGroups
     | StandFor

@@ -187,3 +187,21 @@ def answers_differ(verdict: str) -> Wrong:
 def numbers_make_it_statistical(verdict: str) -> Wrong:
     """Not in the research catalogue: common practice, no source."""
     return verdict
+
+
+@slip("I40", "Count the new {trial}, too, when you divide.")
+def new_trial_not_counted(total: int, count: int) -> Wrong:
+    """I15 of this list, where the new number is known."""
+    return over(total, count)
+
+
+@slip("I41", "The mean so far stands for several {trials}. Go back to the total.")
+def mean_of_mean_and_new(total: int, count: int, new: int) -> Wrong:
+    """I05 of the research catalogue, for one more number."""
+    return over(total + new * count, 2 * count)
+
+
+@slip("I42", "That is the mean so far. Add the new {trial}, too.")
+def mean_so_far(total: int, count: int) -> Wrong:
+    """Not in the research catalogue: H07, for one more number."""
+    return over(total, count)
