@@ -130,3 +130,30 @@ def boxes_for_pins(view: TableView) -> AskSpace:
         )
 
     return AskSpace((_at_once(view), view.colors_or_all, _SIZES, _WANTS), build)
+
+
+@problem_model(skill="factors and multiples")
+def equal_rows(view: TableView) -> AskSpace:
+    """Whether pins knocked down make equal rows with none over: whether the number is a multiple of the size of a row."""
+
+    def build(spot: Spot, color: str | None, factor: int, none_over: bool) -> Draft | None:
+        whole = view.quantity("down", spot, color)
+        number = view.number(whole)
+        # For each size that fits, one that does not: yes and no come as often. Two rows at least, or there is nothing to find out.
+        size = factor if none_over else factor + 1
+        if size not in _SIZES or number % factor or (number % size == 0) != none_over or number < _WORTH_DIVIDING or number // size < 2:
+            return None
+        each = Stated(size, "in each group")
+        return Draft(
+            ask=Ask(Truth(whole, "multiple", each), (), _TRUTH),
+            roles={"whole": whole, "size": each},
+            structure="is it so",
+            slips=(
+                ("P14", (size, number)),
+                ("P15", (size, view.number(Quantity("standing", whole.scope)))),
+                ("P16", (size, number)),
+            ),
+            features=frozenset({"multiply_divide"}),
+        )
+
+    return AskSpace((_at_once(view), view.colors_or_all, _SIZES, (True, False)), build)

@@ -46,7 +46,7 @@ Kind = Literal[
     "chance",
     "pairs",
     "recorded",
-    "in boxes",
+    "in boxes", "in equal groups",
     "is statistical",
     "sample",
     "simulation",

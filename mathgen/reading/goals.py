@@ -29,6 +29,7 @@ from mathgen.reading.evaluate import evaluate
 from mathgen.reading.meaning import Np
 from mathgen.reading.told import Told, settled
 from mathgen.reading.wanted import (
+    AllFull,
     AllGroups,
     Blank,
     Boxed,
@@ -82,6 +83,7 @@ from mathgen.reading.wanted import (
     Score,
     SetsDown,
     SetsInAll,
+    Shared,
     StandFor,
     Steeper,
     ThanModel,
@@ -141,6 +143,8 @@ _ASKED = {
     Blank: blanks.blank,
     Paired: pairs.paired,
     Boxed: pairs.boxed,
+    Shared: pairs.shared,
+    AllFull: pairs.all_full,
     Partners: pairs.partners,
     NextCount: going_on.next_count,
     NextSetUp: going_on.next_set_up,

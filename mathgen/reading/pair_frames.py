@@ -7,7 +7,7 @@ from mathgen.reading.facts import Claims
 from mathgen.reading.meaning import InBoxes, InPairs, Labels, Mark
 from mathgen.reading.noun_phrases import Tail, always, measured, what
 from mathgen.reading.tokens import Number
-from mathgen.reading.wanted import Boxed, Paired, Partners
+from mathgen.reading.wanted import AllFull, Boxed, Paired, Partners, Shared
 from mathgen.trials.scope import Measure
 
 Together = tuple[Labels, Measure | None]
@@ -39,6 +39,16 @@ def _boxes(together: Together, box: str, number: Number) -> Claims:
     return (InBoxes(measure, what(colors), number, box),)
 
 
+def _share(together: Together, box: str, number: Number) -> Shared:
+    colors, measure = together
+    return Shared(measure, what(colors), number)
+
+
+def _multiple(colors: Labels, measure: Measure, who: Labels, tail: Tail | None, number: Number) -> Shared:
+    measured(measure, "down", "standing")
+    return Shared(measure, what(colors, who, None if tail is None else tail.trials), number)
+
+
 _BOXES = {"box": "boxes", "bag": "bags", "row": "rows"}
 
 RULES: tuple[Rule, ...] = (
@@ -60,6 +70,14 @@ RULES: tuple[Rule, ...] = (
     rule("ask", "how many <things> are not in a full <box>", lambda colors, box: Boxed("over", box, colors)),
     rule("ask", "how many <boxes> are needed for (these|all) <things>", lambda box, colors: Boxed("needed", box, colors)),
     rule("ask", "how many <boxes> are needed for all of these <things>", lambda box, colors: Boxed("needed", box, colors)),
+    rule("ask", "can <together> be put in equal <boxes> of WHOLE", _share),
+    rule("ask", "is every <box> full", AllFull),
+    rule("ask", "is the number of <things> <that_outcome> <by_whom>? <tail>? a multiple of WHOLE", _multiple),
+    rule(
+        "ask",
+        "is WHOLE a factor of the number of <things> <that_outcome> <by_whom>? <tail>?",
+        lambda number, colors, measure, who, tail: _multiple(colors, measure, who, tail, number),
+    ),
     rule("ask", "does every <thing> have a partner", lambda thing: _partners(thing, True)),
     rule("ask", "is one <thing> without a partner", lambda thing: _partners(thing, False)),
 )

@@ -9,7 +9,7 @@ from mathgen.reading.comparing import covered
 from mathgen.reading.meaning import InBoxes, InPairs, Mark, Np
 from mathgen.reading.tokens import NotRead
 from mathgen.reading.told import Fact, Told, settled
-from mathgen.reading.wanted import Boxed, Paired, Partners
+from mathgen.reading.wanted import AllFull, Boxed, Paired, Partners, Shared
 from mathgen.scenario.words import Scenario
 from mathgen.trials.scope import Measure
 
@@ -72,16 +72,38 @@ def in_boxes(told: Told, claim: InBoxes) -> None:
     told.facts.append(Fact(Stated(int(claim.number.value), "in each group"), claim.number.text))
 
 
-def boxed(question: Boxed, told: Told, _: Scenario) -> Asked:
+def shared(question: Shared, told: Told, _: Scenario) -> Asked:
+    size = Stated(int(question.number.value), "in each group")
+    told.facts.append(Fact(size, question.number.text))
+    whole = together(told, question.measure, question.np)
+    return Asked("in equal groups", Truth(whole, "multiple", size), TRUTH, (whole,))
+
+
+def all_full(question: AllFull, told: Told, scenario: Scenario) -> Asked:
+    claim, np = _put_in(told, question.box)
+    return shared(Shared(claim.measure, np, claim.number), told, scenario)._replace(uses=("boxes",))
+
+
+def _put_in(told: Told, box: str) -> tuple[InBoxes, Np]:
+    """What was put in boxes of a kind.
+
+    Raises:
+        NotRead: nothing was, or it is not said which color.
+    """
     claim = told.in_boxes
-    if claim is None or claim.box != question.box:
-        raise NotRead(f"nothing is put in {question.box}es" if question.box == "box" else f"nothing is put in {question.box}s")
+    if claim is None or claim.box != box:
+        raise NotRead(f"nothing is put in {box}es" if box == "box" else f"nothing is put in {box}s")
     choices = settled(told, claim.np)
     if len(choices) > 1:
         raise NotRead("it is not said which color")
+    return claim, choices[0]
+
+
+def boxed(question: Boxed, told: Told, _: Scenario) -> Asked:
+    claim, np = _put_in(told, question.box)
     if isinstance(question.colors, tuple) and question.colors != claim.np.colors:
         raise NotRead("other colors are put in boxes than are asked for")
     assert question.colors is None or isinstance(question.colors, Mark | tuple)
-    whole = together(told, claim.measure, choices[0])
+    whole = together(told, claim.measure, np)
     goal = QuotientRemainder(whole, Stated(int(claim.number.value), "in each group"), question.want)
     return Asked("in boxes", goal, Demand("quotient_remainder") if question.want == "both" else WHOLE, (whole,), ("boxes",))

@@ -125,6 +125,8 @@ def in_words(reading: Reading, table: TrialTable, scenario: Scenario) -> str:
         case "in pairs":
             assert isinstance(asked.goal, Truth)
             sentence = f"Say whether {number[0]} is {'even' if asked.goal.test == 'multiple' else 'odd'}."
+        case "in equal groups":
+            sentence = f"Say whether {number[0]} is a multiple of {stated['in each group']}."
         case "in boxes":
             assert isinstance(asked.goal, QuotientRemainder)
             what = {"both": "how many are full and what is over", "full": "how many are full", "over": "what is over"}

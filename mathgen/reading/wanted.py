@@ -134,6 +134,20 @@ class Partners(NamedTuple):
     all_have: bool
 
 
+class Shared(NamedTuple):
+    """ "Can all of these red pins be put in equal rows of 4?", "Is the number of red pins knocked down a multiple of 4?" """
+
+    measure: Measure | None  # None where "these" says it
+    np: Np
+    number: Number
+
+
+class AllFull(NamedTuple):
+    """ "Is every box full?": of those that something was put in."""
+
+    box: str
+
+
 class Boxed(NamedTuple):
     """ "How many boxes are full, and how many pins remain?": of those that were put in boxes."""
 

@@ -342,6 +342,15 @@ def _pairs(line: Problem) -> bool:
     return bool(addends[0] == addends[1] and list(addends[2:]) in ([], ["1"]) and value(last.numbers[-1]) <= 20)
 
 
+def _factors_and_multiples(line: Problem) -> bool:
+    """A number from 1 to 100, and whether a one-digit number goes into it with none over."""
+    sizes = [value(given["number"]) for given in line["givens"] if given["quantity"] == "in each group"]
+    if line["answer"]["kind"] != "truth" or len(sizes) != 1:
+        return False
+    asks = _says(r"\bequal rows of \d+\?|\bmultiple of \d+\?|\bIs \d+ a factor of\b|\bIs every box full\?")(line)
+    return 2 <= sizes[0] <= 9 and max(_numbers(line)) <= 100 and asks
+
+
 def _probability(line: Problem) -> bool:
     """A number between 0 and 1, asked for as a probability."""
     return 0 < _exact(line) < 1 and _says(r"\bprobability that\b.*\?")(line)
@@ -409,6 +418,7 @@ SHOWS: dict[str, Callable[[Problem], bool]] = {
     "3.NF.A.1": lambda p: 0 < _exact(p) < 1 and p["answer"]["demands"] == "any" and _says("fraction")(p),
     "3.NF.A.3d": lambda p: _compares(p) and len(_bottoms_compared(p)) == 1,
     "3.NF.A.3b": lambda p: _equal_fraction(p) or _equal_fraction_from_top(p),
+    "4.OA.B.4": _factors_and_multiples,
     "4.OA.A.2": _says("times as many"),
     "4.OA.A.3": lambda p: _whole(p) and steps_taken(_lines(p)) >= 2,
     "4.NF.A.2": lambda p: _compares(p) and _says("fraction")(p),

@@ -27,6 +27,8 @@ def faults(line: dict[str, Any], texts: Texts) -> Iterator[str]:
         yield "the answer stands in the text"
     told = _pairs(line, texts)
     if told is None:
+        told = _shared_out(line, texts)
+    if told is None:
         told = _proportional(line, texts)
     if told is None:
         told = _statistical(line, texts)
@@ -49,6 +51,22 @@ def _pairs(line: dict[str, Any], texts: Texts) -> bool | None:
     if solutions(line["relation"]) != (count % 2,):
         return None
     return (count % 2 == 0) == bool(paired)
+
+
+def _shared_out(line: dict[str, Any], texts: Texts) -> bool | None:
+    """ "... be put in equal rows of 4?", "... a multiple of 4?", "Is 4 a factor of ...?", "Each box holds 4 ... Is every box full?" """
+    asked, text = texts.masked(sentences(line["text"])[-1]), texts.masked(line["text"])
+    found = re.search(r"equal rows of (\d+)\?|a multiple of (\d+)\?|\bIs (\d+) a factor of\b", asked)
+    if found is None and re.search(r"\bIs every box full\?", asked):
+        found = re.search(r"\bEach box holds (\d+) of\b", text)
+    if found is None:
+        return None
+    size = int(next(filter(None, found.groups())))
+    named = texts.named(line["text"])
+    count = texts.results.total("down", Reach(named.groups or None, named.trials or None, named.colors or None))
+    if solutions(line["relation"]) != (count % size,):
+        return None
+    return count % size == 0
 
 
 def _likelier(line: dict[str, Any], texts: Texts) -> bool | None:

@@ -107,3 +107,27 @@ def test_what_is_seen_at_once_and_doubles_are_left_out() -> None:
     """Owls, Trial 1: 3 red and 2 blue pins are 5."""
     goals = [draft.ask.goal for draft in every_draft("odd_or_even", TWO_GROUPS)]
     assert not any(goal.left == Op("+", (RED, BLUE)) for goal in goals)
+
+
+EQUAL_ROWS = {
+    # All 17 pins of Trial 1 are a prime; in Trial 2, the Owls knock down 1 + 3 + 2 = 6, the Herons 2 + 2 + 5 = 9: 15 pins.
+    "fits": (5, "Yes", "x = Mod(15, 5)", ("3 * 5 = 15",)),
+    "one over and more": (6, "No", "x = Mod(15, 6)", ("2 * 6 = 12", "15 - 12 = 3")),
+}
+
+
+@pytest.mark.parametrize(("size", "answer", "relation", "steps"), EQUAL_ROWS.values(), ids=EQUAL_ROWS)
+def test_a_row_of_equal_rows_worked_by_hand(size: int, answer: str, relation: str, steps: tuple[str, ...]) -> None:
+    """4.OA.B.4: whether a number from 1 to 100 is a multiple of a one-digit number."""
+    pins = quantity("down", None, (2,))
+    one = problem("equal_rows", TWO_GROUPS, 4, Ask(Truth(pins, "multiple", each(size)), (), TRUTH))
+    assert worked(one)[:3] == (answer, relation, steps)
+    assert proved(one)
+    assert one.standards == ("4.OA.B.4",)
+
+
+def test_for_each_size_that_fits_one_that_does_not() -> None:
+    """15 pins make rows of 3 and 5, and none of 4 and 6; 17 pins are a prime."""
+    pins = quantity("down", None, (2,))
+    goals = [draft.ask.goal for draft in every_draft("equal_rows", TWO_GROUPS)]
+    assert sorted(goal.right.number for goal in goals if goal.left == pins) == [3, 4, 5, 6]

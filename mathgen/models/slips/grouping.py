@@ -76,3 +76,19 @@ def fills_the_last(over: int, size: int) -> Wrong:
 def one_group_too_many(full: int, over: int, size: int) -> Wrong:
     """Goes past the number, and calls what is missing the remainder."""
     return f"{full + 1} r {size - over}"
+
+
+@slip("P14", "The ones alone do not tell. Divide the whole number.")
+def looks_at_the_ones(size: int, number: int) -> Wrong:
+    return ("false" if number % 10 % size else "true") if number > 9 else None
+
+
+@slip("P15", "The {items} {down} count, not the {items} {standing}.")
+def shares_out_the_standing(size: int, standing: int) -> Wrong:
+    return ("false" if standing % size else "true") if standing else None
+
+
+@slip("P16", "Find whether the smaller number divides the greater number, with none over.")
+def turns_factor_and_multiple_round(size: int, number: int) -> Wrong:
+    """No greater number goes into a smaller one."""
+    return "true" if size % number == 0 else "false"
