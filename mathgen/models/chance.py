@@ -188,3 +188,25 @@ def ordered_pairs(view: TableView) -> AskSpace:
         )
 
     return AskSpace((("kinds", "groups"), ("kinds",)), build)
+
+
+@problem_model(skill="outcomes without putting back")
+def pairs_not_put_back(view: TableView) -> AskSpace:
+    """How many ordered pairs two draws have where the first card is not put back: of kinds, or of groups."""
+    counts = {"kinds": len(view.table.colors), "groups": len(view.table.groups)}
+
+    def build(sort: str) -> Draft | None:
+        count = counts[sort]
+        if not 2 < count <= 12:
+            return None
+        cards = Stated(count, sort)
+        return Draft(
+            ask=Ask(Value(Op("*", (cards, Op("-", (cards, Stated(1, "whole")))))), (), _WHOLE),
+            roles={"cards": cards, "sort": sort},
+            structure="times",
+            slips=(("K31", (count,)), ("K16", (count, count - 1)), *((("K32", (count,)),) if count > 3 else ())),
+            features=_CHANCE,
+            unit=False,
+        )
+
+    return AskSpace((("kinds", "groups"),), build)

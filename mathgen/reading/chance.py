@@ -88,11 +88,14 @@ def choices(told: Told, claim: Choices) -> None:
 
 def pairs(question: Pairs, told: Told, _: Scenario) -> Asked:
     found = dict(told.choices)
-    first, second = ("kinds", "again") if question.same else ("groups", "kinds")
-    if set(found) != {first, second}:
+    first, second = (question.sort, "again") if question.same else ("groups", "kinds")
+    left = ("left",) if question.same and "left" in found else ()  # the first one is not put back
+    if set(found) != {first, second, *left}:
         raise NotRead("it is not said between what to choose")
     one = Stated(found[first], first)
-    other = one if question.same else Stated(found[second], second)
+    other: Expr = one if question.same else Stated(found[second], second)
+    if left:
+        other = Op("-", (one, Stated(1, "whole")))
     goal = Op("*", (one, other))
     assert evaluate(goal, told.counts) > 0  # a table has groups and kinds
-    return Asked("pairs", Value(goal), WHOLE, (), (f"choice of {first}", f"choice of {second}"))
+    return Asked("pairs", Value(goal), WHOLE, (), tuple(f"choice of {sort}" for sort in (first, second, *left)))

@@ -385,9 +385,10 @@ class HowManyRecorded(NamedTuple):
 
 
 class Pairs(NamedTuple):
-    """How many ordered pairs of kinds (``same``), or pairs of a group and a kind, there are."""
+    """How many ordered pairs of kinds, or of groups (``same``), or pairs of a group and a kind, there are."""
 
     same: bool
+    sort: Literal["kinds", "groups"] = "kinds"
 
 
 class UnitRate(NamedTuple):

@@ -80,6 +80,15 @@ ROWS = {
         ("32 - 14 = 18", "18 / 32 = 18/32"),
         {"K09": "14/32", "K03": "18/14", "K13": "1/2", "K02": "2/3"},
     ),
+    "pairs_not_put_back": (
+        SIX_GROUPS,
+        7,
+        Ask(Value(Op("*", (Stated(4, "groups"), Op("-", (Stated(4, "groups"), Stated(1, "whole")))))), (), WHOLE),
+        "12",
+        "x = 4*(4 - 1)",
+        ("4 - 1 = 3", "4 * 3 = 12"),
+        {"K31": "16", "K16": "7", "K32": "6"},
+    ),
     "ordered_pairs": (
         TWO_GROUPS,
         7,

@@ -147,3 +147,15 @@ def model_only(count: int) -> Wrong:
 def against_the_other_kinds(count: int) -> Wrong:
     """Not in the research catalogue: A01, for a model and results."""
     return whole(count)
+
+
+@slip("K31", "The first card is not put back. How many cards are left for the second?")
+def put_back_after_all(count: int) -> Wrong:
+    """Not in the research catalogue: common practice, no source."""
+    return whole(count * count)
+
+
+@slip("K32", "The order counts: red then blue is not blue then red.")
+def order_does_not_count(count: int) -> Wrong:
+    """Not in the research catalogue: common practice, no source."""
+    return whole(count * (count - 1) // 2)
