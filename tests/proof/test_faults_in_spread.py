@@ -26,7 +26,8 @@ def refused(*routes: str) -> set[str]:
     table = read_table("samples/main.csv", ReadOptions()).table
     kept = {one.model for one in build_bank(Desk(table, scenario("ramp")), load("ccss"), (6,), seed=5, per_model=6, report=report)}
     for name in report.failed:
-        assert all(route in name for route in routes), name
+        # On a shadow table the relation's route solves for the others: where two values are compared, its fault shows in the reading.
+        assert not name.startswith((DEVIATION, *HALVES)) or all(route in name for route in routes), name
     return kept & {DEVIATION, *HALVES}
 
 
