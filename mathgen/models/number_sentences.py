@@ -2,15 +2,18 @@
 
 from __future__ import annotations
 
-from mathgen.asks.expression import Ask, Equation, Op, Quantity, Value
+from itertools import permutations
+
+from mathgen.asks.expression import Ask, Equation, Op, Quantity, Truth, Value
 from mathgen.exact.demand import Demand
 from mathgen.models.registry import problem_model
 from mathgen.models.space import AskSpace
 from mathgen.models.stories import Story, adding, one_off, taking
-from mathgen.models.view import TableView
+from mathgen.models.view import Spot, TableView
 from mathgen.problems.draft import Draft
 
 _WHOLE = Demand("whole")
+_TRUTH = Demand("truth")
 _PLACES = ("first", "second")  # of the blank
 
 
@@ -62,3 +65,28 @@ def missing_in_difference(view: TableView) -> AskSpace:
         return _draft(story, blank, "-", slips)
 
     return taking(view, build, _PLACES)
+
+
+@problem_model(skill="true number sentences")
+def true_or_false(view: TableView) -> AskSpace:
+    """Whether 3 + 2 = 5, or 5 = 3 + 2, of three colors of one group in one trial."""
+
+    def build(spot: Spot, colors: tuple[str, str, str], sum_first: bool) -> Draft | None:
+        parts = tuple(view.quantity("down", spot, color) for color in colors)
+        numbers = tuple(map(view.number, parts))
+        a, b, whole = numbers if sum_first else (*numbers[1:], numbers[0])
+        # Near enough that the sum has to be found; one kind of what is false: yes and no come about as often.
+        apart = a + b - whole
+        if 0 in numbers or a == b or abs(apart) > 1 or (apart and (apart > 0) != sum_first):
+            return None
+        addends, other = (parts[:2], parts[2]) if sum_first else (parts[1:], parts[0])
+        sides = (Op("+", addends), other) if sum_first else (other, Op("+", addends))
+        return Draft(
+            ask=Ask(Truth(sides[0], "=", sides[1]), (), _TRUTH),
+            roles={"parts": parts, "one": parts[0], "two": parts[1], "three": parts[2]},
+            structure="is it so",
+            slips=(*(() if sum_first else (("H40", ()),)), ("H41", (a, b, whole)), ("H42", (a, b, whole))),
+            wanted=frozenset({"sum-first" if sum_first else "sum-last"}),
+        )
+
+    return AskSpace((view.group_trials, tuple(permutations(view.table.colors, 3)), (True, False)), build)

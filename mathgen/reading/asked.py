@@ -29,7 +29,7 @@ Kind = Literal[
     "change",
     "next set up",
     "equal fraction",
-    "blank",
+    "blank", "is true",
     "rate",
     "rate carried on",
     "ratio table",

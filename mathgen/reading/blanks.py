@@ -2,12 +2,12 @@
 
 from __future__ import annotations
 
-from mathgen.asks.expression import Expr, Op, Quantity, Value
-from mathgen.reading.asked import WHOLE, Asked
+from mathgen.asks.expression import Expr, Op, Quantity, Truth, Value
+from mathgen.reading.asked import TRUTH, WHOLE, Asked
 from mathgen.reading.evaluate import evaluate
 from mathgen.reading.tokens import NotRead, Number
 from mathgen.reading.told import Told
-from mathgen.reading.wanted import Blank
+from mathgen.reading.wanted import Blank, IsTrue
 from mathgen.scenario.words import Scenario
 
 
@@ -36,6 +36,21 @@ def blank(question: Blank, told: Told, _: Scenario) -> Asked:
     if evaluate(expr, told.counts) <= 0:
         raise NotRead("no count makes the number sentence true")
     return Asked("blank", Value(expr), WHOLE, (known, result))
+
+
+def is_true(question: IsTrue, told: Told, _: Scenario) -> Asked:
+    """Whether both sides of a number sentence are equal: of three counts told of, in the order in which they are told.
+
+    Raises:
+        NotRead: the sentence has other numbers than the words, or in another order.
+    """
+    counts = [fact.expr for fact in told.facts if isinstance(fact.expr, Quantity)]
+    numbers = [number.value for number in question.numbers]
+    if len(told.facts) != len(counts) or [evaluate(count, told.counts) for count in counts] != numbers or len(set(counts)) != len(counts):
+        raise NotRead("the number sentence is about other numbers than the words")
+    first, second, third = counts
+    whole = Truth(Op("+", (first, second)), "=", third) if question.sum_first else Truth(first, "=", Op("+", (second, third)))
+    return Asked("is true", whole, TRUTH, tuple(counts))
 
 
 def _told_as(told: Told, counts: list[Quantity], number: Number) -> Quantity:

@@ -122,6 +122,8 @@ def in_words(reading: Reading, table: TrialTable, scenario: Scenario) -> str:
             sentence = f"Find the least number of {things} that {who} must {base} to reach the goal, after {number[0]}."
         case "change":
             sentence = f"Find the percent {'increase' if asked.sign > 0 else 'decrease'} from {number[0]} to {number[1]}."
+        case "is true":
+            sentence = f"Say whether the number sentence is true, of {'; '.join(number)}."
         case "in pairs":
             assert isinstance(asked.goal, Truth)
             sentence = f"Say whether {number[0]} is {'even' if asked.goal.test == 'multiple' else 'odd'}."

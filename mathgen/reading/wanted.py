@@ -114,6 +114,13 @@ class Blank(NamedTuple):
     result: Number
 
 
+class IsTrue(NamedTuple):
+    """ "Is 3 + 2 = 5 true?", "Is 5 = 3 + 2 true?": the numbers as printed."""
+
+    numbers: tuple[Number, Number, Number]
+    sum_first: bool
+
+
 class OtherNumber(NamedTuple):
     """ "What is the top number of the equal fraction?" """
 

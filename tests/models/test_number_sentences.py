@@ -6,7 +6,7 @@ import re
 
 import pytest
 
-from mathgen.asks.expression import Ask, Equation, Op, Value
+from mathgen.asks.expression import Ask, Equation, Op, Truth, Value
 from mathgen.exact.demand import Demand
 from mathgen.proof.record import proved
 from mathgen.trials.table import TrialTable
@@ -71,3 +71,23 @@ def test_the_blank_stands_in_every_place_but_the_result(model: str):
     sentences = [one.question for one in every_problem(model, TWO_GROUPS, 1)]
     assert {bool(re.search(r"__ [+-]", text)) for text in sentences} == {True, False}
     assert all(text.count("__") == 1 and "= __" not in text for text in sentences)
+
+
+SENTENCES = {
+    # Owls, Trial 1: 3 red, 2 blue, 4 gold; Herons, Trial 1: 4 red, 1 blue, 3 gold.
+    "true": (("Herons", "red", "blue", "gold"), False, "Yes", "x = 4 - (1 + 3)", ("1 + 3 = 4",)),
+    "1 off": (("Owls", "red", "blue", "gold"), True, "No", "x = 3 + 2 - 4", ("3 + 2 = 5",)),
+}
+
+
+@pytest.mark.parametrize("name", SENTENCES)
+def test_a_number_sentence_judged_by_hand(name: str):
+    """1.OA.D.7: whether an equation with one sum, on either side, is true."""
+    (group, *colors), sum_first, *expected = SENTENCES[name]
+    a, b, c = (quantity("down", group, (1,), color) for color in colors)
+    goal = Truth(Op("+", (a, b)), "=", c) if sum_first else Truth(a, "=", Op("+", (b, c)))
+    one = problem("true_or_false", TWO_GROUPS, 1, Ask(goal, (), Demand("truth")))
+    assert list(worked(one)[:3]) == expected
+    assert one.slips
+    assert proved(one)
+    assert one.standards == ("1.OA.D.7",)

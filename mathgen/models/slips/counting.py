@@ -116,3 +116,19 @@ def last_digits_compared(first: str, second: str, a: int, b: int, word: str) -> 
 def other_one_is_chosen(other: str) -> Wrong:
     """Not in the research catalogue: the label that is left when the question is read the wrong way round."""
     return other
+
+
+@slip("H40", "The sum may stand on either side. Both sides must be the same.")
+def wants_the_sum_first() -> Wrong:
+    return "false"
+
+
+@slip("H41", "The sum is 1 off. Add again, then compare.")
+def takes_near_for_equal(a: int, b: int, whole: int) -> Wrong:
+    return "true" if abs(a + b - whole) == 1 else None
+
+
+@slip("H42", "Add again. Count on from the greater number.")
+def counts_the_first_number_too(a: int, b: int, whole: int) -> Wrong:
+    """Counting on from 5 with "5, 6": one too few."""
+    return "true" if a + b - 1 == whole else "false"
