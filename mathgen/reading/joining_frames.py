@@ -60,7 +60,7 @@ RULES: tuple[Rule, ...] = (
     rule("sums", "WHOLE + WHOLE = WHOLE", lambda a, b, c: IsTrue((a, b, c), True)),
     rule("sums", "WHOLE = WHOLE + WHOLE", lambda a, b, c: IsTrue((a, b, c), False)),
     rule("ask", "is <sums> true", lambda question: question),
-    rule("ask", "is it true that <sums>", lambda question: question),
+    rule("ask", "is <sums> a true number sentence", lambda question: question),
     rule("ask", "is the number sentence <sums> true", lambda question: question),
     rule("ask", "what number is missing in <blank>", lambda question: question),
     rule("ask", "what number makes <blank> true", lambda question: question),

@@ -56,10 +56,10 @@ def _pairs(line: dict[str, Any], texts: Texts) -> bool | None:
 
 
 def _number_sentence(line: dict[str, Any]) -> bool | None:
-    """ "Is 3 + 2 = 5 true?", "Is it true that 5 = 3 + 2?": three numbers, in the order in which the facts tell them."""
+    """ "Is 3 + 2 = 5 true?", "Is 5 = 3 + 2 a true number sentence?": three numbers, in the order in which the facts tell them."""
     *facts, asked = sentences(line["text"])
-    found = re.search(r"(\d+) ([+=]) (\d+) ([+=]) (\d+)( true)?\?", asked)
-    if found is None or not re.search(r"\btrue\b", asked) or {found[2], found[4]} != {"+", "="}:
+    found = re.search(r"(\d+) ([+=]) (\d+) ([+=]) (\d+)( true| a true number sentence)\?", asked)
+    if found is None or {found[2], found[4]} != {"+", "="}:
         return None
     numbers = [int(found[place]) for place in (1, 3, 5)]
     if [int(text) for text in re.findall(r"\b(\d+) [a-z]", " ".join(facts))] != numbers:
