@@ -383,7 +383,9 @@ SHOWS: dict[str, Callable[[Problem], bool]] = {
     "1.OA.B.4": lambda p: _story(p, 20) and _unknown_addend(p),
     "1.OA.C.6": lambda p: _story(p, 20),
     "1.OA.D.7": lambda p: (
-        p["answer"]["kind"] == "truth" and _says(r"\d+ (\+ \d+ =|= \d+ \+) \d+( true| a true number sentence)\?")(p) and max(_numbers(p)) <= 20
+        p["answer"]["kind"] == "truth"
+        and _says(r"\d+ (\+ \d+ =|= \d+ \+) \d+( true| a true number sentence)\?")(p)
+        and max(_numbers(p)) <= 20
     ),
     "1.OA.D.8": lambda p: _story(p, 20) and _says(r"(\d+|__) [+-] (\d+|__) = \d+")(p) and p["text"].count("__") == 1,
     "1.NBT.B.3": lambda p: _compares(p) and all(10 <= number <= 99 for number in relation_numbers(p["relation"])),
