@@ -7,7 +7,7 @@ from __future__ import annotations
 
 from sympy import Integer, Rational
 
-from mathgen.asks.expression import Ask, Choice, Expr, Op, Quantity, QuotientRemainder, Stat, Stated, StatName, Truth
+from mathgen.asks.expression import Ask, Choice, Expr, Measured, Op, Quantity, QuotientRemainder, Stat, Stated, StatName, Truth
 from mathgen.trials.totals import Totals
 
 
@@ -27,6 +27,11 @@ def value(expr: Expr, totals: Totals) -> Rational:
     kind = type(expr)
     if kind is Quantity:
         return Integer(totals.total(expr.measure, expr.scope))  # type: ignore[union-attr]
+    if kind is Measured:
+        length = totals.gap(expr.group, expr.trial)  # type: ignore[union-attr]
+        if length is None:
+            raise NoAnswer("nothing was measured there")
+        return length
     if kind is Stated:
         return Integer(expr.number)  # type: ignore[union-attr]
     if kind is Op:

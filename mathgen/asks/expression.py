@@ -1,6 +1,6 @@
 """The expression language of asks.
 
-    leaf   = Quantity(measure, scope) | Stated(number) | Unknown
+    leaf   = Quantity(measure, scope) | Measured(column, group, trial) | Stated(number) | Unknown
     expr   = leaf | Op(symbol, exprs) | Stat(name, series) | Ordered(series, place) | Deviation(series, place)
     Fact   = Equation(left, right)
     Goal   = Value(expr) | Ratio(first, second) | Choice(labels, exprs, most) | Truth(left, test, right)
@@ -15,7 +15,7 @@ from __future__ import annotations
 from typing import Literal, NamedTuple
 
 from mathgen.exact.demand import Demand
-from mathgen.trials.scope import Measure, Scope
+from mathgen.trials.scope import Column, Label, Measure, Scope
 
 
 class Quantity(NamedTuple):
@@ -23,6 +23,19 @@ class Quantity(NamedTuple):
 
     measure: Measure
     scope: Scope
+
+
+class Measured(NamedTuple):
+    """A length that the table has for one trial of one group: the space between pins, in inches."""
+
+    column: Column
+    group: str
+    trial: Label
+
+    @property
+    def scope(self) -> Scope:
+        """The results that the length belongs to."""
+        return Scope((self.group,), (self.trial,))
 
 
 class Stated(NamedTuple):
@@ -76,7 +89,7 @@ class Deviation(NamedTuple):
     place: int  # from 0, as the list stands
 
 
-Leaf = Quantity | Stated | Unknown
+Leaf = Quantity | Measured | Stated | Unknown
 Expr = Leaf | Op | Stat | Ordered | Deviation
 
 

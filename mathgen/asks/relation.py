@@ -7,6 +7,7 @@ between the two numbers in the middle. Nothing is worked out here; numbers come 
 from __future__ import annotations
 
 from collections.abc import Callable
+from typing import Any
 
 from mathgen.asks.expression import (
     Ask,
@@ -14,6 +15,7 @@ from mathgen.asks.expression import (
     Deviation,
     Equation,
     Expr,
+    Measured,
     Op,
     Ordered,
     Quantity,
@@ -107,12 +109,12 @@ def _has_unknown(expr: Expr) -> bool:
     return isinstance(expr, Unknown) or (isinstance(expr, Op) and any(map(_has_unknown, expr.args)))
 
 
-def written(equation: Equation, count: Callable[[Quantity], int]) -> str:
-    """The equation in ASCII, quantities as their counts, readable by sympy: ``12*x = 9``."""
+def written(equation: Equation, count: Callable[[Any], Any]) -> str:
+    """The equation in ASCII, quantities as their counts, lengths as fractions of an inch, readable by sympy: ``12*x = 9``."""
     return f"{_text(equation.left, count, 0)} = {_text(equation.right, count, 0)}"
 
 
-def question_in_x(ask: Ask, count: Callable[[Quantity], int]) -> str:
+def question_in_x(ask: Ask, count: Callable[[Any], Any]) -> str:
     """Any ask as an equation in x that sympy reads.
 
     Of a choice, x is the greatest (or least) of the values. Of a statement, x is how far the left is from the right (0 where they are
@@ -143,9 +145,12 @@ def _distance(number: int, total: int, size: int) -> str:
 _BINDS = {"+": 1, "-": 1, "*": 2, "/": 2}
 
 
-def _text(expr: Expr, count: Callable[[Quantity], int], outer: int) -> str:
+def _text(expr: Expr, count: Callable[[Any], Any], outer: int) -> str:
     if isinstance(expr, Quantity):
         return str(count(expr))
+    if isinstance(expr, Measured):
+        length = str(count(expr))
+        return f"({length})" if "/" in length and outer > 1 else length
     if isinstance(expr, Stated):
         return str(expr.number)
     if isinstance(expr, Unknown):

@@ -15,6 +15,7 @@ from mathgen.asks.expression import (
     Choice,
     Equation,
     Expr,
+    Measured,
     Op,
     Quantity,
     QuotientRemainder,
@@ -67,6 +68,15 @@ class CellReader:
         return self._known[quantity]
 
 
+    def length(self, measured: Measured) -> Number:
+        """The length that stands in the rows of one trial of a group, as a mixed number."""
+        found = {row.gap_inches for (group, trial, _), row in self._cells.items() if (group, trial) == (measured.group, measured.trial)}
+        [inches] = found
+        if inches is None:
+            raise TypeError(f"nothing was measured for {measured}")
+        return mixed(int(inches.p), int(inches.q))
+
+
 def _count(row: Row, measure: Measure) -> int:
     if measure == "down":
         return row.down
@@ -91,6 +101,8 @@ class Working:
         kind = type(expr)
         if kind is Quantity:
             return self._count(expr)  # type: ignore[arg-type]
+        if kind is Measured:
+            return self._reader.length(expr)  # type: ignore[arg-type]
         if kind is Stated:
             return _whole(expr.number)  # type: ignore[union-attr]
         if kind is Stat:
@@ -226,16 +238,25 @@ class Working:
         """Numbers over one bottom, ready to be added: 1/4 becomes 3/12, and beside a decimal 0.25; 1 is taken as 12/12."""
         bottom = lcm(*(one.bottom for one in numbers))
         decimals = any("." in one.text for one in numbers)
+        mixed_numbers = any(" " in one.text for one in numbers)  # 7 - 2 1/4: 7 is told as 28/4 as well
         alike = []
         for one in numbers:
             same = _over(one.top * (bottom // one.bottom), bottom)
             decimal = terminating(one.top, one.bottom) if decimals else None
             if decimal is not None:
                 same = same._replace(text=decimal)
-            if one.bottom > 1 and (decimals or one.bottom != bottom):
+            if same.text != one.text and (mixed_numbers or (one.bottom > 1 and (decimals or one.bottom != bottom))):
                 self.line(one.text, same.text)
             alike.append(same)
         return alike
+
+    def _improper(self, number: Number) -> Number:
+        """A mixed number as one fraction: 2 1/4 becomes 9/4."""
+        if " " not in number.text:
+            return number
+        fraction = _over(number.top, number.bottom)
+        self.line(number.text, fraction.text)
+        return fraction
 
     def _rate(self, expr: Op, text: str) -> Number:
         """A rate that the words print: 75% becomes the fraction 75/100, a decimal stays as it is."""
@@ -252,6 +273,7 @@ class Working:
 
     def _product(self, numbers: list[Number]) -> Number:
         top, bottom = 1, 1
+        numbers = [self._improper(one) for one in numbers]
         for one in numbers:
             top, bottom = top * one.top, bottom * one.bottom
         shared = gcd(top, bottom)
@@ -374,12 +396,17 @@ def school_steps(ask: Ask, reader: CellReader, printed: dict[Expr, str]) -> tupl
     elif isinstance(ask.goal.expr, Quantity) or (ask.given and _by_undoing(relation(ask))):
         _isolate(working, relation(ask))
     else:
-        working.finish(working.number(ask.goal.expr), ask.demand)
+        # A length is told as a ruler shows it: 2 2/4 inches are 2 1/2 inches.
+        working.finish(working.number(ask.goal.expr), Demand("mixed") if _of_lengths(ask.goal.expr) else ask.demand)
     if ask.demand.form == "whole" and ask.demand.places is not None and not working.lines and isinstance(ask.goal, Value):
         # A number that the words give and that is only to be rounded: nothing is worked out.
         given = working.number(ask.goal.expr).text
         working.lines.append(f"{given} = {given}")
     return tuple(working.lines)
+
+
+def _of_lengths(expr: Expr) -> bool:
+    return isinstance(expr, Measured) or (isinstance(expr, Op) and any(map(_of_lengths, expr.args)))
 
 
 def _same_bottoms(working: Working, numbers: list[Number]) -> None:
@@ -442,4 +469,4 @@ def _isolate(working: Working, equation: Equation) -> None:
 def _unknown(expr: Expr) -> bool:
     if isinstance(expr, Op):
         return any(map(_unknown, expr.args))
-    return not isinstance(expr, Quantity | Stated | Stat)
+    return not isinstance(expr, Quantity | Measured | Stated | Stat)

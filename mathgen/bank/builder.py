@@ -14,7 +14,7 @@ from typing import Literal, NamedTuple
 from sympy import Rational
 
 from mathgen.asks.evaluate import NoAnswer, answer
-from mathgen.asks.expression import Ask, Expr, Op, Quantity, QuotientRemainder, Stat, Stated, Truth
+from mathgen.asks.expression import Ask, Expr, Measured, Op, Quantity, QuotientRemainder, Stat, Stated, Truth
 from mathgen.asks.relation import question_in_x
 from mathgen.asks.steps import school_steps
 from mathgen.bank.desk import Desk
@@ -23,6 +23,7 @@ from mathgen.bank.key import answer_of, slips_of
 from mathgen.difficulty.levels import level
 from mathgen.difficulty.score import Features, score
 from mathgen.exact.accepted import shown
+from mathgen.exact.forms import mixed
 from mathgen.exact.printed_step import printed_step
 from mathgen.gate.gate import Gate
 from mathgen.gate.signature import Signature
@@ -120,19 +121,20 @@ class Builder:
         desk = self.desk
         leaves = draft.leaves()
         number = desk.view.number
-        numbers = tuple([number(leaf) if type(leaf) is Quantity else leaf for leaf in leaves])
+        numbers = tuple([desk.view.value(leaf) if isinstance(leaf, Quantity | Measured) else leaf for leaf in leaves])
         rates = tuple([rate for _, rate in draft.rates])
         spot = (model.name, outline(draft.ask), draft.features, draft.wanted, rates, draft.sets, text, numbers)
         core = self._cores.get(spot)
         if core is None:
-            printed: dict[Expr, str] = {leaf: "" for leaf in leaves if isinstance(leaf, Quantity)}
+            printed: dict[Expr, str] = {leaf: "" for leaf in leaves if isinstance(leaf, Quantity | Measured)}
             printed.update(draft.rates)
             steps = school_steps(draft.ask, desk.reader, printed)
             # A rate is said instead of the count that it is made from.
             said = [leaf for leaf in leaves if not (rates and isinstance(leaf, Quantity) and leaf.measure != "set_up")]
             counts = {str(number(leaf)) for leaf in said if isinstance(leaf, Quantity)}
             counts.update(str(leaf.number) for leaf in said if isinstance(leaf, Stated))
-            signature = Signature(model.skill, draft.features, tuple(sorted(counts.union(rates))), steps, text, draft.sets)
+            lengths = [mixed(desk.view.length(leaf)) for leaf in leaves if isinstance(leaf, Measured)]
+            signature = Signature(model.skill, draft.features, tuple(sorted(counts.union(rates, lengths))), steps, text, draft.sets)
             # Whether a graph is read is a matter of the words.
             stops = tuple(stop.limit for stop in self.gate.stops(signature) if stop.limit != "graph")
             largest = max((int(count) for count in counts), default=0)
@@ -156,7 +158,7 @@ class Builder:
         self, model: ProblemModel, draft: Draft, frame: Frame, core: _Core, exact: Rational | str, text: str
     ) -> Candidate | Stopped:
         desk = self.desk
-        words = say(frame, draft, desk.speaker, desk.view.number)
+        words = say(frame, draft, desk.speaker, desk.view.value)
         if not self._short_enough(words):
             return Stopped(("words",))
         left_out = to_be_read(draft, words.printed)
@@ -249,7 +251,7 @@ class Builder:
             cells=candidate.cells,
             answer=key,
             steps=tuple(map(Step, candidate.steps)),
-            relation=question_in_x(draft.ask, self.desk.judge.rows.count),
+            relation=question_in_x(draft.ask, self.desk.judge.rows.number),
             givens=candidate.givens,
             slips=slips_of(self.desk, draft, key, {given.number for given in candidate.givens}),
             must_not_show=draft.must_not_show,

@@ -5,7 +5,7 @@ from __future__ import annotations
 import re
 from functools import lru_cache
 
-from mathgen.asks.expression import Choice, Expr, Op, Quantity, Ratio, Truth, Value
+from mathgen.asks.expression import Choice, Expr, Measured, Op, Quantity, Ratio, Truth, Value
 from mathgen.bank.builder import Candidate
 from mathgen.trials.scope import Scope
 
@@ -69,8 +69,8 @@ def same_answer(one: Candidate, other: Candidate) -> bool:
 
 def _same_story(one: Candidate, other: Candidate) -> bool:
     """The same printed numbers of the same things, asked twice."""
-    a = frozenset(given.expr for given in one.givens if isinstance(given.expr, Quantity))
-    b = frozenset(given.expr for given in other.givens if isinstance(given.expr, Quantity))
+    a = frozenset(given.expr for given in one.givens if isinstance(given.expr, Quantity | Measured))
+    b = frozenset(given.expr for given in other.givens if isinstance(given.expr, Quantity | Measured))
     return bool(a) and a == b
 
 

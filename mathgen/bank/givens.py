@@ -7,7 +7,7 @@ from functools import lru_cache
 from sympy import Integer
 
 from mathgen.asks.evaluate import value
-from mathgen.asks.expression import Expr, Op, Quantity, Ratio, Stat, Stated, Value
+from mathgen.asks.expression import Expr, Measured, Op, Quantity, Ratio, Stat, Stated, Value
 from mathgen.bank.desk import Desk
 from mathgen.problems.draft import Draft
 from mathgen.problems.record import Cell, Given
@@ -68,7 +68,7 @@ def _scope(expr: Expr) -> Scope | None:
     """Which results a number covers; for a rate, those of its whole; None for a number that only the words give."""
     if isinstance(expr, Op):
         expr = expr.args[-1] if isinstance(expr.args[-1], Quantity) else expr.args[0]
-    return expr.scope if isinstance(expr, Quantity) else None
+    return expr.scope if isinstance(expr, Quantity | Measured) else None
 
 
 def _cells(desk: Desk, scope: Scope) -> list[Scope]:
@@ -111,6 +111,8 @@ def _named(expr: Expr, scenario: Scenario) -> str:
     """What a number is a number of, in words."""
     if isinstance(expr, Quantity):
         return _kind(expr.scope.colors, scenario.items, scenario.after_noun[expr.measure])
+    if isinstance(expr, Measured):
+        return f"space between {scenario.items} in inches"
     if isinstance(expr, Stated):
         return expr.meaning
     if isinstance(expr, Op) and expr.symbol == "/":

@@ -43,12 +43,19 @@ def answer_of(desk: Desk, draft: Draft, exact: Rational | str, text: str) -> Ans
     if isinstance(exact, str):
         name = name_of(desk, draft, exact)
         return Answer("name", exact, name, name, tuple(dict.fromkeys((name, exact))), demand, _comparison(desk, draft))
-    unit = draft.unit if isinstance(draft.unit, str) else (said.item if exact == 1 else said.items) if draft.unit else ""
+    unit = _unit(draft.unit, exact) if isinstance(draft.unit, str) else (said.item if exact == 1 else said.items) if draft.unit else ""
     display = f"{text} {unit}".rstrip()
     forms = tuple(dict.fromkeys((text, *accepted(exact, demand, draft.over))))
+    if draft.unit == "inches":
+        forms = tuple(form for form in forms if not form.endswith("%"))  # a length is no share
     if isinstance(draft.ask.goal, Ratio):
         return Answer("ratio", exact, text, display, forms, demand)
     return Answer("number", exact, text, display, forms, demand, _in_order(desk, draft.ask) or _because(exact, text, demand))
+
+
+def _unit(unit: str, number: Rational) -> str:
+    """More than one of a unit; up to 1 inch it is "inch"."""
+    return "inch" if unit == "inches" and number <= 1 else unit
 
 
 def _in_order(desk: Desk, ask: Ask) -> str:

@@ -245,6 +245,8 @@ def _holds(condition: str, signature: Signature) -> bool:
     if bound in ("past", "within") and number.isdigit():
         largest, most = largest_of(work(signature)), int(number)
         return largest > most if bound == "past" else 0 < largest <= most
+    if condition == "mixed numbers":
+        return any(number.kind == "mixed" for number in work(signature).givens)
     if condition == "three addends":
         return longest_sum(work(signature).steps)[0] > 2
     if condition == "several two-digit addends":

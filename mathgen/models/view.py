@@ -4,9 +4,11 @@ from __future__ import annotations
 
 from functools import cached_property
 from itertools import pairwise
-from typing import NamedTuple
+from typing import Any, NamedTuple
 
-from mathgen.asks.expression import Quantity
+from sympy import Rational
+
+from mathgen.asks.expression import Measured, Quantity
 from mathgen.trials.scope import Label, Measure, Scope
 from mathgen.trials.totals import Totals
 
@@ -33,6 +35,31 @@ class TableView:
     def number(self, quantity: Quantity) -> int:
         """The value of a quantity."""
         return self.totals.total(quantity.measure, quantity.scope)
+
+    def length(self, measured: Measured) -> Rational:
+        """The value of a length, in inches.
+
+        Raises:
+            ValueError: there is none.
+        """
+        found = self.totals.gap(measured.group, measured.trial)
+        if found is None:
+            raise ValueError(f"nothing was measured for {measured}")
+        return found
+
+    def value(self, leaf: Quantity | Measured) -> Any:
+        """The count or the length."""
+        return self.length(leaf) if isinstance(leaf, Measured) else self.number(leaf)
+
+    @cached_property
+    def lengths(self) -> tuple[Measured, ...]:
+        """Every length that a ruler of halves, quarters and eighths shows, in table order."""
+        found = []
+        for group, trial in dict.fromkeys((row.group, row.trial) for row in self.table.rows):
+            gap = self.totals.gap(group, trial)
+            if gap is not None and gap > 0 and 8 % gap.q == 0:
+                found.append(Measured("gap", group, trial))
+        return tuple(found)
 
     def scope(self, spot: Spot, color: str | tuple[str, ...] | None = None) -> Scope:
         """The scope of a spot and color, with None wherever it covers everything."""

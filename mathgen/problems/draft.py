@@ -4,11 +4,11 @@ from __future__ import annotations
 
 from typing import NamedTuple
 
-from mathgen.asks.expression import Ask, Expr, Op, Quantity, Stat, Stated, Value
+from mathgen.asks.expression import Ask, Expr, Measured, Op, Quantity, Stat, Stated, Value
 from mathgen.exact.demand import Demand
 from mathgen.trials.scope import Scope
 
-Role = Quantity | Stated | Op | str | tuple[Quantity, ...]
+Role = Quantity | Measured | Stated | Op | str | tuple[Quantity, ...]
 
 
 class Draft(NamedTuple):

@@ -19,6 +19,7 @@ from mathgen.asks.expression import (
     Equation,
     Expr,
     Goal,
+    Measured,
     Ordered,
     Quantity,
     QuotientRemainder,
@@ -62,7 +63,7 @@ def verdict(problem: Problem, rows: RawRows) -> str:
         return f"gives {found}"
     if ask.equals is not None and found != rows.count(ask.equals):
         return f"gives {found}, where the table has {rows.count(ask.equals)}"
-    if problem.relation != question_in_x(ask, rows.count):
+    if problem.relation != question_in_x(ask, rows.number):
         return f"{problem.relation} is not the question's relation"
     return AGREES
 
@@ -105,6 +106,11 @@ def _symbolic(expr: Expr, rows: RawRows) -> Linear:
     kind = type(expr)
     if kind is Quantity:
         return Linear(0, rows.count(expr))  # type: ignore[arg-type]
+    if kind is Measured:
+        length = rows.length(expr)  # type: ignore[arg-type]
+        if length is None:
+            raise NoSolution("nothing was measured there")
+        return Linear(0, length)
     if kind is Stated:
         return Linear(0, expr.number)  # type: ignore[union-attr]
     if kind is Unknown:

@@ -19,6 +19,7 @@ ADDED_UP = ("mean", "mean absolute deviation")  # statistics of which each numbe
 _PAIR = tuple[int, int]
 _NUMBER = re.compile(r"(?:(\d+) )?(\d+)/(\d+)(%?)|(\d+)(?:\.(\d+))?(%?)")
 _OPERATOR = re.compile(r" ([-+*/]) ")
+_MIXED = re.compile(r"\d+ \d+/\d+")
 _PRINTED = re.compile(r"\d+(?:/\d+|\.\d+)?%?")
 
 
@@ -37,7 +38,7 @@ def verdict(problem: Problem) -> str:
 
 def _check(problem: Problem) -> None:
     ask, steps = problem.ask, tuple(step.text for step in problem.steps)
-    in_words = set(_PRINTED.findall(problem.text))
+    in_words = {*_PRINTED.findall(problem.text), *_MIXED.findall(problem.text)}
     for given in problem.givens:
         if given.where == "words" and given.number not in in_words:
             raise NotTrue(f"{given.number} does not stand in the words")

@@ -2,7 +2,11 @@
 
 from __future__ import annotations
 
-from mathgen.asks.expression import Quantity
+from typing import Any
+
+from sympy import QQ
+
+from mathgen.asks.expression import Measured, Quantity
 from mathgen.trials.table import Row, TrialTable
 
 
@@ -20,6 +24,18 @@ class RawRows:
         if quantity not in self._counts:
             self._counts[quantity] = self._add_up(quantity)
         return self._counts[quantity]
+
+    def length(self, measured: Measured) -> Any:
+        """A length in inches, as an element of QQ; None where no row or rows that differ hold it."""
+        lengths = [row.gap_inches for row in self._rows_of.get(measured.group, ()) if row.trial == measured.trial]
+        first = lengths[0] if lengths else None
+        if first is None or any(one != first for one in lengths):
+            return None
+        return QQ(int(first.p), int(first.q))
+
+    def number(self, leaf: Quantity | Measured) -> Any:
+        """The count or the length."""
+        return self.length(leaf) if isinstance(leaf, Measured) else self.count(leaf)
 
     def _add_up(self, quantity: Quantity) -> int:
         groups, trials, colors = quantity.scope

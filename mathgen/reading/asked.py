@@ -56,6 +56,7 @@ Kind = Literal[
     "likelier",
     "which list",
     "mean or median",
+    "length",
 ]
 
 

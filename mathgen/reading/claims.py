@@ -13,9 +13,11 @@ from mathgen.reading.equations import letter_equation, letter_for, the_expressio
 from mathgen.reading.evaluate import evaluate
 from mathgen.reading.fraction_questions import same_in_trials, share_fraction
 from mathgen.reading.going_on import next_goal
+from mathgen.reading.lengths import apart, spaces
 from mathgen.reading.meaning import (
     Against,
     AllTheOthers,
+    Apart,
     BonusPoints,
     BoxPlot,
     Choices,
@@ -69,6 +71,7 @@ from mathgen.reading.meaning import (
     ShareFraction,
     ShareOut,
     Some,
+    Spaces,
     StartingScores,
     TheExpression,
     TheFraction,
@@ -443,6 +446,8 @@ _TAKE = {
     Proportional: proportional,
     Growing: growing,
     Grid: grid,
+    Apart: apart,
+    Spaces: spaces,
 }
 
 

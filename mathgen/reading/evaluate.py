@@ -6,7 +6,21 @@ from itertools import product
 
 from sympy import Integer, Rational
 
-from mathgen.asks.expression import Choice, Deviation, Expr, Goal, Op, Ordered, Quantity, QuotientRemainder, Stat, Stated, Truth, Unknown
+from mathgen.asks.expression import (
+    Choice,
+    Deviation,
+    Expr,
+    Goal,
+    Measured,
+    Op,
+    Ordered,
+    Quantity,
+    QuotientRemainder,
+    Stat,
+    Stated,
+    Truth,
+    Unknown,
+)
 from mathgen.reading.tokens import NotRead
 from mathgen.trials.scope import Label, Measure, Scope
 from mathgen.trials.table import TrialTable
@@ -31,6 +45,7 @@ class Counts:
         for row in table.rows:
             set_up, down = self._cells.get((row.group, row.trial, row.color), (0, 0))
             self._cells[row.group, row.trial, row.color] = (set_up + row.set_up, down + row.down)
+        self._gaps = {(row.group, row.trial, row.gap_inches) for row in table.rows}
         self._totals: dict[tuple[Measure, Scope], int] = {}
 
     def cells(self, scope: Scope) -> list[Cell]:
@@ -59,6 +74,25 @@ class Counts:
         return found
 
 
+    def length(self, measured: Measured) -> Rational:
+        """The space between pins in one trial of a group.
+
+        Raises:
+            NotRead: the table has none there, or several.
+        """
+        found = [gap for group, trial, gap in self._gaps if (group, trial) == (measured.group, measured.trial)]
+        if len(found) != 1 or found[0] is None:
+            raise NotRead("the table has no space between pins there")
+        return found[0]
+
+
+def lengths(expr: Expr) -> list[Measured]:
+    """Every length of the table in an expression."""
+    if isinstance(expr, Measured):
+        return [expr]
+    return [length for part in expr.args for length in lengths(part)] if isinstance(expr, Op) else []
+
+
 def quantities(expr: Expr) -> list[Quantity]:
     """Every quantity of the table in an expression."""
     if isinstance(expr, Quantity):
@@ -76,6 +110,8 @@ def evaluate(expr: Expr, counts: Counts) -> Rational:
     """
     if isinstance(expr, Quantity):
         return Integer(counts.total(expr.measure, expr.scope))
+    if isinstance(expr, Measured):
+        return counts.length(expr)
     if isinstance(expr, Stated):
         return Integer(expr.number)
     if isinstance(expr, Deviation):

@@ -11,6 +11,7 @@ from mathgen.reading import (
     equations,
     fraction_questions,
     going_on,
+    lengths,
     one_more,
     one_whole,
     pairs,
@@ -39,6 +40,8 @@ from mathgen.reading.wanted import (
     Constant,
     CountAhead,
     Difference,
+    EndToEnd,
+    Farther,
     FewestNeeded,
     ForEach,
     FractionGap,
@@ -184,4 +187,6 @@ _ASKED = {
     MeanOrMedian: distributions.mean_or_median,
     IsStatistical: distributions.is_statistical,
     HowManyRecorded: spread.how_many_recorded,
+    Farther: lengths.farther,
+    EndToEnd: lengths.end_to_end,
 }

@@ -22,6 +22,7 @@ from mathgen.reading import (
     fraction_frames,
     instructions,
     joining_frames,
+    length_frames,
     noun_phrases,
     one_more_frames,
     pair_frames,
@@ -62,6 +63,7 @@ GRAMMAR = Grammar(
         *pair_frames.RULES,
         *points_frames.RULES,
         *equation_frames.RULES,
+        *length_frames.RULES,
     )
 )
 LONGEST = 80  # words and signs; the longest that is printed has some 35

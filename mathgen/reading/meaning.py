@@ -498,12 +498,25 @@ class Growing(NamedTuple):
     letter: str  # of the points
 
 
+class Apart(NamedTuple):
+    """ "The Owls set the pins 2 1/4 inches apart in Trial 1." """
+
+    np: Np
+    number: Number
+
+
+class Spaces(NamedTuple):
+    """ "A row of pins has 3 spaces of this size." """
+
+    number: Number
+
+
 Claim = (
     Count | EachTrial | Portion | Series | More | Times | NextSet | SameRate | Points | PointsEarned | ShareOut | GoalMean
     | OneMoreTrial | TrialCount | Some | TheseWere | TotalWas | AllTheOthers | Look | Against | Rounding | RuleIs | EquationIs
     | LetterIs | PointsEach | BonusPoints | ScoreIs | StartingScores | OneLine | GoalScore | PartOf | NextGoal | TheFraction
     | EqualFraction | InPairs | PickOne | Choices | BoxPlot | Recorded | SameRatio | SameInTrials | ShareFraction | Proportional
-    | Growing | Grid
+    | Growing | Grid | Apart | Spaces
     | OneMoreTrial | TrialCount | Some | TheseWere | TotalWas | AllTheOthers | Look | Against | Rounding
     | PartOf | NextGoal | TheFraction | EqualFraction
     | RuleIs | EquationIs | LetterIs | PointsEach | BonusPoints | ScoreIs

@@ -15,7 +15,7 @@ from mathgen.exact.demand import Demand
 from mathgen.exact.rounding import rounded
 from mathgen.reading.asked import Asked, whole_number
 from mathgen.reading.claims import take_in
-from mathgen.reading.evaluate import Cell, Counts, answer, evaluate, quantities
+from mathgen.reading.evaluate import Cell, Counts, answer, evaluate, lengths, quantities
 from mathgen.reading.goals import asked
 from mathgen.reading.grammar import GRAMMAR, parse
 from mathgen.reading.lexicon import lexicon
@@ -166,6 +166,10 @@ class Reader:
         """Everything told must be about what is asked: the same groups, trials and colors, no more and no fewer."""
         worked_with = self._cells([quantity for expr in one.goal.exprs for quantity in quantities(expr)])
         cells = worked_with | self._cells(one.subjects)
+        measured = [length for expr in one.goal.exprs for length in lengths(expr)]
+        for fact in told.facts:
+            if not set(measured).issuperset(lengths(fact.expr)):
+                raise NotRead(f"{fact.text} plays no part in the question")
         useless = [
             number
             for number, fact in enumerate(told.facts)
@@ -177,6 +181,7 @@ class Reader:
         measures = {quantity.measure for quantity in one.subjects}
         if any(look.measure == "standing" for look in told.seen) and "standing" not in measures:
             raise NotRead("what is to be counted is not what is asked")
+        worked_with |= self._cells(Quantity("set_up", length.scope) for length in measured)
         for part, labels in told.looks:
             place = DIMENSIONS.index(part)
             # "Look at the bar graph for the Owls. The Wrens knocked down 2 fewer": only the Owls are looked at.

@@ -6,7 +6,7 @@ from dataclasses import dataclass, field
 from itertools import product
 from typing import Literal, NamedTuple
 
-from mathgen.asks.expression import Expr, Quantity, Stated
+from mathgen.asks.expression import Expr, Measured, Quantity, Stated
 from mathgen.exact.demand import Demand
 from mathgen.reading.evaluate import Counts, evaluate
 from mathgen.reading.meaning import (
@@ -150,6 +150,8 @@ class Told:
     same_in_trials: SameInTrials | None = None
     share_fraction: ShareFraction | None = None
     in_boxes: InBoxes | None = None
+    lengths: list[Measured] = field(default_factory=list)  # spaces between pins that are told
+    spaces: Number | None = None  # how many of them are put end to end
     open: dict[str, str] = field(default_factory=dict)
 
     def scopes(self, np: Np, together: bool = False) -> list[Scope]:

@@ -496,6 +496,19 @@ class InProportion(NamedTuple):
     np: Np | None = None
 
 
+class Farther(NamedTuple):
+    """ "How many inches farther apart did the Owls set the pins?": of two spaces that were told; without ``np`` how far these differ."""
+
+    np: Np | None
+    sign: int  # 1 for farther apart, -1 for closer together
+
+
+class EndToEnd(NamedTuple):
+    """ "How many inches long are 3 of these spaces in all?" """
+
+    number: Number
+
+
 class Growth(NamedTuple):
     """ "How much greater is p for Trial 2 than for Trial 1?" """
 
@@ -566,6 +579,8 @@ Question = (
     | Steeper
     | InProportion
     | Growth
+    | Farther
+    | EndToEnd
 )
 
 

@@ -5,6 +5,7 @@ from __future__ import annotations
 from typing import Literal, NamedTuple
 
 Measure = Literal["set_up", "down", "standing"]
+Column = Literal["gap"]  # what is measured once for each trial of a group: the space between pins
 Label = str | int  # a trial is a number where it was typed as one
 
 

@@ -5,11 +5,14 @@ from __future__ import annotations
 from dataclasses import replace
 from random import Random
 
+from sympy import Rational
+
+from mathgen.trials.scope import Label
 from mathgen.trials.table import TrialTable
 
 
 def shadow(table: TrialTable, rng: Random) -> TrialTable:
-    """The same groups, trials, colors and gaps in the table; counts of thousands, all of them apart.
+    """The same groups, trials, colors and missing results; counts of thousands and spaces of hundreds of inches, all of them apart.
 
     Only where a group set up as many pins of a color in several trials does it so here: "for each trial" stays true. On a small
     table a swapped color leaves the count unchanged about one time in five; here hardly ever.
@@ -17,5 +20,20 @@ def shadow(table: TrialTable, rng: Random) -> TrialTable:
     racks = dict.fromkeys((row.group, row.color, row.set_up) for row in table.rows)
     fresh = dict(zip(racks, rng.sample(range(10_000, 40_000), len(racks)), strict=True))
     down = rng.sample(range(1000, 10_000), len(table.rows))
-    rows = (replace(row, set_up=fresh[row.group, row.color, row.set_up], down=number) for row, number in zip(table.rows, down, strict=True))
+    gaps = _gaps(table, rng)
+    rows = (
+        replace(
+            row,
+            set_up=fresh[row.group, row.color, row.set_up],
+            down=number,
+            gap_inches=gaps.get((row.group, row.trial, row.gap_inches)),
+        )
+        for row, number in zip(table.rows, down, strict=True)
+    )
     return replace(table, rows=tuple(rows))
+
+
+def _gaps(table: TrialTable, rng: Random) -> dict[tuple[str, Label, Rational | None], Rational]:
+    """A new space, in eighths of an inch, for each that was measured in a trial of a group."""
+    spots = dict.fromkeys((row.group, row.trial, row.gap_inches) for row in table.rows if row.gap_inches is not None)
+    return {spot: Rational(number, 8) for spot, number in zip(spots, rng.sample(range(1000, 30_000), len(spots)), strict=True)}

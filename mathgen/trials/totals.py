@@ -2,7 +2,9 @@
 
 from __future__ import annotations
 
-from mathgen.trials.scope import Measure, Scope
+from sympy import Rational
+
+from mathgen.trials.scope import Label, Measure, Scope
 from mathgen.trials.table import TrialTable
 
 
@@ -16,6 +18,9 @@ class Totals:
         self.table = table
         self._cells = {(row.group, row.trial, row.color): (row.set_up, row.down) for row in table.rows}
         self._known: dict[Scope, tuple[int, int, bool]] = {}
+        self._gaps: dict[tuple[str, Label], set[Rational | None]] = {}
+        for row in table.rows:
+            self._gaps.setdefault((row.group, row.trial), set()).add(row.gap_inches)
 
     def _sums(self, scope: Scope) -> tuple[int, int, bool]:
         known = self._known.get(scope)
@@ -46,6 +51,11 @@ class Totals:
         if measure == "down":
             return down
         return set_up if measure == "set_up" else set_up - down
+
+    def gap(self, group: str, trial: Label) -> Rational | None:
+        """The space between pins in inches; None where it was not measured, or differs within the trial."""
+        found = self._gaps.get((group, trial), set())
+        return next(iter(found)) if len(found) == 1 else None
 
     def complete(self, scope: Scope) -> bool:
         """Whether every result in the scope was taken; words such as "in 3 trials" are true only then."""

@@ -8,7 +8,7 @@ from __future__ import annotations
 
 from collections.abc import Iterable
 
-from mathgen.asks.expression import Expr, Op, Quantity, Stated
+from mathgen.asks.expression import Expr, Measured, Op, Quantity, Stated
 from mathgen.exact.number_words import cardinal
 from mathgen.problems.draft import Role
 from mathgen.scenario.naming import group_name, listed, trial_name, upper_first
@@ -70,7 +70,7 @@ class Speaker:
 
     def shape(self, role: Role) -> tuple[int, ...]:
         """How many words a role takes, and over how many cells it goes: what decides whether a frame is short enough."""
-        if isinstance(role, Quantity):
+        if isinstance(role, Quantity | Measured):
             scope = role.scope
         elif isinstance(role, tuple) and role and isinstance(role[0], Quantity):
             return (len(role), *self.shape(role[0]))
@@ -88,8 +88,8 @@ class Speaker:
         """Every phrase that names a group, trials or a color of the roles, longest first, as it may stand in a sentence."""
         found: dict[str, None] = {}
         for role in roles:
-            several = role if isinstance(role, tuple) and not isinstance(role, Quantity | Stated | Op) else (role,)
-            quantities = [one for one in several if isinstance(one, Quantity)]
+            several = role if isinstance(role, tuple) and not isinstance(role, Quantity | Measured | Stated | Op) else (role,)
+            quantities = [one for one in several if isinstance(one, Quantity | Measured)]
             for one in quantities:
                 found.update(dict.fromkeys(self._names_of(one.scope)))
             trials = tuple(dict.fromkeys(trial for one in quantities for trial in one.scope.trials or ()))

@@ -4,12 +4,13 @@ from __future__ import annotations
 
 from collections.abc import Callable
 from random import Random
-from typing import NamedTuple
+from typing import Any, NamedTuple
 
-from mathgen.asks.expression import Expr, Op, Quantity, Stated
+from mathgen.asks.expression import Expr, Measured, Op, Quantity, Stated
 from mathgen.problems.draft import Draft, Role
 from mathgen.wording.frames import Frame, frames
 from mathgen.wording.said import Printed, SaidCount, SaidMany, SaidNumber, SaidRate, Speaker
+from mathgen.wording.said_length import SaidLength
 
 
 class Words(NamedTuple):
@@ -27,8 +28,8 @@ def fitting_frames(strand: str, model: str, grade: int, draft: Draft, sources: f
     return tuple(frame for frame in frames(strand, model) if frame.source in sources and frame.fits(grade, draft.wanted))
 
 
-def say(frame: Frame, draft: Draft, speaker: Speaker, count: Callable[[Quantity], int]) -> Words:
-    """The draft's words in one frame, with a record of every number they print."""
+def say(frame: Frame, draft: Draft, speaker: Speaker, count: Callable[[Any], Any]) -> Words:
+    """The draft's words in one frame, with a record of every number they print; ``count`` tells a count or a length."""
     printed = Printed()
     rates = dict(draft.rates)
     roles: dict[str, object] = {"scenario": speaker.scenario}
@@ -38,9 +39,11 @@ def say(frame: Frame, draft: Draft, speaker: Speaker, count: Callable[[Quantity]
     return Words(frame.name, frame.source, facts, question, printed.texts)
 
 
-def _said(role: Role, rates: dict[Op, str], speaker: Speaker, printed: Printed, count: Callable[[Quantity], int]) -> object:
+def _said(role: Role, rates: dict[Op, str], speaker: Speaker, printed: Printed, count: Callable[[Any], Any]) -> object:
     if isinstance(role, Quantity):
         return SaidCount(speaker, printed, role, count(role))
+    if isinstance(role, Measured):
+        return SaidLength(speaker, printed, role, count(role))
     if isinstance(role, Stated):
         return SaidNumber(printed, role)
     if isinstance(role, Op):

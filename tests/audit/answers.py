@@ -12,6 +12,7 @@ from sympy import Rational
 from tests.audit import choices, published, remainders, truths
 from tests.audit.asked import asked_blank, asked_ratio, asked_shares, asked_statistic, asked_totals, listed
 from tests.audit.givens import ways
+from tests.audit.lengths import asked_length
 from tests.audit.points import asked_points
 from tests.audit.printed import UnreadableError, is_tie, places_of, rounded_half_up, value
 from tests.audit.results import Label, Reach, reach_of
@@ -136,6 +137,10 @@ def _display(line: dict[str, Any], shown: Rational, texts: Texts) -> Iterator[st
         return
     noun = words.item if value(answer["exact"]) == 1 else words.items
     question = texts.masked(sentences(line["text"])[-1])
+    if re.search(r"\binches\b", question):
+        if rest != (" inch" if value(answer["exact"]) <= 1 else " inches"):
+            yield f'display "{display}" should end in inches'
+        return
     counts = re.match(
         r"(?:.*, )?(?:[Aa]bout )?how many (?!times|points|ordered pairs|different pairs|results|rows|dots|counts|of the digits)"
         r"|.*\b(number|mean|median|total|deviation|interquartile range) (?:number |the numbers )?"
@@ -188,7 +193,7 @@ def _zero_or_all(line: dict[str, Any], exact: Rational) -> Iterator[str]:
     if exact == 0:
         yield "the answer is 0"
     share = line["answer"]["demands"].partition(":")[0] in ("any", "decimal", "percent")
-    if exact == 1 and share and not re.search(r"(in|de)crease|mean|median|share|\bbox\b|interquartile", line["text"]):
+    if exact == 1 and share and not re.search(r"(in|de)crease|mean|median|share|\bbox\b|interquartile|\binch", line["text"]):
         yield "the answer is the whole set"
     if exact < 0:
         yield "the answer is below 0"
@@ -202,6 +207,8 @@ def _relation(line: dict[str, Any], exact: Rational, texts: Texts) -> Iterator[s
     if re.search(r"\d\.\d|%", relation):
         yield f'relation "{relation}" has a number that is no count'
     known = {value(given["number"]) for given in line["givens"]} | {1, 100}
+    lengths = [value(given["number"]) for given in line["givens"] if given["quantity"].startswith("space between ")]
+    known |= {part for length in lengths for part in (length.p, length.q)}  # 2 1/4 as 9/4
     if asked_statistic(line, texts) is not None:
         numbers = listed(line, texts)
         known |= {2, Rational(sum(numbers), len(numbers))}  # two numbers in the middle; a mean that others are far from
@@ -225,7 +232,10 @@ def _totals_near(line: dict[str, Any], texts: Texts) -> set[int]:
     """Every total of rows that the text names: groups one by one or all, trials together or each, colors likewise."""
     named = texts.named(line["text"])
     groups: list[tuple[Label, ...] | None] = [*((group,) for group in named.groups), named.groups or None, None]
-    colors: list[tuple[Label, ...] | None] = [*((color,) for color in named.colors), named.colors or None, None]
+    # "All pins" that are read in the table are added kind by kind, whatever kinds the words name.
+    read = any(given["where"] == "table" for given in line["givens"])
+    kinds = texts.results.colors if read else named.colors
+    colors: list[tuple[Label, ...] | None] = [*((color,) for color in kinds), named.colors or None, None]
     trials = [*ways(named.trials, ()), None]
     each: list[tuple[Label, ...] | None] = [(one,) for one in texts.results.trials]
     return {
@@ -246,6 +256,9 @@ def _asked(line: dict[str, Any], exact: Rational, texts: Texts) -> Iterator[str]
     points = asked_points(line, texts)
     if points not in (None, exact):
         yield f"the words ask for {points}, the answer is {exact}"
+    length = asked_length(line, texts)
+    if length not in (None, exact):
+        yield f"the words ask for {length} inches, the answer is {exact}"
     blank = asked_blank(line)
     if blank not in (None, exact):
         yield f"the number sentence lacks {blank}, the answer is {exact}"

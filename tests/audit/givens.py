@@ -18,7 +18,7 @@ STATED = (
     "trials", "groups", "how many", "whole", "more than", "fewer than", "times", "goal mean", "set up next time",
     "goal next time", "bottom number", "points for each", "points lost for each", "bonus points", "points in all",
     "goal in points", "kinds", "top number", "trials at this rate", "goal at this rate", "in another row",
-    "classes", "in each group", "in the sample", "digits", "in one more trial",
+    "classes", "spaces", "in each group", "in the sample", "digits", "in one more trial",
 )  # fmt: skip
 
 
@@ -59,6 +59,10 @@ def _given(given: dict[str, Any], number: Rational, line: dict[str, Any], texts:
 
 def _count(given: dict[str, Any], number: Rational, name: str, texts: Texts) -> Iterator[str]:
     reach = reach_of(given["scope"])
+    if given["quantity"].startswith("space between "):
+        if texts.results.gaps(reach) != {number}:
+            yield f"{name}: the rows have {sorted(map(str, texts.results.gaps(reach)))}"
+        return
     measure = texts.words.measure(given["quantity"])
     if measure is None:
         yield f"{name} is no measure"

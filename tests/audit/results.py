@@ -6,6 +6,8 @@ from collections.abc import Iterable, Sequence
 from dataclasses import dataclass, field
 from typing import NamedTuple
 
+from sympy import Rational
+
 Label = str | int
 
 
@@ -17,6 +19,7 @@ class RawRow(NamedTuple):
     color: str
     set_up: int
     down: int
+    gap: Rational | None = None  # space between pins in inches
 
 
 class Reach(NamedTuple):
@@ -70,7 +73,7 @@ class Results:
     @staticmethod
     def of(rows: Iterable[object]) -> Results:
         """From any records that have the five fields."""
-        return Results(tuple(RawRow(r.group, r.trial, r.color, r.set_up, r.down) for r in rows))  # type: ignore[attr-defined]
+        return Results(tuple(RawRow(r.group, r.trial, r.color, r.set_up, r.down, getattr(r, "gap_inches", None)) for r in rows))  # type: ignore[attr-defined]
 
     def inside(self, reach: Reach) -> list[RawRow]:
         return [
@@ -80,6 +83,10 @@ class Results:
             and (reach.trials is None or row.trial in reach.trials)
             and (reach.colors is None or row.color in reach.colors)
         ]
+
+    def gaps(self, reach: Reach) -> set[Rational | None]:
+        """Every space between pins that stands in a reach."""
+        return {row.gap for row in self.inside(reach)}
 
     def total(self, measure: str, reach: Reach) -> int:
         """The count of one measure, row by row."""

@@ -289,6 +289,12 @@ def _equal_groups(line: Problem, sign: str) -> bool:
     return found is not None and found[0] in sign and min(found[1:3]) > 1 and same and not _says("times as many")(line)
 
 
+def _equal_lengths(line: Problem) -> bool:
+    """Equal spaces end to end: one product of whole numbers within 100."""
+    found = _factors(line)
+    return found is not None and found[0] == "*" and found[3] <= 100 and _says(r"\bspaces\b")(line)
+
+
 def _within_100(line: Problem, sign: str = "*/") -> bool:
     found = _factors(line)
     return _equal_groups(line, sign) and found is not None and found[3] <= 100
@@ -409,7 +415,7 @@ SHOWS: dict[str, Callable[[Problem], bool]] = {
     "4.NBT.A.3": lambda p: p["answer"]["demands"].startswith("whole:") and _says("nearest")(p) and 1000 <= _exact(p) <= 1000000,
     "3.OA.A.1": lambda p: _within_100(p, "*"),
     "3.OA.A.2": lambda p: _within_100(p, "/"),
-    "3.OA.A.3": _within_100,
+    "3.OA.A.3": lambda p: _within_100(p) or _equal_lengths(p),
     "3.OA.C.7": lambda p: _within_100(p) and max((_factors(p) or ("", 99, 99, 0))[1:3]) < 10,
     "3.NBT.A.3": _tens,
     "4.NBT.B.5": lambda p: (found := _digits_multiplied(p)) is not None and (found == (2, 2) or (found[0] == 1 and 2 <= found[1] <= 4)),
@@ -427,6 +433,9 @@ SHOWS: dict[str, Callable[[Problem], bool]] = {
     "4.OA.A.2": _says("times as many"),
     "4.OA.A.3": lambda p: _whole(p) and steps_taken(_lines(p)) >= 2,
     "4.NF.A.2": lambda p: _compares(p) and _says("fraction")(p),
+    "2.MD.B.5": lambda p: _add_or_subtract(p) and _says(r"\binch(es)?\b.*\binches\b")(p),
+    "4.MD.A.2": lambda p: _says(r"\binch(es)?\b.*\binches\b")(p) and ("*" in _signs(p) or _like_bottoms(p)),
+    "4.NF.B.3c": lambda p: any(" " in given["number"] for given in p["givens"]) and _like_bottoms(p),
     "4.NF.A.1": lambda p: _equal_fraction(p) or _equal_fraction_from_top(p),
     "4.NF.B.3a": _joins_parts,
     "4.NF.B.3d": _like_bottoms,

@@ -9,7 +9,7 @@ import pytest
 import sympy.external.gmpy
 from flint import fmpq
 
-from mathgen.asks.expression import Choice, Expr, Op, Quantity, QuotientRemainder, Stat, Stated, Truth, Unknown
+from mathgen.asks.expression import Choice, Expr, Measured, Op, Quantity, QuotientRemainder, Stat, Stated, Truth, Unknown
 from mathgen.models.registry import problem_models
 from mathgen.problems.record import Problem
 from mathgen.trials.table import TrialTable
@@ -50,6 +50,9 @@ class Flint:
             return Form(fmpq(0), fmpq(1))
         if isinstance(expr, Quantity):
             return fixed(self.count(expr))
+        if isinstance(expr, Measured):
+            [inches] = {row.gap_inches for row in self.rows if (row.group, row.trial) == (expr.group, expr.trial)}
+            return fixed(fmpq(int(inches.p), int(inches.q)))
         if isinstance(expr, Stated):
             return fixed(fmpq(expr.number))
         if isinstance(expr, Stat):

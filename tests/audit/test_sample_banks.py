@@ -14,7 +14,7 @@ from tests.audit.banks import GRADES, NAMES, lines, sample, sample_problems, wor
 from tests.audit.results import Results
 
 AUDITOR = (
-    "answers", "asked", "audit", "choices", "givens", "points", "printed", "published", "results", "standards", "told_scores",
+    "answers", "asked", "audit", "choices", "givens", "lengths", "points", "printed", "published", "results", "standards", "told_scores",
     "truths", "wording", "working",
 )  # fmt: skip
 

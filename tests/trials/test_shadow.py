@@ -81,3 +81,11 @@ def test_a_swapped_color_hides_on_the_table_and_shows_on_the_shadow(table: Trial
 
 def cell(group: str, trial: int | str, color: str) -> Scope:
     return Scope((group,), (trial,), (color,))
+
+
+def test_a_shadow_has_one_new_space_for_each_trial_of_a_group() -> None:
+    table = read_table("samples/spaces.csv", ReadOptions()).table
+    dark = shadow(table, Random(1))
+    gaps = {(row.group, row.trial, row.gap_inches) for row in dark.rows}
+    assert len(gaps) == len({(row.group, row.trial) for row in table.rows}) == len({gap for *_, gap in gaps})
+    assert {row.gap_inches for row in table.rows}.isdisjoint(gap for *_, gap in gaps)

@@ -1,0 +1,49 @@
+"""Slips of lengths in inches and parts of an inch. Not in the research catalogue: its errors of whole numbers, met in mixed numbers."""
+
+from __future__ import annotations
+
+from math import lcm
+
+from mathgen.models.slips.rule import Wrong, over, slip
+
+
+def _split(top: int, bottom: int) -> tuple[int, int]:
+    """Whole inches, and what is left over the bottom number."""
+    return divmod(top, bottom)
+
+
+@slip("W01", "The question asks how far apart the two lengths are. Do not add.")
+def adds_for_difference(a: int, b: int, c: int, d: int) -> Wrong:
+    bottom = lcm(b, d)
+    return over(a * (bottom // b) + c * (bottom // d), bottom)
+
+
+@slip("W02", "You cannot switch the two parts of an inch. Trade 1 inch for parts first.")
+def small_from_large_part(a: int, b: int, c: int, d: int) -> Wrong:
+    """H10 of mixed numbers: 5 1/4 - 2 3/4 as 3 2/4."""
+    (inches, part), (less, other) = _split(a, b), _split(c, d)
+    bottom = lcm(b, d)
+    gap = part * (bottom // b) - other * (bottom // d)
+    return over((inches - less) * bottom + abs(gap), bottom) if gap < 0 else None
+
+
+@slip("W03", "Those are the whole inches. Take away the parts of an inch, too.")
+def whole_inches_only(a: int, b: int, c: int, d: int) -> Wrong:
+    gap = a // b - c // d
+    return (gap, 1) if gap > 0 else None
+
+
+@slip("W04", "Multiply the part of an inch as well as the whole inches.")
+def part_not_multiplied(count: int, top: int, bottom: int) -> Wrong:
+    inches, part = _split(top, bottom)
+    return over(count * inches * bottom + part, bottom) if inches and part else None
+
+
+@slip("W05", "There are equal spaces. Multiply; do not add the number of spaces.")
+def adds_the_count(count: int, top: int, bottom: int) -> Wrong:
+    return over(count * bottom + top, bottom)
+
+
+@slip("W06", "That is the length of one space. How many spaces are there?")
+def one_space_only(top: int, bottom: int) -> Wrong:
+    return over(top, bottom)

@@ -1,0 +1,78 @@
+"""Spaces between pins: what is told of them, and what is asked."""
+
+from __future__ import annotations
+
+from mathgen.asks.expression import Measured, Op, Stated, Value
+from mathgen.reading.asked import ANY, Asked
+from mathgen.reading.meaning import Apart, Mark, Np, Spaces
+from mathgen.reading.tokens import NotRead
+from mathgen.reading.told import Fact, Told
+from mathgen.reading.wanted import EndToEnd, Farther
+from mathgen.scenario.words import Scenario
+
+_ALL = Mark("all")
+
+
+def _measured(told: Told, np: Np) -> Measured:
+    """The space of the one group and trial that a phrase stands for."""
+    scope = told.scope(np._replace(colors=_ALL))
+    groups = scope.groups or told.mentions.every("groups")
+    trials = scope.trials or told.mentions.every("trials")
+    if len(groups) != 1 or len(trials) != 1:
+        raise NotRead("a space between pins is measured in one trial of one group")
+    return Measured("gap", str(groups[0]), trials[0])
+
+
+def apart(told: Told, claim: Apart) -> None:
+    """Keep a space that is told.
+
+    Raises:
+        NotRead: the table says otherwise.
+    """
+    measured = _measured(told, claim.np)
+    told.said(measured, claim.number)
+    told.lengths.append(measured)
+
+
+def spaces(told: Told, claim: Spaces) -> None:
+    """Keep how many spaces are put end to end.
+
+    Raises:
+        NotRead: that is told twice.
+    """
+    if told.spaces is not None:
+        raise NotRead("how many spaces there are is told twice")
+    told.spaces = claim.number
+    told.facts.append(Fact(Stated(int(claim.number.value), "spaces"), claim.number.text))
+    told.open["spaces"] = claim.number.text
+
+
+def farther(question: Farther, told: Told, _: Scenario) -> Asked:
+    if len(told.lengths) != 2:
+        raise NotRead("two spaces are needed to compare them")
+    one, other = told.lengths
+    if question.np is None:
+        far, near = (one, other) if told.counts.length(one) >= told.counts.length(other) else (other, one)
+    else:
+        part = "groups" if question.np.groups is not None else "trials"
+        [label, *more] = told.mentions.resolve("groups" if part == "groups" else "trials", getattr(question.np, part))
+        found = [length for length in told.lengths if label == (length.group if part == "groups" else length.trial)]
+        if more or len(found) != 1:
+            raise NotRead("it is not said which space is compared with which")
+        asked = found[0]
+        against = other if asked == one else one
+        far, near = (asked, against) if question.sign > 0 else (against, asked)
+    if told.counts.length(far) <= told.counts.length(near):
+        raise NotRead("that space is not the wider one")
+    return Asked("length", Value(Op("-", (far, near))), ANY, ())
+
+
+def end_to_end(question: EndToEnd, told: Told, _: Scenario) -> Asked:
+    if len(told.lengths) != 1:
+        raise NotRead("it is not said how long one space is")
+    if told.spaces is None:
+        told.facts.append(Fact(Stated(int(question.number.value), "spaces"), question.number.text))
+    elif told.spaces.value != question.number.value:
+        raise NotRead(f"there are {told.spaces.text} spaces, not {question.number.text}")
+    count = Stated(int(question.number.value), "spaces")
+    return Asked("length", Value(Op("*", (count, told.lengths[0]))), ANY, (), ("spaces",))

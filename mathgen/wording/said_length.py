@@ -1,0 +1,49 @@
+"""A length as a wording template sees it."""
+
+from __future__ import annotations
+
+from sympy import Rational
+
+from mathgen.asks.expression import Measured
+from mathgen.exact.forms import mixed
+from mathgen.scenario.naming import upper_first
+from mathgen.wording.said import Printed, Speaker
+
+
+class SaidLength:
+    """The space between pins in one trial of a group: "2 1/4 inches", "3/4 inch"."""
+
+    __slots__ = ("_length", "_measured", "_printed", "_speaker")
+
+    def __init__(self, speaker: Speaker, printed: Printed, measured: Measured, length: Rational) -> None:
+        self._speaker, self._printed, self._measured, self._length = speaker, printed, measured, length
+
+    @property
+    def inches(self) -> str:
+        """Number and unit; up to 1 inch the unit is "inch"."""
+        return f"{self._printed.note(self._measured, mixed(self._length))} {'inch' if self._length <= 1 else 'inches'}"
+
+    @property
+    def items(self) -> str:
+        return self._speaker.scenario.items
+
+    @property
+    def who(self) -> str:
+        return self._speaker.who(self._measured.scope)
+
+    @property
+    def Who(self) -> str:  # noqa: N802 - the capital says that it starts a sentence
+        return upper_first(self.who)
+
+    @property
+    def when(self) -> str:
+        return self._speaker.when(self._measured.scope)
+
+    @property
+    def When(self) -> str:  # noqa: N802 - as above
+        return upper_first(self.when)
+
+    @property
+    def span(self) -> str:
+        """The trial without "in": "Trial 1"."""
+        return self.when.removeprefix("in ")

@@ -1,0 +1,43 @@
+"""What a question about the spaces between pins asks for, read from its words and the raw rows."""
+
+from __future__ import annotations
+
+import re
+from typing import Any
+
+from sympy import Rational
+
+from tests.audit.printed import value
+from tests.audit.results import Label, Reach
+from tests.audit.wording import Texts, sentences
+
+_INCHES = r"(\d+ \d+/\d+|\d+/\d+|\d+) inch(?:es)?"
+
+
+def asked_length(line: dict[str, Any], texts: Texts) -> Rational | None:
+    """The number of inches that is asked for; None for any other question."""
+    *told, question = sentences(line["text"])
+    if not re.search(r"\binches\b", question):
+        return None
+    lengths = [(value(found[1]), texts.named(sentence)) for sentence in told for found in re.finditer(_INCHES, sentence)]
+    if re.search(r"\bend to end\b|\bspaces (in all|together)\b", question):
+        [(length, _)] = lengths
+        [count] = {int(number) for number in re.findall(r"\b(\d+) (?:of these )?spaces\b", line["text"])}
+        return count * length
+    if "differ" in question:
+        (one, _), (other, _) = lengths
+        return abs(one - other)
+    wide = re.search(r"\b(farther|wider)\b", question) is not None
+    groups, trials = texts.named(line["text"]).groups, texts.named(line["text"]).trials
+    asked = texts.named(question)
+    both: list[tuple[Label, Label]] = [(group, trial) for group in groups for trial in trials]
+    [one] = [spot for spot in both if spot[0] in (asked.groups or groups) and spot[1] in (asked.trials or trials)]
+    [other] = [spot for spot in both if spot != one]
+    a, b = (_only(texts, *spot) for spot in (one, other))
+    return a - b if wide else b - a
+
+
+def _only(texts: Texts, group: Label, trial: Label) -> Rational:
+    [gap] = texts.results.gaps(Reach((group,), (trial,), None))
+    assert gap is not None
+    return gap

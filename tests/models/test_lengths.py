@@ -1,0 +1,109 @@
+"""The problem models of lengths, on a table whose spaces between pins were measured."""
+
+from __future__ import annotations
+
+import pytest
+from sympy import Rational
+
+from mathgen.asks.expression import Ask, Measured, Op, Stated, Value
+from mathgen.exact.demand import Demand
+from mathgen.proof.record import proved
+from mathgen.trials.table import Row, TrialTable
+from tests.models.asked import every_draft, every_problem, problem, said, worked
+
+ANY = Demand("any")
+
+
+def spaced(gaps: dict[tuple[str, int], str | None]) -> TrialTable:
+    """One red and one blue pin knocked down of 4 each in every trial, the pins as far apart as is said."""
+    rows = [
+        Row(group, trial, color, 4, 1, gap_inches=None if gap is None else Rational(gap))
+        for (group, trial), gap in gaps.items()
+        for color in ("red", "blue")
+    ]
+    return TrialTable(tuple(rows))
+
+
+EIGHTHS = spaced({("Owls", 1): "9/4", ("Owls", 2): "7/4", ("Wrens", 1): "14", ("Wrens", 2): "19/8", ("Kites", 1): "9", ("Kites", 2): None})
+OWLS_1, OWLS_2 = Measured("gap", "Owls", 1), Measured("gap", "Owls", 2)
+WRENS_1, KITES_1 = Measured("gap", "Wrens", 1), Measured("gap", "Kites", 1)
+WRENS_2 = Measured("gap", "Wrens", 2)
+
+ROWS = [
+    # model, grade, ask, answer, relation, steps, slips; each worked by hand
+    (
+        "how_much_farther",
+        2,
+        Ask(Value(Op("-", (WRENS_1, KITES_1))), (), ANY),
+        ("5", "9 + x = 14", ("14 - 9 = 5",), {"H01": "23", "H02": "14", "H13": "6"}),
+    ),
+    (
+        "how_much_farther",
+        4,
+        Ask(Value(Op("-", (OWLS_1, OWLS_2))), (), ANY),
+        (
+            "1/2",
+            "7/4 + x = 9/4",
+            ("2 1/4 = 9/4", "1 3/4 = 7/4", "9/4 - 7/4 = 2/4", "2/4 = 1/2"),
+            {"W01": "4", "W02": "1 1/2", "W03": "1"},
+        ),
+    ),
+    (
+        "how_much_farther",
+        5,
+        Ask(Value(Op("-", (WRENS_2, OWLS_2))), (), ANY),
+        (
+            "5/8",
+            "7/4 + x = 19/8",
+            ("2 3/8 = 19/8", "1 3/4 = 14/8", "19/8 - 14/8 = 5/8"),
+            {"W01": "4 1/8", "W02": "1 3/8", "W03": "1", "C14": "1 1/2"},
+        ),
+    ),
+    (
+        "spaces_end_to_end",
+        3,
+        Ask(Value(Op("*", (Stated(4, "spaces"), KITES_1))), (), ANY),
+        ("36", "x = 4*9", ("4 * 9 = 36",), {"W05": "13", "W06": "9"}),
+    ),
+    (
+        "spaces_end_to_end",
+        4,
+        Ask(Value(Op("*", (Stated(3, "spaces"), OWLS_1))), (), ANY),
+        ("6 3/4", "x = 3*(9/4)", ("2 1/4 = 9/4", "3 * 9/4 = 6 3/4"), {"W04": "6 1/4", "W05": "5 1/4", "W06": "2 1/4"}),
+    ),
+]
+
+
+@pytest.mark.parametrize(("name", "grade", "ask", "row"), ROWS)
+def test_each_row_worked_by_hand(name: str, grade: int, ask: Ask, row: tuple[object, ...]) -> None:
+    draft = next(draft for draft in every_draft(name, EIGHTHS) if draft.ask == ask)
+    made = said(name, EIGHTHS, grade, draft)
+    assert proved(made), made.proof
+    assert worked(made) == row
+
+
+def test_a_length_is_told_in_inches() -> None:
+    made = problem("spaces_end_to_end", EIGHTHS, 4, Ask(Value(Op("*", (Stated(3, "spaces"), OWLS_2))), (), ANY))
+    assert "1 3/4 inches" in made.text
+    assert made.answer.display == "5 1/4 inches"
+    assert made.answer.accepted == ("5 1/4", "21/4", "5.25")
+
+
+def test_up_to_one_inch_the_unit_is_inch() -> None:
+    table = spaced({("Owls", 1): "3/4", ("Owls", 2): "1/4"})
+    made = every_problem("how_much_farther", table, 4)
+    assert {one.answer.display for one in made} == {"1/2 inch"}
+    assert all("3/4 inch " in one.text or "3/4 inch." in one.text for one in made)
+
+
+def test_trials_without_a_space_and_spaces_off_the_ruler_are_not_asked_about() -> None:
+    table = spaced({("Owls", 1): None, ("Owls", 2): "7/3", ("Owls", 3): "5"})
+    assert [draft.roles["space"] for draft in every_draft("spaces_end_to_end", table)] == [Measured("gap", "Owls", 3)] * 3
+
+
+def test_spaces_of_two_groups_in_two_trials_are_not_compared() -> None:
+    for draft in every_draft("how_much_farther", EIGHTHS):
+        first, second = draft.roles["first"], draft.roles["second"]
+        assert isinstance(first, Measured)
+        assert isinstance(second, Measured)
+        assert (first.group == second.group) != (first.trial == second.trial)
