@@ -19,6 +19,7 @@ COMMANDS: dict[str, tuple[str, str]] = {
     "cards": ("cards", "Make problem cards with an answer grid and a proved key."),
     "pick": ("pick", "Make a page on which pupils pick and answer cards."),
     "reprint": ("reprint", "Print a sheet again from its code, or from its key file."),
+    "record": ("record", "Make blank recording sheets for the next try."),
     "bank": ("bank", "Write every kind of problem that a table can serve to a file."),
     "answer": ("answer", "Answer a pupil's own question about a table."),
     "check-answers": ("check_answers", "Judge typed answers against keys."),

@@ -17,7 +17,7 @@ import typst
 from mathgen.places import templates_folder
 from mathgen.press.files import write_files
 
-Kind = Literal["worksheet", "key", "cards", "sign", "specimens"]
+Kind = Literal["worksheet", "key", "cards", "sign", "specimens", "record"]
 # 2000-01-01 00:00 UTC: a date that says nothing, so that the same sheet has the same bytes on any day.
 _STAMP = 946_684_800
 _AT_ONCE = 2
