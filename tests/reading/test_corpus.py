@@ -7,7 +7,7 @@ import pytest
 from tests.reading.score_corpus import Score, lines_of, score
 
 PLAIN, HOSTILE = "plain.jsonl", "hostile.jsonl"
-ALL = [PLAIN, HOSTILE, "opened.jsonl", "fresh.jsonl", "second.jsonl", "third.jsonl", "fourth.jsonl", "fifth.jsonl"]
+ALL = [PLAIN, HOSTILE, "opened.jsonl", "fresh.jsonl", "second.jsonl", "third.jsonl", "fourth.jsonl", "fifth.jsonl", "sixth.jsonl"]
 
 
 @pytest.fixture(scope="module")
