@@ -7,7 +7,7 @@ from __future__ import annotations
 
 from sympy import Integer, Rational
 
-from mathgen.asks.expression import Ask, Choice, Expr, Measured, Op, Quantity, QuotientRemainder, Stat, Stated, StatName, Truth
+from mathgen.asks.expression import Ask, Choice, Expr, Measured, Op, Quantity, QuotientRemainder, Stat, Stated, StatName, Tally, Truth
 from mathgen.trials.totals import Totals
 
 
@@ -33,11 +33,13 @@ def value(expr: Expr, totals: Totals) -> Rational:
             raise NoAnswer("nothing was measured there")
         return length
     if kind is Stated:
-        return Integer(expr.number)  # type: ignore[union-attr]
+        return Rational(expr.number, expr.bottom)  # type: ignore[union-attr]
     if kind is Op:
         return _op(expr, totals)  # type: ignore[arg-type]
     if kind is Stat:
         return _statistic(expr.name, [value(one, totals) for one in expr.series])  # type: ignore[union-attr,arg-type]
+    if kind is Tally:
+        return _tally(expr, totals)  # type: ignore[arg-type]
     raise NoAnswer("an unknown has no value of its own")
 
 
@@ -65,6 +67,14 @@ def _median(numbers: list[Rational]) -> Rational:
     ordered = sorted(numbers)
     half = len(ordered) // 2
     return ordered[half] if len(ordered) % 2 else (ordered[half - 1] + ordered[half]) / 2
+
+
+def _tally(tally: Tally, totals: Totals) -> Rational:
+    than = value(tally.than, totals)
+    lengths = [value(one, totals) for one in tally.series]
+    if tally.test == "=":
+        return Integer(lengths.count(than))
+    return Integer(sum(1 for one in lengths if (one > than if tally.test == ">" else one < than)))
 
 
 def _op(expr: Op, totals: Totals) -> Rational:

@@ -1,7 +1,7 @@
 """The expression language of asks.
 
     leaf   = Quantity(measure, scope) | Measured(column, group, trial) | Stated(number) | Unknown
-    expr   = leaf | Op(symbol, exprs) | Stat(name, series) | Ordered(series, place) | Deviation(series, place)
+    expr   = leaf | Op(symbol, exprs) | Stat(name, series) | Ordered(series, place) | Deviation(series, place) | Tally(series, test, than)
     Fact   = Equation(left, right)
     Goal   = Value(expr) | Ratio(first, second) | Choice(labels, exprs, most) | Truth(left, test, right)
            | QuotientRemainder(amount, size, want)
@@ -39,10 +39,11 @@ class Measured(NamedTuple):
 
 
 class Stated(NamedTuple):
-    """A whole number that only the words give ("Next time the Owls will set up 40 pins")."""
+    """A number that only the words give ("Next time the Owls will set up 40 pins"): a whole one, or a length such as 9/4 inches."""
 
     number: int
     meaning: str  # what it counts: "set up next time", "more than", "goal mean", "trials", "times"
+    bottom: int = 1
 
 
 PAIR = Stated(2, "pair")  # the word says the number
@@ -72,25 +73,33 @@ class Stat(NamedTuple):
     """
 
     name: StatName
-    series: tuple[Quantity, ...]
+    series: tuple[Quantity | Measured, ...]
 
 
 class Ordered(NamedTuple):
     """The number at one place of a list in order: what the relation of a median is about."""
 
-    series: tuple[Quantity, ...]
+    series: tuple[Quantity | Measured, ...]
     place: int  # from 0, the least first
 
 
 class Deviation(NamedTuple):
     """How far one number of a list is from the mean of the list: what the relation of a mean absolute deviation is about."""
 
-    series: tuple[Quantity, ...]
+    series: tuple[Quantity | Measured, ...]
     place: int  # from 0, as the list stands
 
 
+class Tally(NamedTuple):
+    """How many lengths of a list are equal to a length, greater or less: the crosses over a place of a line plot, or on one side."""
+
+    series: tuple[Measured, ...]
+    test: Literal["=", ">", "<"]
+    than: Stated
+
+
 Leaf = Quantity | Measured | Stated | Unknown
-Expr = Leaf | Op | Stat | Ordered | Deviation
+Expr = Leaf | Op | Stat | Ordered | Deviation | Tally
 
 
 class Equation(NamedTuple):

@@ -23,6 +23,7 @@ from mathgen.asks.expression import (
     Ratio,
     Stat,
     Stated,
+    Tally,
     Truth,
     Unknown,
     Value,
@@ -90,7 +91,7 @@ def _shared(parts: tuple[Expr, ...]) -> Expr:
     return Op("/", (Op("+", parts), Stated(len(parts), "how many")))
 
 
-def _between(series: tuple[Quantity, ...], start: int, end: int) -> Expr:
+def _between(series: tuple[Quantity | Measured, ...], start: int, end: int) -> Expr:
     """What stands in the middle of the places from ``start`` up to ``end`` of the list in order."""
     middle, odd = divmod(start + end, 2)
     return Ordered(series, middle) if odd else _shared((Ordered(series, middle - 1), Ordered(series, middle)))
@@ -142,6 +143,11 @@ def _distance(number: int, total: int, size: int) -> str:
     return f"({number} - {mean})" if number * size >= total else f"({mean} - {number})"
 
 
+def _length(text: str, outer: int) -> str:
+    """A number; a fraction in brackets where it is multiplied or divided."""
+    return f"({text})" if "/" in text and outer > 1 else text
+
+
 _BINDS = {"+": 1, "-": 1, "*": 2, "/": 2}
 
 
@@ -149,10 +155,12 @@ def _text(expr: Expr, count: Callable[[Any], Any], outer: int) -> str:
     if isinstance(expr, Quantity):
         return str(count(expr))
     if isinstance(expr, Measured):
-        length = str(count(expr))
-        return f"({length})" if "/" in length and outer > 1 else length
+        return _length(str(count(expr)), outer)
     if isinstance(expr, Stated):
-        return str(expr.number)
+        return _length(f"{expr.number}/{expr.bottom}" if expr.bottom > 1 else str(expr.number), outer)
+    if isinstance(expr, Tally):
+        ones = " + ".join(["1"] * int(count(expr))) or "0"  # ticked off one by one
+        return f"({ones})" if "+" in ones and outer > 1 else ones
     if isinstance(expr, Unknown):
         return expr.name
     if isinstance(expr, Stat):
@@ -161,7 +169,7 @@ def _text(expr: Expr, count: Callable[[Any], Any], outer: int) -> str:
         counts = [count(one) for one in expr.series]
         return _distance(counts[expr.place], sum(counts), len(counts))
     if isinstance(expr, Ordered):
-        return str(sorted(map(count, expr.series))[expr.place])
+        return _length(str(sorted(map(count, expr.series))[expr.place]), outer)
     binds = _BINDS[expr.symbol]
     first = _text(expr.args[0], count, binds)
     # What follows a minus or a division sign is bracketed even where it binds alike: 12 - (3 + 4).

@@ -22,6 +22,7 @@ from mathgen.asks.expression import (
     Ratio,
     Stat,
     Stated,
+    Tally,
     Truth,
     Value,
     Want,
@@ -104,7 +105,9 @@ class Working:
         if kind is Measured:
             return self._reader.length(expr)  # type: ignore[arg-type]
         if kind is Stated:
-            return _whole(expr.number)  # type: ignore[union-attr]
+            return mixed(expr.number, expr.bottom)  # type: ignore[union-attr]
+        if kind is Tally:
+            return self._tally(expr)  # type: ignore[arg-type]
         if kind is Stat:
             return self._statistic(expr)  # type: ignore[arg-type]
         if kind is not Op:
@@ -118,8 +121,19 @@ class Working:
             self.line(" + ".join(map(str, parts)), total.text)
         return total
 
+    def _tally(self, tally: Tally) -> Number:
+        """Ticks off the lengths that count, one by one: 1 + 1 + 1 = 3."""
+        than = self.number(tally.than)
+        apart = [one.top * than.bottom - than.top * one.bottom for one in map(self.number, tally.series)]
+        found = sum(gap == 0 if tally.test == "=" else gap > 0 if tally.test == ">" else gap < 0 for gap in apart)
+        if tally not in self._printed and found > 1:
+            self.line(" + ".join(["1"] * found), str(found))
+        return _whole(found)
+
     def _statistic(self, stat: Stat) -> Number:
         numbers = [self.number(one) for one in stat.series]
+        if isinstance(stat.series[0], Measured):
+            return self._of_lengths(stat.name, numbers)
         if stat.name == "mean":
             return self._mean(numbers)
         if stat.name == "mean absolute deviation":
@@ -135,6 +149,17 @@ class Working:
             return self._median(lower if stat.name == "lower quartile" else upper, True)
         ends = self._median(upper, False), self._median(lower, False)
         return self._apart(*ends)
+
+    def _of_lengths(self, name: str, numbers: list[Number]) -> Number:
+        """The widest less the narrowest, or an equal share of all, in fractions of an inch."""
+        if name == "range":
+            bottom = lcm(*(one.bottom for one in numbers))
+            rising = sorted(numbers, key=lambda one: one.top * (bottom // one.bottom))
+            return self._sum_or_difference("-", [rising[-1], rising[0]])
+        total = self._sum_or_difference("+", numbers)
+        whole = mixed(total.top // gcd(total.top, total.bottom), total.bottom // gcd(total.top, total.bottom))
+        self.line(total.text, whole.text)
+        return self._quotient(whole, _whole(len(numbers)))
 
     def _mean_deviation(self, numbers: list[Number]) -> Number:
         """How far each number is from the mean, and the mean of that. A distance that comes twice is worked out once."""
@@ -226,6 +251,9 @@ class Working:
         numbers = [self.number(arg) for arg in expr.args]
         if symbol == "*":
             return self._product(numbers)
+        return self._sum_or_difference(symbol, numbers)
+
+    def _sum_or_difference(self, symbol: str, numbers: list[Number]) -> Number:
         numbers = self._alike(numbers)
         tops, bottom = [one.top for one in numbers], numbers[0].bottom
         top = sum(tops) if symbol == "+" else tops[0] - sum(tops[1:])
@@ -406,6 +434,8 @@ def school_steps(ask: Ask, reader: CellReader, printed: dict[Expr, str]) -> tupl
 
 
 def _of_lengths(expr: Expr) -> bool:
+    if isinstance(expr, Stat):
+        return isinstance(expr.series[0], Measured)
     return isinstance(expr, Measured) or (isinstance(expr, Op) and any(map(_of_lengths, expr.args)))
 
 
@@ -469,4 +499,4 @@ def _isolate(working: Working, equation: Equation) -> None:
 def _unknown(expr: Expr) -> bool:
     if isinstance(expr, Op):
         return any(map(_unknown, expr.args))
-    return not isinstance(expr, Quantity | Measured | Stated | Stat)
+    return not isinstance(expr, Quantity | Measured | Stated | Stat | Tally)

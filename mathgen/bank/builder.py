@@ -14,7 +14,7 @@ from typing import Literal, NamedTuple
 from sympy import Rational
 
 from mathgen.asks.evaluate import NoAnswer, answer
-from mathgen.asks.expression import Ask, Expr, Measured, Op, Quantity, QuotientRemainder, Stat, Stated, Truth
+from mathgen.asks.expression import Ask, Expr, Measured, Op, Quantity, QuotientRemainder, Stat, Stated, Tally, Truth
 from mathgen.asks.relation import question_in_x
 from mathgen.asks.steps import school_steps
 from mathgen.bank.desk import Desk
@@ -132,8 +132,9 @@ class Builder:
             # A rate is said instead of the count that it is made from.
             said = [leaf for leaf in leaves if not (rates and isinstance(leaf, Quantity) and leaf.measure != "set_up")]
             counts = {str(number(leaf)) for leaf in said if isinstance(leaf, Quantity)}
-            counts.update(str(leaf.number) for leaf in said if isinstance(leaf, Stated))
+            counts.update(str(leaf.number) for leaf in said if isinstance(leaf, Stated) and leaf.bottom == 1)
             lengths = [mixed(desk.view.length(leaf)) for leaf in leaves if isinstance(leaf, Measured)]
+            lengths += [mixed(Rational(leaf.number, leaf.bottom)) for leaf in leaves if isinstance(leaf, Stated) and leaf.bottom > 1]
             signature = Signature(model.skill, draft.features, tuple(sorted(counts.union(rates, lengths))), steps, text, draft.sets)
             # Whether a graph is read is a matter of the words.
             stops = tuple(stop.limit for stop in self.gate.stops(signature) if stop.limit != "graph")
@@ -272,6 +273,8 @@ def outline(ask: Ask) -> tuple[object, ...]:
 def _outline(expr: Expr) -> object:
     if isinstance(expr, Op):
         return (expr.symbol, *map(_outline, expr.args))
+    if isinstance(expr, Tally):
+        return (expr.test, len(expr.series))
     return (expr.name, len(expr.series)) if isinstance(expr, Stat) else type(expr)
 
 

@@ -7,7 +7,7 @@ from functools import lru_cache
 from sympy import Integer
 
 from mathgen.asks.evaluate import value
-from mathgen.asks.expression import Expr, Measured, Op, Quantity, Ratio, Stat, Stated, Value
+from mathgen.asks.expression import Expr, Measured, Op, Quantity, Ratio, Stat, Stated, Tally, Value
 from mathgen.bank.desk import Desk
 from mathgen.problems.draft import Draft
 from mathgen.problems.record import Cell, Given
@@ -42,6 +42,8 @@ def to_be_read(draft: Draft, printed: dict[Expr, str]) -> tuple[Quantity, ...]:
             waiting[:0] = expr.args
         elif isinstance(expr, Stat):
             waiting[:0] = expr.series
+        elif isinstance(expr, Tally):
+            waiting[:0] = (*expr.series, expr.than)
         elif isinstance(expr, Stated) and expr.meaning not in STRUCTURAL:
             raise ValueError(f"the words do not print {expr}: a fault of the wording file")
     return tuple(found)

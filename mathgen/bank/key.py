@@ -9,7 +9,7 @@ from math import lcm
 from sympy import Rational
 
 from mathgen.asks.evaluate import value
-from mathgen.asks.expression import NOTHING, PAIR, Ask, Choice, QuotientRemainder, Ratio, Stat, Truth, Value
+from mathgen.asks.expression import NOTHING, PAIR, Ask, Choice, Measured, QuotientRemainder, Ratio, Stat, Truth, Value
 from mathgen.bank.desk import Desk
 from mathgen.exact.accepted import LONGEST_DECIMAL, accepted, shown
 from mathgen.exact.demand import Demand
@@ -61,7 +61,7 @@ def _unit(unit: str, number: Rational) -> str:
 def _in_order(desk: Desk, ask: Ask) -> str:
     """The list of a median, put in order: "4, 8, 9"; for quartiles in halves: "4, 6 | 8 | 9, 11". No equality can say it."""
     expr = ask.goal.expr if isinstance(ask.goal, Value) else None
-    if not isinstance(expr, Stat) or expr.name in ("mean", "mean absolute deviation"):
+    if not isinstance(expr, Stat) or expr.name in ("mean", "mean absolute deviation") or isinstance(expr.series[0], Measured):
         return ""
     numbers = sorted(value(one, desk.totals) for one in expr.series)
     half = len(numbers) // 2

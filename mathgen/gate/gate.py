@@ -81,7 +81,8 @@ class Gate:
         seen = {*signature.features, *shown_features(read, signature.sets)}
         if strange := sorted(seen - known.keys()):
             raise ValueError(f"no first grade is known for {', '.join(strange)}")
-        for feature in sorted(seen - self.limits.features):
+        on_ruler = {"mixed_number"} if entry.ruler else set()
+        for feature in sorted(seen - self.limits.features - on_ruler):
             first = known[feature]
             when = f"only from {self.curriculum.label(first)} on" if first in self.curriculum.grades else "in no grade here"
             yield Stop(feature, feature.replace("_", " "), when)

@@ -73,6 +73,7 @@ class SkillEntry:
     max_addends: int | None = None
     min_biggest: int | None = None  # some given must be at least this
     max_biggest: int | None = None  # no number of the problem may be more
+    ruler: bool = False  # lengths are read off a ruler: 1 3/4 inches before mixed numbers are worked with
     largest: int | None = None  # the largest whole number, instead of the grade's
     tens_and_ones: bool = False  # above the grade's largest: two digits and one digit or tens are added, tens taken from tens
     min_factor: int | None = None  # of every whole number that is multiplied or divided, and of the quotient

@@ -2,7 +2,9 @@
 
 from __future__ import annotations
 
-from mathgen.asks.expression import Ask, Measured, Op, Stated, Value
+from sympy import Integer, Rational
+
+from mathgen.asks.expression import Ask, Measured, Op, Stat, Stated, Tally, Value
 from mathgen.exact.demand import Demand
 from mathgen.models.registry import problem_model
 from mathgen.models.space import AskSpace
@@ -10,7 +12,9 @@ from mathgen.models.view import TableView
 from mathgen.problems.draft import Draft
 
 _ANY = Demand("any")
+_WHOLE = Demand("whole")
 _MIXED = Demand("mixed")
+_LISTED = 6  # spaces that one sentence lists
 _COUNTED = 10  # further than this nobody counts on or back one by one
 
 
@@ -81,3 +85,93 @@ def spaces_end_to_end(view: TableView) -> AskSpace:
         )
 
     return AskSpace((view.lengths, (3, 4, 5, 6)), build)
+
+
+def _of_one_trial(view: TableView) -> list[tuple[Measured, ...]]:
+    """The spaces of all groups in each trial, where all were measured: so many as one sentence can list."""
+    table = view.table
+    series = [tuple(one for one in view.lengths if one.trial == trial) for trial in table.trials]
+    return [one for one in series if len(one) == len(table.groups) and 5 <= len(one) <= _LISTED]
+
+
+def _pair(length: Rational) -> tuple[int, int]:
+    return int(length.p), int(length.q)
+
+
+@problem_model(skill="line plot to make")
+def crosses_above(view: TableView) -> AskSpace:
+    """How many crosses stand above one length of a line plot that the pupil makes."""
+
+    def build(series: tuple[Measured, ...], place: int) -> Draft | None:
+        lengths = [view.length(one) for one in series]
+        than = lengths[place % len(lengths)]
+        count = lengths.count(than)
+        # One cross is no count, and a plot with one place is none. Each length is met once.
+        if place >= len(lengths) or lengths.index(than) != place or count < 2 or len(set(lengths)) < 3 or count == than:
+            return None
+        top, bottom = _pair(than)
+        above = Stated(top, "inches", bottom)
+        return Draft(
+            ask=Ask(Value(Tally(series, "=", above)), (), _WHOLE),
+            roles={"series": series, "above": above},
+            structure="whole unknown",
+            slips=(("J08", (top, bottom)), ("W09", (len(set(lengths)),)), ("W12", (len(lengths),))),
+            unit="crosses",
+        )
+
+    return AskSpace((_of_one_trial(view), range(_LISTED)), build)
+
+
+@problem_model(skill="widest and narrowest")
+def widest_and_narrowest(view: TableView) -> AskSpace:
+    """How much wider the widest space of a line plot is than the narrowest."""
+
+    def build(series: tuple[Measured, ...]) -> Draft | None:
+        rising = sorted(view.length(one) for one in series)
+        least, most = rising[0], rising[-1]
+        gap = most - least
+        first, last = view.length(series[0]), view.length(series[-1])
+        if gap == 0 or gap == least or abs(last - first) == gap:
+            return None
+        return Draft(
+            ask=Ask(Value(Stat("range", series)), (), _ANY),
+            roles={"series": series},
+            structure="difference unknown",
+            slips=(
+                ("W10", _pair(abs(last - first))),
+                ("W02", (*_pair(most), *_pair(least))),
+                ("W03", (*_pair(most), *_pair(least))),
+                ("W01", (*_pair(most), *_pair(least))),
+            ),
+            shown_as=_MIXED,
+            unit="inches",
+        )
+
+    return AskSpace((_of_one_trial(view),), build)
+
+
+@problem_model(skill="lengths made equal")
+def spaces_made_equal(view: TableView) -> AskSpace:
+    """How wide each space of a line plot would be with the total shared equally."""
+
+    def build(series: tuple[Measured, ...]) -> Draft | None:
+        lengths = [view.length(one) for one in series]
+        total = sum(lengths, Integer(0))
+        share = total / len(lengths)
+        # The whole inches are shared out; what comes out is to be seen on a ruler.
+        if total.q != 1 or 8 % share.q or len(set(lengths)) < 3 or all(one.q == 1 for one in lengths):
+            return None
+        return Draft(
+            ask=Ask(Value(Stat("mean", series)), (), _ANY),
+            roles={"series": series},
+            structure="statistic",
+            slips=(
+                ("W07", _pair(total)),
+                ("W08", _pair((max(lengths) + min(lengths)) / 2)),
+                ("W11", _pair(sorted(lengths)[len(lengths) // 2])),
+            ),
+            shown_as=_MIXED,
+            unit="inches",
+        )
+
+    return AskSpace((_of_one_trial(view),), build)

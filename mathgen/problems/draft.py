@@ -4,11 +4,11 @@ from __future__ import annotations
 
 from typing import NamedTuple
 
-from mathgen.asks.expression import Ask, Expr, Measured, Op, Quantity, Stat, Stated, Value
+from mathgen.asks.expression import Ask, Expr, Measured, Op, Quantity, Stat, Stated, Tally, Value
 from mathgen.exact.demand import Demand
 from mathgen.trials.scope import Scope
 
-Role = Quantity | Measured | Stated | Op | str | tuple[Quantity, ...]
+Role = Quantity | Measured | Stated | Op | str | tuple[Quantity, ...] | tuple[Measured, ...]
 
 
 class Draft(NamedTuple):
@@ -46,11 +46,13 @@ def leaves_of(expr: Expr) -> tuple[Expr, ...]:
     if kind is Op:
         found: list[Expr] = []
         for arg in expr.args:  # type: ignore[union-attr]
-            if type(arg) is Op or type(arg) is Stat:
+            if type(arg) is Op or type(arg) is Stat or type(arg) is Tally:
                 found.extend(leaves_of(arg))
             else:
                 found.append(arg)
         return tuple(found)
     if kind is Stat:
         return expr.series  # type: ignore[union-attr]
+    if kind is Tally:
+        return (*expr.series, expr.than)  # type: ignore[union-attr]
     return (expr,)

@@ -25,6 +25,7 @@ from mathgen.asks.expression import (
     QuotientRemainder,
     Stat,
     Stated,
+    Tally,
     Truth,
     Unknown,
 )
@@ -106,19 +107,19 @@ def _symbolic(expr: Expr, rows: RawRows) -> Linear:
     kind = type(expr)
     if kind is Quantity:
         return Linear(0, rows.count(expr))  # type: ignore[arg-type]
-    if kind is Measured:
-        length = rows.length(expr)  # type: ignore[arg-type]
+    if kind is Measured or kind is Tally:
+        length = rows.number(expr)  # type: ignore[arg-type]
         if length is None:
             raise NoSolution("nothing was measured there")
         return Linear(0, length)
     if kind is Stated:
-        return Linear(0, expr.number)  # type: ignore[union-attr]
+        return Linear(0, QQ(expr.number, expr.bottom) if expr.bottom > 1 else expr.number)  # type: ignore[union-attr]
     if kind is Unknown:
         return Linear(1, 0)
     if kind is Ordered:
         return Linear(0, _at_place(expr, rows))  # type: ignore[arg-type]
     if kind is Deviation:
-        counts = list(map(rows.count, expr.series))  # type: ignore[union-attr]
+        counts = list(map(rows.number, expr.series))  # type: ignore[union-attr]
         return Linear(0, QQ(abs(len(counts) * counts[expr.place] - sum(counts)), len(counts)))  # type: ignore[union-attr]
     if kind is Stat:
         return _symbolic(spelled_out(expr), rows)
@@ -141,9 +142,9 @@ def _symbolic(expr: Expr, rows: RawRows) -> Linear:
     return Linear(slope, constant)
 
 
-def _at_place(expr: Ordered, rows: RawRows) -> int:
+def _at_place(expr: Ordered, rows: RawRows) -> Any:
     """The number that has at most ``place`` others below it, and more than ``place`` at or below it. Nothing is sorted."""
-    counts = [rows.count(one) for one in expr.series]
+    counts = [rows.number(one) for one in expr.series]
     for one in counts:
         if sum(other < one for other in counts) <= expr.place < sum(other <= one for other in counts):
             return one
@@ -163,7 +164,7 @@ def true_to_table(given: Given, rows: RawRows) -> bool:
     if isinstance(expr, Quantity):
         count = rows.count(expr)
         return given.number == str(count) and bool(given.value == count)
-    if isinstance(expr, Stated):
+    if isinstance(expr, Stated) and expr.bottom == 1:
         return given.number == str(expr.number) and bool(given.value == expr.number)
     found = _constant(expr, rows)
     return bool(given.value == found and written(given.number).value == found)

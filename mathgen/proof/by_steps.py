@@ -284,7 +284,7 @@ def _pair(expr: Expr, numbers: dict[Expr, _PAIR], read: dict[Expr, _PAIR]) -> _P
     if isinstance(expr, Stat):
         return statistic(expr.name, tuple(lowest(*_pair(one, numbers, read)) for one in expr.series))
     if isinstance(expr, Stated):
-        return expr.number, 1  # 2 in a pair, which no word has to print
+        return expr.number, expr.bottom  # 2 in a pair, which no word has to print
     if isinstance(expr, Quantity):
         cells = [top for one, (top, _) in read.items() if isinstance(one, Quantity) and _within(one, expr)]
         if cells:

@@ -6,7 +6,7 @@ from typing import Any
 
 from sympy import QQ
 
-from mathgen.asks.expression import Measured, Quantity
+from mathgen.asks.expression import Measured, Quantity, Tally
 from mathgen.trials.table import Row, TrialTable
 
 
@@ -33,9 +33,19 @@ class RawRows:
             return None
         return QQ(int(first.p), int(first.q))
 
-    def number(self, leaf: Quantity | Measured) -> Any:
-        """The count or the length."""
-        return self.length(leaf) if isinstance(leaf, Measured) else self.count(leaf)
+    def tally(self, tally: Tally) -> int | None:
+        """How many lengths pass the test; None where one was not measured."""
+        found, than = 0, QQ(tally.than.number, tally.than.bottom)
+        for measured in tally.series:
+            length = self.length(measured)
+            if length is None:
+                return None
+            found += {"=": length == than, ">": length > than, "<": length < than}[tally.test]
+        return found
+
+    def number(self, leaf: Quantity | Measured | Tally) -> Any:
+        """The count, the length, or how many lengths."""
+        return self.length(leaf) if isinstance(leaf, Measured) else self.tally(leaf) if isinstance(leaf, Tally) else self.count(leaf)
 
     def _add_up(self, quantity: Quantity) -> int:
         groups, trials, colors = quantity.scope

@@ -6,7 +6,7 @@ from typing import Literal, NamedTuple
 
 from sympy import Rational
 
-from mathgen.asks.expression import Choice, Expr, Goal, Op, Quantity, Stated
+from mathgen.asks.expression import Choice, Expr, Goal, Op, Quantity, Stated, Tally
 from mathgen.exact.demand import Demand
 from mathgen.reading.tokens import Number
 from mathgen.reading.told import Told
@@ -80,6 +80,8 @@ class Asked(NamedTuple):
 def _stated(expr: Expr) -> list[Stated]:
     if isinstance(expr, Stated):
         return [expr]
+    if isinstance(expr, Tally):
+        return [expr.than]
     return [stated for part in expr.args for stated in _stated(part)] if isinstance(expr, Op) else []
 
 

@@ -13,11 +13,12 @@ from mathgen.reading.equations import letter_equation, letter_for, the_expressio
 from mathgen.reading.evaluate import evaluate
 from mathgen.reading.fraction_questions import same_in_trials, share_fraction
 from mathgen.reading.going_on import next_goal
-from mathgen.reading.lengths import apart, spaces
+from mathgen.reading.lengths import apart, apart_each, line_plot, made_equal, spaces
 from mathgen.reading.meaning import (
     Against,
     AllTheOthers,
     Apart,
+    ApartEach,
     BonusPoints,
     BoxPlot,
     Choices,
@@ -39,7 +40,9 @@ from mathgen.reading.meaning import (
     LetterEquation,
     LetterFor,
     LetterIs,
+    LinePlot,
     Look,
+    MadeEqual,
     Mark,
     More,
     NextGoal,
@@ -448,6 +451,9 @@ _TAKE = {
     Grid: grid,
     Apart: apart,
     Spaces: spaces,
+    ApartEach: apart_each,
+    LinePlot: line_plot,
+    MadeEqual: made_equal,
 }
 
 

@@ -18,6 +18,7 @@ from mathgen.asks.expression import (
     QuotientRemainder,
     Stat,
     Stated,
+    Tally,
     Truth,
     Unknown,
 )
@@ -90,6 +91,8 @@ def lengths(expr: Expr) -> list[Measured]:
     """Every length of the table in an expression."""
     if isinstance(expr, Measured):
         return [expr]
+    if isinstance(expr, Stat | Ordered | Tally):
+        return [one for one in expr.series if isinstance(one, Measured)]
     return [length for part in expr.args for length in lengths(part)] if isinstance(expr, Op) else []
 
 
@@ -98,7 +101,7 @@ def quantities(expr: Expr) -> list[Quantity]:
     if isinstance(expr, Quantity):
         return [expr]
     if isinstance(expr, Stat | Ordered | Deviation):
-        return list(expr.series)
+        return [one for one in expr.series if isinstance(one, Quantity)]
     return [quantity for part in expr.args for quantity in quantities(part)] if isinstance(expr, Op) else []
 
 
@@ -113,11 +116,13 @@ def evaluate(expr: Expr, counts: Counts) -> Rational:
     if isinstance(expr, Measured):
         return counts.length(expr)
     if isinstance(expr, Stated):
-        return Integer(expr.number)
+        return Rational(expr.number, expr.bottom)
+    if isinstance(expr, Tally):
+        return _tally([counts.length(one) for one in expr.series], expr)
     if isinstance(expr, Deviation):
         raise NotRead("a question asks for no single distance from a mean")
     if isinstance(expr, Stat | Ordered):
-        return _of_list(expr, sorted(counts.total(part.measure, part.scope) for part in expr.series))
+        return _of_list(expr, sorted(evaluate(part, counts) for part in expr.series))
     if isinstance(expr, Unknown):
         raise NotRead("the question leaves a number unknown")
     value, *others = (evaluate(part, counts) for part in expr.args)
@@ -131,25 +136,31 @@ def evaluate(expr: Expr, counts: Counts) -> Rational:
     return value
 
 
-def _of_list(expr: Stat | Ordered, ordered: list[int]) -> Rational:
+def _tally(lengths: list[Rational], tally: Tally) -> Rational:
+    gaps = [int(length.p) * tally.than.bottom - tally.than.number * int(length.q) for length in lengths]
+    signs = [(gap > 0) - (gap < 0) for gap in gaps]
+    return Integer(signs.count({"=": 0, ">": 1, "<": -1}[tally.test]))
+
+
+def _of_list(expr: Stat | Ordered, ordered: list[Rational]) -> Rational:
     size = len(ordered)
     if isinstance(expr, Ordered):
-        return Integer(ordered[expr.place])
+        return ordered[expr.place]
     if expr.name == "median":
         return _middle(ordered)
     if expr.name == "range":
-        return Integer(ordered[-1] - ordered[0])
+        return ordered[-1] - ordered[0]
     if expr.name == "mean":
-        return Rational(sum(ordered), size)
+        return sum(ordered, Integer(0)) / size
     if expr.name == "mean absolute deviation":
-        return Rational(sum(abs(size * one - sum(ordered)) for one in ordered), size * size)
+        return sum((abs(size * one - sum(ordered)) for one in ordered), Integer(0)) / (size * size)
     below, above = _middle(ordered[: size // 2]), _middle(ordered[(size + 1) // 2 :])
     return {"lower quartile": below, "upper quartile": above, "interquartile range": above - below}[expr.name]
 
 
-def _middle(ordered: list[int]) -> Rational:
+def _middle(ordered: list[Rational]) -> Rational:
     size = len(ordered)
-    return Rational(ordered[(size - 1) // 2] + ordered[size // 2], 2)
+    return (ordered[(size - 1) // 2] + ordered[size // 2]) / Integer(2)
 
 
 def answer(goal: Goal, counts: Counts) -> Rational | str:

@@ -39,7 +39,9 @@ from mathgen.reading.wanted import (
     ColorPart,
     Constant,
     CountAhead,
+    CrossesAbove,
     Difference,
+    EachEqual,
     EndToEnd,
     Farther,
     FewestNeeded,
@@ -97,6 +99,7 @@ from mathgen.reading.wanted import (
     WhatIsLetter,
     Which,
     WhichList,
+    WidestGap,
 )
 from mathgen.scenario.words import Scenario
 
@@ -189,4 +192,7 @@ _ASKED = {
     HowManyRecorded: spread.how_many_recorded,
     Farther: lengths.farther,
     EndToEnd: lengths.end_to_end,
+    CrossesAbove: lengths.crosses_above,
+    WidestGap: lengths.widest_gap,
+    EachEqual: lengths.each_equal,
 }

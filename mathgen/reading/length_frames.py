@@ -3,14 +3,18 @@
 from __future__ import annotations
 
 from mathgen.reading.chart import Clash, Rule, rule
-from mathgen.reading.meaning import Apart, Labels, Look, Np, Spaces
+from mathgen.reading.meaning import Apart, ApartEach, Labels, LinePlot, Look, MadeEqual, Mark, Np, Spaces
 from mathgen.reading.noun_phrases import always
 from mathgen.reading.tokens import Number
-from mathgen.reading.wanted import EndToEnd, Farther
+from mathgen.reading.wanted import CrossesAbove, EachEqual, EndToEnd, Farther, WidestGap
 
 
 def _apart(number: Number, who: Labels = None, when: Labels = None) -> tuple[Apart]:
     return (Apart(Np(who, when), number),)
+
+
+def _all_groups(when: Labels) -> tuple[Look]:
+    return (Look(Np(Mark("all"), when)),)
 
 
 def _differ(number: Number) -> Farther:
@@ -31,6 +35,27 @@ RULES: tuple[Rule, ...] = (
     rule("fact", "the space was <inches> <when>", lambda number, when: _apart(number, None, when)),
     rule("fact", "the space was <inches> for <who>", lambda number, who: _apart(number, who)),
     rule("fact", "the space between ITEM was <inches> for <who>", lambda _, number, who: _apart(number, who)),
+    # told of all groups in one trial
+    rule("nums", "NUM and NUM", lambda a, b: (a, b)),
+    rule("nums", "NUM , <more_nums>", lambda a, rest: (a, *rest)),
+    rule("more_nums", "NUM ,? and NUM", lambda a, b: (a, b)),
+    rule("more_nums", "NUM , <more_nums>", lambda a, rest: (a, *rest)),
+    rule("fact", "<when> , the groups measured the space between ITEM", lambda when, _: _all_groups(when)),
+    rule("fact", "TRIALS had these spaces between ITEM", lambda when, _: _all_groups(when)),
+    rule("fact", "look at the spaces between ITEM <when>", lambda _, when: _all_groups(when)),
+    rule("fact", "the spaces were <nums> (inch|inches)", lambda numbers: (ApartEach(numbers),)),
+    rule("fact", "in inches , the spaces were <nums>", lambda numbers: (ApartEach(numbers),)),
+    rule("fact", "(make|draw) a line plot of the spaces", always((LinePlot(),))),
+    rule("fact", "draw one cross for each space on a line plot", always((LinePlot(),))),
+    rule("fact", "suppose all the spaces were made equal with the same total", always((MadeEqual(),))),
+    rule("fact", "share the total equally among the spaces", always((MadeEqual(),))),
+    rule("ask", "how many crosses (stand|are) above NUM", CrossesAbove),
+    rule("ask", "how many inches wider was the widest space than the narrowest space", always(WidestGap())),
+    rule("ask", "by how many inches do the widest and the narrowest space differ", always(WidestGap())),
+    rule("ask", "how many inches are between the first and the last cross", always(WidestGap(True))),
+    rule("ask", "how many inches wide would each space be", always(EachEqual())),
+    rule("ask", "how many inches wide is each equal space", always(EachEqual())),
+    rule("ask", "at how many inches would all the crosses stand", always(EachEqual(True))),
     # compared
     rule("farther", "farther apart", always(1)),
     rule("farther", "closer together", always(-1)),

@@ -2,12 +2,12 @@
 
 from __future__ import annotations
 
-from mathgen.asks.expression import Measured, Op, Stated, Value
-from mathgen.reading.asked import ANY, Asked
-from mathgen.reading.meaning import Apart, Mark, Np, Spaces
+from mathgen.asks.expression import Measured, Op, Stat, Stated, Tally, Value
+from mathgen.reading.asked import ANY, WHOLE, Asked
+from mathgen.reading.meaning import Apart, ApartEach, LinePlot, MadeEqual, Mark, Np, Spaces
 from mathgen.reading.tokens import NotRead
 from mathgen.reading.told import Fact, Told
-from mathgen.reading.wanted import EndToEnd, Farther
+from mathgen.reading.wanted import CrossesAbove, EachEqual, EndToEnd, Farther, WidestGap
 from mathgen.scenario.words import Scenario
 
 _ALL = Mark("all")
@@ -76,3 +76,63 @@ def end_to_end(question: EndToEnd, told: Told, _: Scenario) -> Asked:
         raise NotRead(f"there are {told.spaces.text} spaces, not {question.number.text}")
     count = Stated(int(question.number.value), "spaces")
     return Asked("length", Value(Op("*", (count, told.lengths[0]))), ANY, (), ("spaces",))
+
+
+def apart_each(told: Told, claim: ApartEach) -> None:
+    """Keep the spaces of all groups in one trial, in the table's order.
+
+    Raises:
+        NotRead: there are more or fewer groups, or the table says otherwise.
+    """
+    groups = told.mentions.resolve("groups", None)
+    if told.listed or set(groups) != set(told.mentions.every("groups")) or len(groups) != len(claim.numbers):
+        raise NotRead(f"it is not clear whose the {len(claim.numbers)} spaces are")
+    found = tuple(_measured(told, Np((group,))) for group in groups)
+    for measured, number in zip(found, claim.numbers, strict=True):
+        told.said(measured, number)
+    told.listed = found
+
+
+def line_plot(told: Told, _: LinePlot) -> None:
+    """Keep that a line plot is to be made.
+
+    Raises:
+        NotRead: of nothing that was told before.
+    """
+    if not told.listed:
+        raise NotRead("it is not said of what the line plot is")
+    told.line_plot = True
+
+
+def made_equal(told: Told, _: MadeEqual) -> None:
+    """Keep that the spaces are made equal.
+
+    Raises:
+        NotRead: no spaces are told.
+    """
+    if not told.listed:
+        raise NotRead("it is not said which spaces are made equal")
+    told.open["made equal"] = "that all the spaces are made equal"
+
+
+def _plotted(told: Told, plotted: bool) -> tuple[Measured, ...]:
+    if not told.listed or (plotted and not told.line_plot):
+        raise NotRead("nothing says which spaces are meant")
+    return told.listed
+
+
+def crosses_above(question: CrossesAbove, told: Told, _: Scenario) -> Asked:
+    series, value = _plotted(told, True), question.number.value
+    than = Stated(int(value.p), "inches", int(value.q))
+    told.facts.append(Fact(than, question.number.text))
+    return Asked("length", Value(Tally(series, "=", than)), WHOLE, ())
+
+
+def widest_gap(question: WidestGap, told: Told, _: Scenario) -> Asked:
+    return Asked("length", Value(Stat("range", _plotted(told, question.plotted))), ANY, ())
+
+
+def each_equal(question: EachEqual, told: Told, _: Scenario) -> Asked:
+    if "made equal" not in told.open:
+        raise NotRead("nothing says that the spaces are made equal")
+    return Asked("length", Value(Stat("mean", _plotted(told, question.plotted))), ANY, (), ("made equal",))

@@ -505,6 +505,20 @@ class Apart(NamedTuple):
     number: Number
 
 
+class ApartEach(NamedTuple):
+    """ "The spaces were 1, 2, and 1 1/2 inches": of all groups in one trial."""
+
+    numbers: tuple[Number, ...]
+
+
+class LinePlot(NamedTuple):
+    """ "Make a line plot of the spaces." """
+
+
+class MadeEqual(NamedTuple):
+    """ "Suppose all the spaces were made equal with the same total." """
+
+
 class Spaces(NamedTuple):
     """ "A row of pins has 3 spaces of this size." """
 
@@ -516,7 +530,7 @@ Claim = (
     | OneMoreTrial | TrialCount | Some | TheseWere | TotalWas | AllTheOthers | Look | Against | Rounding | RuleIs | EquationIs
     | LetterIs | PointsEach | BonusPoints | ScoreIs | StartingScores | OneLine | GoalScore | PartOf | NextGoal | TheFraction
     | EqualFraction | InPairs | PickOne | Choices | BoxPlot | Recorded | SameRatio | SameInTrials | ShareFraction | Proportional
-    | Growing | Grid | Apart | Spaces
+    | Growing | Grid | Apart | Spaces | ApartEach | LinePlot | MadeEqual
     | OneMoreTrial | TrialCount | Some | TheseWere | TotalWas | AllTheOthers | Look | Against | Rounding
     | PartOf | NextGoal | TheFraction | EqualFraction
     | RuleIs | EquationIs | LetterIs | PointsEach | BonusPoints | ScoreIs

@@ -151,6 +151,8 @@ class Told:
     share_fraction: ShareFraction | None = None
     in_boxes: InBoxes | None = None
     lengths: list[Measured] = field(default_factory=list)  # spaces between pins that are told
+    listed: tuple[Measured, ...] = ()  # the spaces of all groups in one trial
+    line_plot: bool = False
     spaces: Number | None = None  # how many of them are put end to end
     open: dict[str, str] = field(default_factory=dict)
 

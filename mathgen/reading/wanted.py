@@ -509,6 +509,24 @@ class EndToEnd(NamedTuple):
     number: Number
 
 
+class CrossesAbove(NamedTuple):
+    """ "How many crosses stand above 1 1/4?" """
+
+    number: Number
+
+
+class WidestGap(NamedTuple):
+    """ "How many inches wider was the widest space than the narrowest space?"; of a line plot, from the first cross to the last."""
+
+    plotted: bool = False
+
+
+class EachEqual(NamedTuple):
+    """ "How many inches wide would each space be?": of all made equal."""
+
+    plotted: bool = False
+
+
 class Growth(NamedTuple):
     """ "How much greater is p for Trial 2 than for Trial 1?" """
 
@@ -581,6 +599,9 @@ Question = (
     | Growth
     | Farther
     | EndToEnd
+    | CrossesAbove
+    | WidestGap
+    | EachEqual
 )
 
 

@@ -16,7 +16,7 @@ def unit_of(answer: Answer, words: dict[str, Any]) -> str:
         return "%"
     _, found, unit = answer.display.partition(answer.shown)
     unit = unit.strip() if found else ""
-    return str(words["things"]) if unit == words["thing"] else unit
+    return str(words["things"]) if unit == words["thing"] else "inches" if unit == "inch" else unit
 
 
 def answer_line(answer: Answer, words: dict[str, Any]) -> dict[str, Any]:
@@ -29,6 +29,6 @@ def answer_line(answer: Answer, words: dict[str, Any]) -> dict[str, Any]:
         return {"kind": "ratio", "unit": ""}
     unit = unit_of(answer, words)
     # Where the words demand a form, the place to write must not give the form away.
-    if answer.demand.form == "any" and _FRACTION.fullmatch(answer.shown):
+    if answer.demand.form == "any" and _FRACTION.fullmatch(answer.shown) and unit != "inches":  # nor that a length is less than 1 inch
         return {"kind": "fraction", "unit": unit}
     return {"kind": "line", "unit": unit}

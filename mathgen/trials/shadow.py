@@ -12,7 +12,7 @@ from mathgen.trials.table import TrialTable
 
 
 def shadow(table: TrialTable, rng: Random) -> TrialTable:
-    """The same groups, trials, colors and missing results; counts of thousands and spaces of hundreds of inches, all of them apart.
+    """The same groups, trials, colors and missing results; counts of thousands, all of them apart; other spaces between pins.
 
     Only where a group set up as many pins of a color in several trials does it so here: "for each trial" stays true. On a small
     table a swapped color leaves the count unchanged about one time in five; here hardly ever.
@@ -34,6 +34,10 @@ def shadow(table: TrialTable, rng: Random) -> TrialTable:
 
 
 def _gaps(table: TrialTable, rng: Random) -> dict[tuple[str, Label, Rational | None], Rational]:
-    """A new space, in eighths of an inch, for each that was measured in a trial of a group."""
-    spots = dict.fromkeys((row.group, row.trial, row.gap_inches) for row in table.rows if row.gap_inches is not None)
-    return {spot: Rational(number, 8) for spot, number in zip(spots, rng.sample(range(1000, 30_000), len(spots)), strict=True)}
+    """A new space for each that was measured in a trial of a group: about half of them eighths of an inch that no class has.
+
+    The others are spaces of the table, dealt anew: of how many are 2 inches, the answer is not 0 here for every number.
+    """
+    spots = list(dict.fromkeys((row.group, row.trial, row.gap_inches) for row in table.rows if row.gap_inches is not None))
+    fresh = rng.sample(range(1000, 30_000), len(spots))
+    return {spot: rng.choice(spots)[2] if rng.randrange(2) else Rational(number, 8) for spot, number in zip(spots, fresh, strict=True)}

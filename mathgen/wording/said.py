@@ -8,7 +8,10 @@ from __future__ import annotations
 
 from collections.abc import Iterable
 
+from sympy import Rational
+
 from mathgen.asks.expression import Expr, Measured, Op, Quantity, Stated
+from mathgen.exact.forms import mixed
 from mathgen.exact.number_words import cardinal
 from mathgen.problems.draft import Role
 from mathgen.scenario.naming import group_name, listed, trial_name, upper_first
@@ -72,7 +75,7 @@ class Speaker:
         """How many words a role takes, and over how many cells it goes: what decides whether a frame is short enough."""
         if isinstance(role, Quantity | Measured):
             scope = role.scope
-        elif isinstance(role, tuple) and role and isinstance(role[0], Quantity):
+        elif isinstance(role, tuple) and role and isinstance(role[0], Quantity | Measured):
             return (len(role), *self.shape(role[0]))
         else:
             return ()
@@ -524,7 +527,7 @@ class SaidNumber:
 
     @property
     def n(self) -> str:
-        return self._printed.note(self._stated, str(self._stated.number))
+        return self._printed.note(self._stated, mixed(Rational(self._stated.number, self._stated.bottom)))
 
     @property
     def one(self) -> bool:

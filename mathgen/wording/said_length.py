@@ -6,7 +6,7 @@ from sympy import Rational
 
 from mathgen.asks.expression import Measured
 from mathgen.exact.forms import mixed
-from mathgen.scenario.naming import upper_first
+from mathgen.scenario.naming import listed, upper_first
 from mathgen.wording.said import Printed, Speaker
 
 
@@ -47,3 +47,21 @@ class SaidLength:
     def span(self) -> str:
         """The trial without "in": "Trial 1"."""
         return self.when.removeprefix("in ")
+
+    @property
+    def Span(self) -> str:  # noqa: N802 - as above
+        return upper_first(self.span)
+
+
+class SaidLengths:
+    """The spaces that all groups measured in one trial, in table order: "1 1/4, 2, and 1 1/2"."""
+
+    __slots__ = ("_each", "first")
+
+    def __init__(self, speaker: Speaker, printed: Printed, series: tuple[Measured, ...], lengths: tuple[Rational, ...]) -> None:
+        self._each = [(printed, one, mixed(length)) for one, length in zip(series, lengths, strict=True)]
+        self.first = SaidLength(speaker, printed, series[0], lengths[0])
+
+    @property
+    def numbers(self) -> str:
+        return listed([printed.note(one, text) for printed, one, text in self._each])

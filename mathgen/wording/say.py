@@ -10,7 +10,7 @@ from mathgen.asks.expression import Expr, Measured, Op, Quantity, Stated
 from mathgen.problems.draft import Draft, Role
 from mathgen.wording.frames import Frame, frames
 from mathgen.wording.said import Printed, SaidCount, SaidMany, SaidNumber, SaidRate, Speaker
-from mathgen.wording.said_length import SaidLength
+from mathgen.wording.said_length import SaidLength, SaidLengths
 
 
 class Words(NamedTuple):
@@ -50,6 +50,8 @@ def _said(role: Role, rates: dict[Op, str], speaker: Speaker, printed: Printed, 
         return SaidRate(printed, role, rates[role])
     if isinstance(role, str):
         return role
+    if isinstance(role[0], Measured):
+        return SaidLengths(speaker, printed, role, tuple(map(count, role)))
     return SaidMany(speaker, printed, role, tuple(map(count, role)))
 
 

@@ -80,9 +80,14 @@ def _grade(line: dict[str, Any], texts: Texts) -> Iterator[str]:
     for name, pattern in _WORDS_FIRST.items():
         if grade < FIRST[name] and re.search(pattern, masked):
             yield f"{name} before grade {FIRST[name]}"
+    # A ruler is read in halves and fourths of an inch in grade 3 (3.MD.B.4), past 1 inch as well.
+    by_ruler = "3.MD.B.4" in line["standards"]
     for one in texts.numbers(line["text"]):
-        yield from working.number_faults(one.text, grade, "text", working.largest_allowed(line))
+        if not (by_ruler and re.fullmatch(r"\d+ [13]/[24]", one.text)):
+            yield from working.number_faults(one.text, grade, "text", working.largest_allowed(line))
     for given in line["givens"]:
+        if by_ruler and re.fullmatch(r"\d+ [13]/[24]", given["number"]):
+            continue
         yield from working.number_faults(given["number"], grade, f"given {given['number']}", working.largest_allowed(line))
     if len(line["cells"]) > published.CELLS[grade]:
         yield f"{len(line['cells'])} cells to read, at most {published.CELLS[grade]}"

@@ -17,6 +17,9 @@ _INCHES = r"(\d+ \d+/\d+|\d+/\d+|\d+) inch(?:es)?"
 def asked_length(line: dict[str, Any], texts: Texts) -> Rational | None:
     """The number of inches that is asked for; None for any other question."""
     *told, question = sentences(line["text"])
+    listed = _listed(told, texts)
+    if listed:
+        return _of_list(listed, question)
     if not re.search(r"\binches\b", question):
         return None
     lengths = [(value(found[1]), texts.named(sentence)) for sentence in told for found in re.finditer(_INCHES, sentence)]
@@ -35,6 +38,23 @@ def asked_length(line: dict[str, Any], texts: Texts) -> Rational | None:
     [other] = [spot for spot in both if spot != one]
     a, b = (_only(texts, *spot) for spot in (one, other))
     return a - b if wide else b - a
+
+
+def _listed(told: list[str], texts: Texts) -> list[Rational]:
+    """The spaces of all groups in the trial that the text names, from the rows, where the text lists them."""
+    trials = texts.named(" ".join(told)).trials
+    if not any(re.search(r"\bspaces were \d", sentence) for sentence in told) or len(trials) != 1:
+        return []
+    return [_only(texts, group, trials[0]) for group in texts.results.groups]
+
+
+def _of_list(listed: list[Rational], question: str) -> Rational:
+    above = re.search(r"\bcrosses (?:stand|are) above (\d+ \d+/\d+|\d+/\d+|\d+)\?", question)
+    if above:
+        return Rational(listed.count(value(above[1])))
+    if re.search(r"\bwidest\b.*\bnarrowest\b|\bfirst and the last cross\b", question):
+        return max(listed) - min(listed)
+    return sum(listed, Rational(0)) / len(listed)
 
 
 def _only(texts: Texts, group: Label, trial: Label) -> Rational:

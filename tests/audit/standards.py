@@ -433,6 +433,14 @@ SHOWS: dict[str, Callable[[Problem], bool]] = {
     "4.OA.A.2": _says("times as many"),
     "4.OA.A.3": lambda p: _whole(p) and steps_taken(_lines(p)) >= 2,
     "4.NF.A.2": lambda p: _compares(p) and _says("fraction")(p),
+    "2.MD.D.9": lambda p: _whole(p) and _says(r"\bline plot\b.*\bcrosses\b.*\?")(p),
+    "3.MD.B.4": lambda p: any("/" in one["number"] for one in p["givens"]) and _says(r"\bline plot\b.*\bcrosses\b.*\?")(p),
+    "4.MD.B.4": lambda p: (
+        any("/" in one["number"] for one in p["givens"])
+        and _says(r"\bspaces were\b")(p)
+        and (_says(r"\bcrosses\b.*\?")(p) or _like_bottoms(p))
+    ),
+    "5.MD.B.2": lambda p: _says(r"\bspaces were\b.*\bequal(ly)?\b")(p) and {"+", "/"} <= _signs(p),
     "2.MD.B.5": lambda p: _add_or_subtract(p) and _says(r"\binch(es)?\b.*\binches\b")(p),
     "4.MD.A.2": lambda p: _says(r"\binch(es)?\b.*\binches\b")(p) and ("*" in _signs(p) or _like_bottoms(p)),
     "4.NF.B.3c": lambda p: any(" " in given["number"] for given in p["givens"]) and _like_bottoms(p),

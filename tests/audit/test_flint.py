@@ -9,7 +9,7 @@ import pytest
 import sympy.external.gmpy
 from flint import fmpq
 
-from mathgen.asks.expression import Choice, Expr, Measured, Op, Quantity, QuotientRemainder, Stat, Stated, Truth, Unknown
+from mathgen.asks.expression import Choice, Expr, Measured, Op, Quantity, QuotientRemainder, Stat, Stated, Tally, Truth, Unknown
 from mathgen.models.registry import problem_models
 from mathgen.problems.record import Problem
 from mathgen.trials.table import TrialTable
@@ -54,9 +54,13 @@ class Flint:
             [inches] = {row.gap_inches for row in self.rows if (row.group, row.trial) == (expr.group, expr.trial)}
             return fixed(fmpq(int(inches.p), int(inches.q)))
         if isinstance(expr, Stated):
-            return fixed(fmpq(expr.number))
+            return fixed(fmpq(expr.number, expr.bottom))
+        if isinstance(expr, Tally):
+            than = self.form(expr.than, None).constant
+            lengths = [self.form(one, None).constant for one in expr.series]
+            return fixed(fmpq(sum({"=": one == than, ">": one > than, "<": one < than}[expr.test] for one in lengths)))
         if isinstance(expr, Stat):
-            return fixed(statistic(expr.name, sorted(self.count(one) for one in expr.series)))
+            return fixed(statistic(expr.name, sorted(self.form(one, None).constant for one in expr.series)))
         assert isinstance(expr, Op)
         result = self.form(expr.args[0], asked)
         for arg in expr.args[1:]:

@@ -5,7 +5,7 @@ from __future__ import annotations
 import pytest
 from sympy import Rational
 
-from mathgen.asks.expression import Ask, Measured, Op, Stated, Value
+from mathgen.asks.expression import Ask, Measured, Op, Stat, Stated, Tally, Value
 from mathgen.exact.demand import Demand
 from mathgen.proof.record import proved
 from mathgen.trials.table import Row, TrialTable
@@ -29,6 +29,51 @@ OWLS_1, OWLS_2 = Measured("gap", "Owls", 1), Measured("gap", "Owls", 2)
 WRENS_1, KITES_1 = Measured("gap", "Wrens", 1), Measured("gap", "Kites", 1)
 WRENS_2 = Measured("gap", "Wrens", 2)
 
+NAMES = ("Owls", "Wrens", "Kites", "Terns", "Gulls")
+IN_INCHES = {1: ("5/4", "7/4", "5/4", "2", "3/4"), 2: ("3", "5", "4", "4", "5"), 3: ("5/4", "7/4", "1/2", "5/2", "4")}
+LISTED = spaced({(name, trial): gap for trial, gaps in IN_INCHES.items() for name, gap in zip(NAMES, gaps, strict=True)})
+FIRST, SECOND, THIRD = (tuple(Measured("gap", name, trial) for name in NAMES) for trial in (1, 2, 3))
+LISTED_ROWS = [
+    # model, grade, ask, answer, relation, steps, slips; each worked by hand
+    (
+        "crosses_above",
+        2,
+        Ask(Value(Tally(SECOND, "=", Stated(5, "inches"))), (), Demand("whole")),
+        ("2", "x = 1 + 1", ("1 + 1 = 2",), {"J08": "5", "W09": "3"}),
+    ),
+    (
+        "crosses_above",
+        3,
+        Ask(Value(Tally(FIRST, "=", Stated(5, "inches", 4))), (), Demand("whole")),
+        ("2", "x = 1 + 1", ("1 + 1 = 2",), {"W09": "4", "W12": "5"}),
+    ),
+    (
+        "widest_and_narrowest",
+        4,
+        Ask(Value(Stat("range", FIRST)), (), ANY),
+        ("1 1/4", "3/4 + x = 2", ("8/4 - 3/4 = 5/4", "5/4 = 1 1/4"), {"W02": "2 3/4", "W03": "2", "W10": "1/2"}),
+    ),
+    (
+        "spaces_made_equal",
+        5,
+        Ask(Value(Stat("mean", THIRD)), (), ANY),
+        (
+            "2",
+            "5*x = 5/4 + 7/4 + 1/2 + 5/2 + 4",
+            (
+                "1 1/4 = 5/4",
+                "1 3/4 = 7/4",
+                "1/2 = 2/4",
+                "2 1/2 = 10/4",
+                "4 = 16/4",
+                "5/4 + 7/4 + 2/4 + 10/4 + 16/4 = 40/4",
+                "40/4 = 10",
+                "10 / 5 = 2",
+            ),
+            {"W07": "10", "W08": "2 1/4", "W11": "1 3/4"},
+        ),
+    ),
+]
 ROWS = [
     # model, grade, ask, answer, relation, steps, slips; each worked by hand
     (
@@ -98,7 +143,7 @@ def test_up_to_one_inch_the_unit_is_inch() -> None:
 
 def test_trials_without_a_space_and_spaces_off_the_ruler_are_not_asked_about() -> None:
     table = spaced({("Owls", 1): None, ("Owls", 2): "7/3", ("Owls", 3): "5"})
-    assert [draft.roles["space"] for draft in every_draft("spaces_end_to_end", table)] == [Measured("gap", "Owls", 3)] * 3
+    assert {draft.roles["space"] for draft in every_draft("spaces_end_to_end", table)} == {Measured("gap", "Owls", 3)}
 
 
 def test_spaces_of_two_groups_in_two_trials_are_not_compared() -> None:
@@ -107,3 +152,15 @@ def test_spaces_of_two_groups_in_two_trials_are_not_compared() -> None:
         assert isinstance(first, Measured)
         assert isinstance(second, Measured)
         assert (first.group == second.group) != (first.trial == second.trial)
+
+
+@pytest.mark.parametrize(("name", "grade", "ask", "row"), LISTED_ROWS)
+def test_each_row_of_listed_spaces_worked_by_hand(name: str, grade: int, ask: Ask, row: tuple[object, ...]) -> None:
+    draft = next(draft for draft in every_draft(name, LISTED) if draft.ask == ask)
+    made = said(name, LISTED, grade, draft)
+    assert proved(made), made.proof
+    assert worked(made) == row
+
+
+def test_a_list_that_lacks_a_group_is_no_line_plot() -> None:
+    assert list(every_draft("crosses_above", EIGHTHS)) == []

@@ -87,5 +87,9 @@ def test_a_shadow_has_one_new_space_for_each_trial_of_a_group() -> None:
     table = read_table("samples/spaces.csv", ReadOptions()).table
     dark = shadow(table, Random(1))
     gaps = {(row.group, row.trial, row.gap_inches) for row in dark.rows}
-    assert len(gaps) == len({(row.group, row.trial) for row in table.rows}) == len({gap for *_, gap in gaps})
-    assert {row.gap_inches for row in table.rows}.isdisjoint(gap for *_, gap in gaps)
+    assert len(gaps) == len({(row.group, row.trial) for row in table.rows})
+    own = {row.gap_inches for row in table.rows}
+    dealt = sum(gap in own for *_, gap in gaps)
+    assert len(gaps) // 4 < dealt < len(gaps)
+    unlike = {(row.group, row.trial, row.gap_inches) for row in table.rows} - gaps
+    assert len(unlike) > len(gaps) // 2

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from math import lcm
 
-from mathgen.models.slips.rule import Wrong, over, slip
+from mathgen.models.slips.rule import Wrong, over, slip, whole
 
 
 def _split(top: int, bottom: int) -> tuple[int, int]:
@@ -47,3 +47,38 @@ def adds_the_count(count: int, top: int, bottom: int) -> Wrong:
 @slip("W06", "That is the length of one space. How many spaces are there?")
 def one_space_only(top: int, bottom: int) -> Wrong:
     return over(top, bottom)
+
+
+@slip("J08", "That is a place on the line. Count the crosses above that place.")
+def place_for_count(top: int, bottom: int) -> Wrong:
+    return over(top, bottom) if bottom == 1 else None
+
+
+@slip("W09", "Count the crosses above one place only.")
+def places_counted(places: int) -> Wrong:
+    return whole(places)
+
+
+@slip("W10", "The list is not in order. Find the widest and the narrowest space first.")
+def last_less_first(top: int, bottom: int) -> Wrong:
+    return over(top, bottom) if top else None
+
+
+@slip("W07", "That is the total of all the spaces. Share the total equally.")
+def total_not_shared(top: int, bottom: int) -> Wrong:
+    return over(top, bottom)
+
+
+@slip("W08", "Every space counts, not only the widest and the narrowest. Find the total of all.")
+def halfway_between_ends(top: int, bottom: int) -> Wrong:
+    return over(top, bottom)
+
+
+@slip("W11", "That is one of the spaces. Find the total of all, then share the total equally.")
+def one_of_them(top: int, bottom: int) -> Wrong:
+    return over(top, bottom)
+
+
+@slip("W12", "That counts every cross. Count those above one place only.")
+def every_cross(count: int) -> Wrong:
+    return whole(count)

@@ -11,6 +11,7 @@ from typing import Any, NamedTuple
 
 from mathgen.problems.record import Problem
 from mathgen.sheets.figures.bar_model import bar_model
+from mathgen.sheets.figures.dot_plot import spaces_plotted
 from mathgen.sheets.figures.double_number_line import double_number_line
 from mathgen.sheets.figures.fraction_bars import fraction_bars
 from mathgen.sheets.figures.hundred_grid import hundred_grid
@@ -28,6 +29,7 @@ _MAKERS: dict[str, Callable[[Scene], Support | None]] = {
     "double-number-line": double_number_line,
     "fraction-bars": fraction_bars,
     "hundred-grid": hundred_grid,
+    "line-plot": spaces_plotted,
     "number-line": number_line,
     "part-whole": part_whole,
     "pins": pins,

@@ -9,8 +9,9 @@ from typing import Any
 
 from sympy import Integer, Rational
 
+from mathgen.asks.expression import Measured, Stat, Tally, Value
 from mathgen.exact.forms import mixed
-from mathgen.sheets.figures.scene import FigureData
+from mathgen.sheets.figures.scene import FigureData, Scene, Support
 
 
 def dot_plot(title: str, axis: str, values: Sequence[int]) -> FigureData:
@@ -47,3 +48,32 @@ def _plot(name: str, mark: str, title: str, axis: str, values: list[Rational]) -
         "places": places,
         "alt": f"{name}. {title}. {axis}, and how many {noun}: {told}.",
     }
+
+
+def plot_to_complete(plot: FigureData) -> FigureData:
+    """The same line with no mark drawn, and room for as many as the highest place has."""
+    noun = "dot" if plot["mark"] == "dot" else "cross"
+    labels = ", ".join(str(one["label"]) for one in plot["places"])
+    return {
+        **plot,
+        "most": max(int(one["count"]) for one in plot["places"]),
+        "places": [{**one, "count": 0} for one in plot["places"]],
+        "alt": f"{plot['alt'].partition('.')[0]} to complete. {plot['title']}. {plot['axis']}: {labels}; no {noun} is drawn.",
+    }
+
+
+def spaces_plotted(scene: Scene) -> Support | None:
+    """The line plot of the spaces that a problem lists: to complete, and finished for the key."""
+    goal = scene.problem.ask.goal
+    expr = goal.expr if isinstance(goal, Value) else None
+    if not isinstance(expr, Stat | Tally):
+        return None
+    lengths = [scene.totals.gap(one.group, one.trial) for one in expr.series if isinstance(one, Measured)]
+    if len(lengths) != len(expr.series) or None in lengths:
+        return None
+    first = expr.series[0]
+    assert isinstance(first, Measured)  # all are
+    words = scene.words
+    title = f"Space between {words['things']}, {words['trial_labels'][first.trial]}"
+    finished = line_plot(title, "Inches", lengths)
+    return Support(plot_to_complete(finished), finished)
