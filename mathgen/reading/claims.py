@@ -11,6 +11,7 @@ from mathgen.reading.chance import choices, pick_one
 from mathgen.reading.distributions import wondered
 from mathgen.reading.equations import letter_equation, letter_for, the_expression
 from mathgen.reading.evaluate import evaluate
+from mathgen.reading.feet import foot_is, in_feet
 from mathgen.reading.fraction_questions import same_in_trials, share_fraction
 from mathgen.reading.going_on import next_goal
 from mathgen.reading.lengths import apart, apart_each, line_plot, made_equal, spaces
@@ -30,11 +31,13 @@ from mathgen.reading.meaning import (
     EachTrial,
     EqualFraction,
     EquationIs,
+    FootIs,
     GoalMean,
     GoalScore,
     Grid,
     Growing,
     InBoxes,
+    InFeet,
     InPairs,
     Labels,
     LetterEquation,
@@ -452,6 +455,8 @@ _TAKE = {
     Apart: apart,
     Spaces: spaces,
     ApartEach: apart_each,
+    FootIs: foot_is,
+    InFeet: in_feet,
     LinePlot: line_plot,
     MadeEqual: made_equal,
 }

@@ -19,6 +19,7 @@ from mathgen.reading import (
     distribution_frames,
     equation_frames,
     facts,
+    feet_frames,
     fraction_frames,
     instructions,
     joining_frames,
@@ -64,6 +65,7 @@ GRAMMAR = Grammar(
         *points_frames.RULES,
         *equation_frames.RULES,
         *length_frames.RULES,
+        *feet_frames.RULES,
     )
 )
 LONGEST = 80  # words and signs; the longest that is printed has some 35

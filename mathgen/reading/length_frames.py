@@ -35,6 +35,7 @@ RULES: tuple[Rule, ...] = (
     rule("fact", "the space was <inches> <when>", lambda number, when: _apart(number, None, when)),
     rule("fact", "the space was <inches> for <who>", lambda number, who: _apart(number, who)),
     rule("fact", "the space between ITEM was <inches> for <who>", lambda _, number, who: _apart(number, who)),
+    rule("fact", "the space between ITEM was <inches> for <who> <when>", lambda _, number, who, when: _apart(number, who, when)),
     # told of all groups in one trial
     rule("nums", "NUM and NUM", lambda a, b: (a, b)),
     rule("nums", "NUM , <more_nums>", lambda a, rest: (a, *rest)),

@@ -519,6 +519,20 @@ class MadeEqual(NamedTuple):
     """ "Suppose all the spaces were made equal with the same total." """
 
 
+class FootIs(NamedTuple):
+    """ "One foot is 12 inches." """
+
+    number: Number
+
+
+class InFeet(NamedTuple):
+    """ "Next time, the Owls will set the pins 2 feet apart", "a row with spaces of this size is 6 feet long"."""
+
+    number: Number
+    next_time: bool
+    np: Np = Np()
+
+
 class Spaces(NamedTuple):
     """ "A row of pins has 3 spaces of this size." """
 
@@ -530,7 +544,7 @@ Claim = (
     | OneMoreTrial | TrialCount | Some | TheseWere | TotalWas | AllTheOthers | Look | Against | Rounding | RuleIs | EquationIs
     | LetterIs | PointsEach | BonusPoints | ScoreIs | StartingScores | OneLine | GoalScore | PartOf | NextGoal | TheFraction
     | EqualFraction | InPairs | PickOne | Choices | BoxPlot | Recorded | SameRatio | SameInTrials | ShareFraction | Proportional
-    | Growing | Grid | Apart | Spaces | ApartEach | LinePlot | MadeEqual
+    | Growing | Grid | Apart | Spaces | FootIs | InFeet | ApartEach | LinePlot | MadeEqual
     | OneMoreTrial | TrialCount | Some | TheseWere | TotalWas | AllTheOthers | Look | Against | Rounding
     | PartOf | NextGoal | TheFraction | EqualFraction
     | RuleIs | EquationIs | LetterIs | PointsEach | BonusPoints | ScoreIs

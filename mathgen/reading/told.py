@@ -22,6 +22,7 @@ from mathgen.reading.meaning import (
     Grid,
     Growing,
     InBoxes,
+    InFeet,
     InPairs,
     Labels,
     LetterEquation,
@@ -151,6 +152,8 @@ class Told:
     share_fraction: ShareFraction | None = None
     in_boxes: InBoxes | None = None
     lengths: list[Measured] = field(default_factory=list)  # spaces between pins that are told
+    foot: Number | None = None  # "one foot is 12 inches"
+    feet: InFeet | None = None
     listed: tuple[Measured, ...] = ()  # the spaces of all groups in one trial
     line_plot: bool = False
     spaces: Number | None = None  # how many of them are put end to end

@@ -509,6 +509,22 @@ class EndToEnd(NamedTuple):
     number: Number
 
 
+class NextWider(NamedTuple):
+    """ "How many inches wider will the space be?": the next one, told in feet."""
+
+
+class EndToEndFeet(NamedTuple):
+    """ "How many feet do 6 of these spaces make end to end?" """
+
+    number: Number
+
+
+class SpacesIn(NamedTuple):
+    """ "How many of these spaces make 6 feet end to end?"; without a number, of the row that was told."""
+
+    number: Number | None = None
+
+
 class CrossesAbove(NamedTuple):
     """ "How many crosses stand above 1 1/4?" """
 
@@ -599,6 +615,9 @@ Question = (
     | Growth
     | Farther
     | EndToEnd
+    | NextWider
+    | EndToEndFeet
+    | SpacesIn
     | CrossesAbove
     | WidestGap
     | EachEqual

@@ -137,9 +137,10 @@ def _display(line: dict[str, Any], shown: Rational, texts: Texts) -> Iterator[st
         return
     noun = words.item if value(answer["exact"]) == 1 else words.items
     question = texts.masked(sentences(line["text"])[-1])
-    if "how many crosses" in question.lower():
-        if rest != " crosses":
-            yield f'display "{display}" should end in crosses'
+    other = re.match(r"how many (?:of these )?(crosses|spaces|feet)\b", question, re.IGNORECASE)
+    if other:
+        if rest != f" {other[1]}":
+            yield f'display "{display}" should end in {other[1]}'
         return
     if re.search(r"\binches\b", question):
         if rest != (" inch" if value(answer["exact"]) <= 1 else " inches"):

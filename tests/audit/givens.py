@@ -18,7 +18,8 @@ STATED = (
     "trials", "groups", "how many", "whole", "more than", "fewer than", "times", "goal mean", "set up next time",
     "goal next time", "bottom number", "points for each", "points lost for each", "bonus points", "points in all",
     "goal in points", "kinds", "top number", "trials at this rate", "goal at this rate", "in another row",
-    "classes", "spaces", "inches", "in each group", "in the sample", "digits", "in one more trial",
+    "classes", "spaces", "inches", "inches in a foot", "feet next time", "feet in all",
+    "in each group", "in the sample", "digits", "in one more trial",
 )  # fmt: skip
 
 

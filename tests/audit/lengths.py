@@ -9,7 +9,7 @@ from sympy import Rational
 
 from tests.audit.printed import value
 from tests.audit.results import Label, Reach
-from tests.audit.wording import Texts, sentences
+from tests.audit.wording import Named, Texts, sentences
 
 _INCHES = r"(\d+ \d+/\d+|\d+/\d+|\d+) inch(?:es)?"
 
@@ -20,9 +20,12 @@ def asked_length(line: dict[str, Any], texts: Texts) -> Rational | None:
     listed = _listed(told, texts)
     if listed:
         return _of_list(listed, question)
+    feet = _in_feet(line["text"], [length for length, _ in _told(told, texts)]) if "One foot is" in line["text"] else None
+    if feet is not None:
+        return feet
     if not re.search(r"\binches\b", question):
         return None
-    lengths = [(value(found[1]), texts.named(sentence)) for sentence in told for found in re.finditer(_INCHES, sentence)]
+    lengths = _told(told, texts)
     if re.search(r"\bend to end\b|\bspaces (in all|together)\b", question):
         [(length, _)] = lengths
         [count] = {int(number) for number in re.findall(r"\b(\d+) (?:of these )?spaces\b", line["text"])}
@@ -38,6 +41,22 @@ def asked_length(line: dict[str, Any], texts: Texts) -> Rational | None:
     [other] = [spot for spot in both if spot != one]
     a, b = (_only(texts, *spot) for spot in (one, other))
     return a - b if wide else b - a
+
+
+def _told(told: list[str], texts: Texts) -> list[tuple[Rational, Named]]:
+    """Each number of inches in the facts, but for those of a foot, with what its sentence names."""
+    sentences_of_spaces = [sentence for sentence in told if not sentence.startswith("One foot")]
+    return [(value(found[1]), texts.named(one)) for one in sentences_of_spaces for found in re.finditer(_INCHES, one)]
+
+
+def _in_feet(text: str, lengths: list[Rational]) -> Rational:
+    """A space in inches beside feet: how much wider, how many feet some spaces make, or how many spaces some feet hold."""
+    [space] = lengths
+    counts = [int(number) for number in re.findall(r"\b(\d+) (?:of these )?spaces\b", text)]
+    if counts:
+        return counts[0] * space / 12
+    [feet] = {int(number) for number in re.findall(r"\b(\d+) feet\b", text)}
+    return 12 * feet / space if re.search(r"\bmany (of these )?spaces\b", text) else 12 * feet - space
 
 
 def _listed(told: list[str], texts: Texts) -> list[Rational]:

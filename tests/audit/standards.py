@@ -433,6 +433,9 @@ SHOWS: dict[str, Callable[[Problem], bool]] = {
     "4.OA.A.2": _says("times as many"),
     "4.OA.A.3": lambda p: _whole(p) and steps_taken(_lines(p)) >= 2,
     "4.NF.A.2": lambda p: _compares(p) and _says("fraction")(p),
+    "4.MD.A.1": lambda p: _says(r"\bfoot is 12 inches\b.*\binches\b.*\?")(p) and _signs(p) == {"*", "-"},
+    "5.MD.A.1": lambda p: _says(r"\bfoot is 12 inches\b")(p) and _says(r"\b\d+ feet|many feet\b")(p) and _signs(p) == {"*", "/"},
+    "6.RP.A.3d": lambda p: _says(r"\bfoot is 12 inches\b")(p) and _says(r"\b\d+ feet|many feet\b")(p) and _signs(p) == {"*", "/"},
     "2.MD.D.9": lambda p: _whole(p) and _says(r"\bline plot\b.*\bcrosses\b.*\?")(p),
     "3.MD.B.4": lambda p: any("/" in one["number"] for one in p["givens"]) and _says(r"\bline plot\b.*\bcrosses\b.*\?")(p),
     "4.MD.B.4": lambda p: (

@@ -1,0 +1,25 @@
+"""Rules for sentences about feet and inches."""
+
+from __future__ import annotations
+
+from mathgen.reading.chart import Rule, rule
+from mathgen.reading.meaning import FootIs, InFeet, Np
+from mathgen.reading.noun_phrases import always
+from mathgen.reading.wanted import EndToEndFeet, NextWider, SpacesIn
+
+RULES: tuple[Rule, ...] = (
+    rule("feet", "NUM (foot|feet)", lambda number: number),
+    rule("fact", "one foot is NUM inches", lambda number: (FootIs(number),)),
+    rule("fact", "NEXT , <who> will set the ITEM <feet> apart", lambda _, who, __, number: (InFeet(number, True, Np(who)),)),
+    rule("fact", "NEXT , the space will be <feet>", lambda _, number: (InFeet(number, True),)),
+    rule("fact", "<who> plan to put <feet> between ITEM NEXT", lambda who, number, *_: (InFeet(number, True, Np(who)),)),
+    rule("fact", "a row with spaces of this size is <feet> long", lambda number: (InFeet(number, False),)),
+    rule("ask", "how many inches farther apart will the ITEM be", always(NextWider())),
+    rule("ask", "how many inches wider will the space be", always(NextWider())),
+    rule("ask", "how many feet do WHOLE of these spaces make end to end", EndToEndFeet),
+    rule("ask", "how many feet long are the WHOLE spaces together", EndToEndFeet),
+    rule("ask", "how many feet long are the WHOLE spaces <in_all>", lambda number, _: EndToEndFeet(number)),
+    rule("ask", "how many of these spaces make NUM feet end to end", SpacesIn),
+    rule("ask", "how many spaces of this size fit in NUM feet", SpacesIn),
+    rule("ask", "how many spaces does the row have", always(SpacesIn())),
+)
