@@ -79,7 +79,7 @@ def ways_of_saying(model: ProblemModel, name: str, grades: tuple[int, ...] = GRA
         first = next(draft for draft in some_drafts(model, name) if draft.wanted == wanted)
         for frame in frames(model.strand, model.name):
             if any(frame.fits(grade, wanted) for grade in grades):
-                words = say(frame, first, desk(name).speaker, desk(name).view.number)
+                words = say(frame, first, desk(name).speaker, desk(name).view.value)
                 found[wanted].add(masked(f"{words.facts} {words.question}", texts))
     return found
 
@@ -124,7 +124,7 @@ def test_each_grade_can_say_it_in_two_ways_within_its_caps_from_words_and_from_t
                 for frame in frames(model.strand, model.name):
                     if frame.name in usable or not frame.fits(grade, draft.wanted):
                         continue
-                    said = say(frame, draft, desk(name).speaker, desk(name).view.number)
+                    said = say(frame, draft, desk(name).speaker, desk(name).view.value)
                     lengths = [word_count(part) for part in sentences(f"{said.facts} {said.question}")]
                     if sum(lengths) <= words and len(lengths) <= count_of_sentences and max(lengths) <= longest and lengths[-1] <= question:
                         usable.add(frame.name)
