@@ -81,7 +81,8 @@ def key(problem: Problem, table: TrialTable) -> tuple[object, ...]:
     if problem.answer.kind == "name" and isinstance(exact, str):
         words = [str(label) for label in (*table.groups, *table.colors)]
         trials = [label for label in table.trials if str(label) in exact.split()]
-        exact = words.index(exact) if exact in words else table.trials.index(trials[0])
+        if exact in words or trials:  # else it is no label: "median"
+            exact = words.index(exact) if exact in words else table.trials.index(trials[0])
     slips = tuple(slip.id for slip in problem.slips)
     return (problem.standards, problem.difficulty, problem.level, exact, problem.steps, slips)
 

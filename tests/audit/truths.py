@@ -29,7 +29,7 @@ def faults(line: dict[str, Any], texts: Texts) -> Iterator[str]:
     if told is None:
         told = _shared_out(line, texts)
     if told is None:
-        told = _number_sentence(line)
+        told = _number_sentence(line, texts)
     if told is None:
         told = _proportional(line, texts)
     if told is None:
@@ -55,14 +55,14 @@ def _pairs(line: dict[str, Any], texts: Texts) -> bool | None:
     return (count % 2 == 0) == bool(paired)
 
 
-def _number_sentence(line: dict[str, Any]) -> bool | None:
+def _number_sentence(line: dict[str, Any], texts: Texts) -> bool | None:
     """ "Is 3 + 2 = 5 true?", "Is 5 = 3 + 2 a true number sentence?": three numbers, in the order in which the facts tell them."""
     *facts, asked = sentences(line["text"])
     found = re.search(r"(\d+) ([+=]) (\d+) ([+=]) (\d+)( true| a true number sentence)\?", asked)
     if found is None or {found[2], found[4]} != {"+", "="}:
         return None
     numbers = [int(found[place]) for place in (1, 3, 5)]
-    if [int(text) for text in re.findall(r"\b(\d+) [a-z]", " ".join(facts))] != numbers:
+    if [int(text) for text in re.findall(r"\b(\d+) [a-z]", texts.masked(" ".join(facts)))] != numbers:
         return None
     a, b, whole = numbers if found[2] == "+" else (*numbers[1:], numbers[0])
     if solutions(line["relation"]) not in ((a + b - whole,), (whole - a - b,)):

@@ -69,14 +69,18 @@ def test_room_is_never_more_than_is_of_use(grade: int) -> None:
     assert max(rooms(worksheet(grade, count=8))) < 60 * 1.3
 
 
-def test_saving_paper_takes_no_more_sides_and_in_most_grades_fewer() -> None:
-    """The same eight problems, grade by grade."""
-    grades = tuple(range(1, 9))
-    usual, dense = ([worksheet(grade, count=8, layout=layout) for grade in grades] for layout in ("more-room", "save-paper"))
-    assert [len(rooms(one)) for one in usual] == [len(rooms(one)) for one in dense]
-    saved = [len(one.pages) - len(other.pages) for one, other in zip(usual, dense, strict=True)]
-    assert min(saved) >= 0
-    assert sum(one > 0 for one in saved) >= 4
+def test_saving_paper_takes_no_more_sides_and_in_most_grades_fewer_for_some_sheet_of_four() -> None:
+    """The same eight problems, grade by grade and seed by seed: how long they are changes with every new model."""
+    fewer = 0
+    for grade in range(1, 9):
+        saved = []
+        for seed in range(1, 5):
+            usual, dense = (worksheet(grade, count=8, layout=layout, seed=seed) for layout in ("more-room", "save-paper"))
+            assert len(rooms(usual)) == len(rooms(dense))
+            saved.append(len(usual.pages) - len(dense.pages))
+        assert min(saved) >= 0
+        fewer += max(saved) > 0
+    assert fewer >= 5
 
 
 def test_pages_that_hold_one_problem_are_said() -> None:
