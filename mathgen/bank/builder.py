@@ -35,6 +35,7 @@ from mathgen.problems.record import Cell, Given, Problem, Step
 from mathgen.wording.frames import Frame
 from mathgen.wording.say import Words, fitting_frames, in_turn, say
 
+_HYPHENS = re.compile(r"(?<=[^\W\d_])-(?=[^\W\d_])")
 _SENTENCE_END = re.compile(r"(?<=[.?!]) (?=[A-Z0-9\"“])")
 ALL_SOURCES = frozenset({"words", "table", "graph"})
 _GRAPH = frozenset({"graph"})
@@ -217,8 +218,8 @@ class Builder:
 
     def _short_enough(self, words: Words) -> bool:
         caps = self._caps
-        question = words.question.count(" ") + 1
-        lengths = [sentence.count(" ") + 1 for sentence in _SENTENCE_END.split(words.facts)] if words.facts else []
+        question = _word_count(words.question)
+        lengths = [_word_count(sentence) for sentence in _SENTENCE_END.split(words.facts)] if words.facts else []
         return (
             question <= caps.question
             and len(lengths) < caps.sentences
@@ -259,6 +260,11 @@ class Builder:
             proof=(),
         )
         return self.desk.judge.prove(problem)
+
+
+def _word_count(text: str) -> int:
+    """Words between blanks; "two-way" is two."""
+    return text.count(" ") + 1 + (len(_HYPHENS.findall(text)) if "-" in text else 0)
 
 
 def outline(ask: Ask) -> tuple[object, ...]:
