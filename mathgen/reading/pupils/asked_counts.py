@@ -8,7 +8,7 @@ from mathgen.exact.demand import Demand
 from mathgen.reading.chart import Clash
 from mathgen.reading.pupils.bags import DIMENSIONS, EMPTY, Bag, only, plus
 from mathgen.reading.pupils.regions import find, gather, has, names_something, without
-from mathgen.reading.pupils.spans import Span
+from mathgen.reading.pupils.span import Span
 from mathgen.reading.pupils.wish import Wish
 from mathgen.reading.tokens import NotRead, Number
 from mathgen.trials.scope import Label

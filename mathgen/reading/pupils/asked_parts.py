@@ -8,7 +8,7 @@ from mathgen.exact.demand import Demand
 from mathgen.reading.chart import Clash
 from mathgen.reading.pupils.bags import EMPTY, Bag, only, plus
 from mathgen.reading.pupils.regions import find, gather, has, infinitive, names_something, without
-from mathgen.reading.pupils.spans import FORMS, Span
+from mathgen.reading.pupils.span import FORMS, Span
 from mathgen.reading.pupils.wish import Wish
 from mathgen.reading.tokens import NotRead
 

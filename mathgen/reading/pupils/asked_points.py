@@ -8,7 +8,7 @@ from typing import NamedTuple
 from mathgen.reading.chart import Clash
 from mathgen.reading.pupils.bags import EMPTY, Bag
 from mathgen.reading.pupils.regions import find, gather, has, without
-from mathgen.reading.pupils.spans import Span
+from mathgen.reading.pupils.span import Span
 from mathgen.reading.pupils.wish import Wish
 from mathgen.reading.tokens import NotRead, Number
 

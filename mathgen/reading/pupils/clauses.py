@@ -3,22 +3,21 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
-from itertools import pairwise
 from typing import NamedTuple
 
 from mathgen.exact.demand import Demand
 from mathgen.reading.pupils import asked_counts, asked_parts, asked_points, asked_series
 from mathgen.reading.pupils.asked_counts import SIGNS, TURNS
-from mathgen.reading.pupils.bags import EMPTY, Bag
+from mathgen.reading.pupils.bags import Bag
+from mathgen.reading.pupils.one_meaning import one_meaning
+from mathgen.reading.pupils.one_question import MAIN, TWO, one_question
 from mathgen.reading.pupils.regions import count, find, has, names_something, without
-from mathgen.reading.pupils.spans import FORMS, Span
+from mathgen.reading.pupils.span import FORMS, Span
 from mathgen.reading.pupils.told_first import told
 from mathgen.reading.pupils.wish import Wish
 from mathgen.reading.tokens import NotRead
 
-_MAIN = ("HOWMANY", "HOWMUCH", "HOWTIMES", *asked_series.BY)
-_HEADS = (*_MAIN, *FORMS, "CHANCE", "RATIO", ":", "MEAN", "MEDIAN", "DIFF", "MINUS", "HALF", "as a part of")
-_TWO = "There are two questions. Please ask one at a time."
+_HEADS = (*MAIN, *FORMS, "CHANCE", "RATIO", ":", "MEAN", "MEDIAN", "DIFF", "MINUS", "HALF", "as a part of")
 _FORM_WORDS = frozenset((*FORMS, "WHATIS", "form", "RATIO", "be", "prep", "and", "TOTALS"))
 
 
@@ -47,7 +46,7 @@ def understood(sentences: Sequence[Sequence[Span]]) -> Understood:
     if not asking:
         asking = [place for place, spans in enumerate(kept) if has(spans, "ADD")]
     if len(asking) > 1:
-        raise NotRead(_TWO)
+        raise NotRead(TWO)
     if not asking:
         raise NotRead("What do you want to know? Ask one question, such as: how many?")
     [place] = asking
@@ -149,8 +148,8 @@ def asked(spans: Sequence[Span], form: Demand | None) -> list[Wish]:
         NotRead: two questions in one.
         Clash: words that do not go together.
     """
-    _one_question(spans)
-    _one_meaning(spans)
+    one_question(spans)
+    one_meaning(spans)
     kinds = {span.kind for span in spans}
     if kinds & {"RATIO", ":"}:
         return asked_parts.ratio(spans)
@@ -186,88 +185,3 @@ def asked(spans: Sequence[Span], form: Demand | None) -> list[Wish]:
     if "HOWMUCH" in kinds or (form is not None and form.form in ("any", "percent", "decimal", "simplest") and "HOWMANY" in kinds):
         return asked_parts.part(spans)
     return asked_counts.count(without(spans, "WHATIS"))
-
-
-def _one_meaning(spans: Sequence[Span]) -> None:
-    """Words that children use for two different things, or for nothing that has a value.
-
-    Raises:
-        NotRead: one of them is here.
-    """
-    kinds = {span.kind for span in spans}
-    total = any(span.bag.total for span in spans)
-    groups = [span for span in spans if isinstance(span.bag.groups, tuple) and len(span.bag.groups) == 2]
-    if "HOWMANY" in kinds and not total and any("both" in span.before for span in groups):
-        raise NotRead("Do you mean the two groups together, or each of the two?")
-    if {"HOWMANY", "PERCENT"} <= kinds and kinds & set(TURNS):
-        raise NotRead("Do you mean the percent by which a number of pins changed? Then say: by what percent did the number of ...")
-    if kinds & set(FORMS) and any("for" in span.before and span.bag.colors and not span.bag.item for span in spans):
-        raise NotRead("A part of which pins do you mean: of the pins of that color that were set up?")
-    things = [span for span in spans if span.bag.item or span.bag.colors]
-    if "CHANCE" in kinds and any("all" in span.before and "of" not in span.before for span in things):
-        raise NotRead("The chance that one pin falls, or that all of them fall in one trial?")
-    if kinds & {*FORMS, "CHANCE"} and _of_trials(spans):
-        raise NotRead("I can tell a part of the pins, but not of the trials.")
-    if _of_people(spans) and "be" not in kinds:
-        raise NotRead("I can tell a part of the pins, but not of the people in a group.")
-    if "HALF" in kinds and not kinds & {"WHATIS", "HOWMANY", "HOWMUCH"} and any(span.value == "verb" for span in spans):
-        raise NotRead("Do you tell me that it is half, or do you ask for half of it?")
-    if kinds & set(FORMS) and _of_a_total(spans):
-        raise NotRead("A part of that total, or of the pins that were set up? Please say: of the pins knocked down in all trials.")
-    if kinds & set(FORMS) and any(span.bag.total and "sum" in span.text.casefold().split() for span in spans):
-        raise NotRead("Parts of different sets have no sum. Do you mean what part of all these pins?")
-    if total and "FRACTIONS" in kinds:
-        raise NotRead("Fractions of different sets have no total. Do you mean what fraction of all these pins?")
-
-
-def _of_people(spans: Sequence[Span]) -> bool:
-    """ "What percent of the class knocked down red pins"."""
-    triples = zip(spans, spans[1:], spans[2:], strict=False)
-    return any(
-        one.kind in FORMS and "of" in who.before and who.bag.groups is not None and verb.value == "verb" for one, who, verb in triples
-    )
-
-
-def _of_trials(spans: Sequence[Span]) -> bool:
-    """ "What fraction of the trials", "in what percent of their trials"."""
-    return any(
-        one.kind in FORMS and "of" in other.before and other.bag.trials == "all" and other.bag.groups is None
-        for one, other in pairwise(spans)
-    )
-
-
-def _of_a_total(spans: Sequence[Span]) -> bool:
-    """ "What percent of the Owls' total did they knock down in trial 2": of a count, while it sounds like one of the pins set up."""
-    for place, (owner, total) in enumerate(pairwise(spans)):
-        following = spans[place + 2].bag if place + 2 < len(spans) else EMPTY
-        if owner.bag.groups and "of" in owner.before and total.bag.total and not (following.item or following.colors):
-            return any(span.bag.measure in ("down", "standing") or span.bag.got for span in spans[place + 2 :])
-    return False
-
-
-def _on_average(kinds: Sequence[str]) -> bool:
-    """ "On average, how many ...", "the median of how many ...", "how many ... on average": one question, where nothing parts the two."""
-    ends = sorted(kinds.index(kind) for kind in ("HOWMANY", "MEAN", "MEDIAN") if kind in kinds)
-    between = kinds[ends[0] : ends[-1]]
-    return kinds.count("HOWMANY") == 1 and len(ends) == 2 and not {"and", "WHATIS", "than"} & set(between)
-
-
-def _one_question(spans: Sequence[Span]) -> None:
-    kinds = [span.kind for span in spans]
-    main = [kind for kind in kinds if kind in _MAIN]
-    forms = [kind for kind in kinds if kind in FORMS]
-    others = [kind for kind in kinds if kind in ("CHANCE", "RATIO", "DIFF")]
-    stats = {kind for kind in kinds if kind in ("MEAN", "MEDIAN")}
-    by_much = bool(main) and main[0] == "HOWMUCH" and (forms or stats)
-    if len(main) > 1 or (others and len(others) > 1) or len(stats) > 1:
-        raise NotRead(_TWO)
-    if main and not by_much and (others or (stats and not _on_average(kinds))):
-        raise NotRead(_TWO)
-    if others and stats:
-        raise NotRead(_TWO)
-    if forms and (stats or (others and others[0] not in ("DIFF", "CHANCE"))):
-        raise NotRead(_TWO)
-    if kinds.count("WHATIS") > 1 and "and" in kinds:
-        raise NotRead(_TWO)
-    if len(forms) > 1 and forms.count(forms[0]) > 1 and "DIFF" not in kinds:
-        raise NotRead(_TWO)

@@ -7,7 +7,7 @@ from typing import cast
 
 from mathgen.reading.chart import Clash
 from mathgen.reading.pupils.bags import EMPTY, Bag, only, plus, verb
-from mathgen.reading.pupils.spans import Span
+from mathgen.reading.pupils.span import Span
 from mathgen.trials.scope import Label
 
 # Words that hold others together and carry nothing of their own.

@@ -25,7 +25,8 @@ from mathgen.reading.pupils.plainly import Plainly
 from mathgen.reading.pupils.plan import Plan, value_of
 from mathgen.reading.pupils.plans import plan as plan_of
 from mathgen.reading.pupils.say_plan import sentence_of, steps_of
-from mathgen.reading.pupils.spans import Scan, Span
+from mathgen.reading.pupils.span import Span
+from mathgen.reading.pupils.spans import Scan
 from mathgen.reading.pupils.talk import False_, Talk
 from mathgen.reading.read_problem import Reader
 from mathgen.reading.say_back import in_words
