@@ -20,6 +20,7 @@ from mathgen.reading.meaning import (
     AllTheOthers,
     Apart,
     ApartEach,
+    Axes,
     BonusPoints,
     BoxPlot,
     Choices,
@@ -43,6 +44,7 @@ from mathgen.reading.meaning import (
     LetterEquation,
     LetterFor,
     LetterIs,
+    LineCloseBy,
     LinePlot,
     Look,
     MadeEqual,
@@ -58,6 +60,7 @@ from mathgen.reading.meaning import (
     OtherRow,
     PartOf,
     PickOne,
+    PointAt,
     Points,
     PointsEach,
     PointsEarned,
@@ -72,6 +75,7 @@ from mathgen.reading.meaning import (
     SameRate,
     SameRatio,
     Sample,
+    ScatterPlot,
     ScoreIs,
     Series,
     ShareFraction,
@@ -92,10 +96,12 @@ from mathgen.reading.mentions import DIMENSIONS, Dimension
 from mathgen.reading.one_more import next_trial
 from mathgen.reading.one_whole import equal_fraction, part_of, the_fraction
 from mathgen.reading.pairs import in_boxes, in_pairs
+from mathgen.reading.plane import axes, point_at
 from mathgen.reading.points import classes, one_set, same_points, same_racks
 from mathgen.reading.proportional import grid, growing, proportional
 from mathgen.reading.rates import same_ratio
 from mathgen.reading.samples import digits, drawn, sample, uniform_model
+from mathgen.reading.scatter import line_close_by, scatter_plot
 from mathgen.reading.score_lines import goal_score, one_line, starting_scores
 from mathgen.reading.scoring import bonus_points, equation_is, letter_is, points_each, rule_is, score_is
 from mathgen.reading.spread import box_plot, recorded
@@ -456,6 +462,10 @@ _TAKE = {
     Spaces: spaces,
     ApartEach: apart_each,
     FootIs: foot_is,
+    Axes: axes,
+    PointAt: point_at,
+    ScatterPlot: scatter_plot,
+    LineCloseBy: line_close_by,
     InFeet: in_feet,
     LinePlot: line_plot,
     MadeEqual: made_equal,

@@ -28,11 +28,13 @@ from mathgen.reading import (
     one_more_frames,
     pair_frames,
     part_frames,
+    plane_frames,
     points_frames,
     proportional_frames,
     questions,
     rate_frames,
     sample_frames,
+    scatter_frames,
     score_frames,
     score_line_frames,
     spread_frames,
@@ -66,6 +68,8 @@ GRAMMAR = Grammar(
         *equation_frames.RULES,
         *length_frames.RULES,
         *feet_frames.RULES,
+        *plane_frames.RULES,
+        *scatter_frames.RULES,
     )
 )
 LONGEST = 80  # words and signs; the longest that is printed has some 35

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from mathgen.reading.chart import Clash, Rule, rule
-from mathgen.reading.meaning import Apart, ApartEach, Labels, LinePlot, Look, MadeEqual, Mark, Np, Spaces
+from mathgen.reading.meaning import Apart, ApartEach, Count, Labels, LinePlot, Look, MadeEqual, Mark, Np, Spaces
 from mathgen.reading.noun_phrases import always
 from mathgen.reading.tokens import Number
 from mathgen.reading.wanted import CrossesAbove, EachEqual, EndToEnd, Farther, WidestGap
@@ -30,6 +30,14 @@ RULES: tuple[Rule, ...] = (
     rule("spaced", "put <inches> between ITEM", lambda number, _: number),
     rule("fact", "<who> <spaced>", lambda who, number: _apart(number, who)),
     rule("fact", "<who> <spaced> <when>", lambda who, number, when: _apart(number, who, when)),
+    rule(
+        "fact",
+        "<when> , <who> <spaced> and DOWN <counted>",
+        lambda when, who, number, measure, counted: (
+            *_apart(number, who, when),
+            Count(measure, Np(who, when, counted.colors), counted.number),
+        ),
+    ),
     rule("fact", "<when> , <who> <spaced>", lambda when, who, number: _apart(number, who, when)),
     rule("fact", "<who> measured the space between ITEM", lambda who, _: (Look(Np(who)),)),
     rule("fact", "the space was <inches> <when>", lambda number, when: _apart(number, None, when)),
@@ -63,6 +71,11 @@ RULES: tuple[Rule, ...] = (
     rule("wider", "wider", always(1)),
     rule("wider", "narrower", always(-1)),
     rule("ask", "how many inches <farther> were the ITEM <when>", lambda sign, _, when: Farther(Np(None, when), sign)),
+    rule(
+        "ask",
+        "how many inches <farther> were the ITEM <when> than <when>",
+        lambda sign, _, when, than: Farther(Np(None, when), sign, Np(None, than)),
+    ),
     rule("ask", "how many inches <farther> did <who> set the ITEM", lambda sign, who, _: Farther(Np(who), sign)),
     rule("ask", "how many inches <wider> was the space <when>", lambda sign, when: Farther(Np(None, when), sign)),
     rule("ask", "how many inches <wider> was the space for <who>", lambda sign, who: Farther(Np(who), sign)),

@@ -13,7 +13,7 @@ from mathgen.scenario.words import Scenario
 _ALL = Mark("all")
 
 
-def _measured(told: Told, np: Np) -> Measured:
+def measured_at(told: Told, np: Np) -> Measured:
     """The space of the one group and trial that a phrase stands for."""
     scope = told.scope(np._replace(colors=_ALL))
     groups = scope.groups or told.mentions.every("groups")
@@ -29,7 +29,7 @@ def apart(told: Told, claim: Apart) -> None:
     Raises:
         NotRead: the table says otherwise.
     """
-    measured = _measured(told, claim.np)
+    measured = measured_at(told, claim.np)
     told.said(measured, claim.number)
     told.lengths.append(measured)
 
@@ -61,6 +61,8 @@ def farther(question: Farther, told: Told, _: Scenario) -> Asked:
             raise NotRead("it is not said which space is compared with which")
         asked = found[0]
         against = other if asked == one else one
+        if question.than is not None and told.mentions.resolve("trials", question.than.trials) != (against.trial,):
+            raise NotRead("it is another trial that is compared with")
         far, near = (asked, against) if question.sign > 0 else (against, asked)
     if told.counts.length(far) <= told.counts.length(near):
         raise NotRead("that space is not the wider one")
@@ -87,7 +89,7 @@ def apart_each(told: Told, claim: ApartEach) -> None:
     groups = told.mentions.resolve("groups", None)
     if told.listed or set(groups) != set(told.mentions.every("groups")) or len(groups) != len(claim.numbers):
         raise NotRead(f"it is not clear whose the {len(claim.numbers)} spaces are")
-    found = tuple(_measured(told, Np((group,))) for group in groups)
+    found = tuple(measured_at(told, Np((group,))) for group in groups)
     for measured, number in zip(found, claim.numbers, strict=True):
         told.said(measured, number)
     told.listed = found

@@ -533,6 +533,39 @@ class InFeet(NamedTuple):
     np: Np = Np()
 
 
+class Axes(NamedTuple):
+    """ "On a grid, first coordinates are inches between pins, and second coordinates are pins knocked down." """
+
+    inches_first: bool
+    of: Literal["both", "first", "second"] = "both"  # which coordinate the sentence tells of
+
+
+class PointAt(NamedTuple):
+    """ "The Owls plotted (5, 14) for Trial 3." """
+
+    np: Np
+    first: Number
+    second: Number
+
+
+class ScatterPlot(NamedTuple):
+    """ "A scatter plot shows the space x in inches and the number y of pins knocked down." """
+
+    x: str
+    y: str
+    np: Np
+
+
+class LineCloseBy(NamedTuple):
+    """ "The line y = 24 - 2x is close to the points." """
+
+    y: str
+    start: Number
+    slope: Number
+    x: str
+    sign: Literal["+", "-"]
+
+
 class Spaces(NamedTuple):
     """ "A row of pins has 3 spaces of this size." """
 
@@ -544,7 +577,7 @@ Claim = (
     | OneMoreTrial | TrialCount | Some | TheseWere | TotalWas | AllTheOthers | Look | Against | Rounding | RuleIs | EquationIs
     | LetterIs | PointsEach | BonusPoints | ScoreIs | StartingScores | OneLine | GoalScore | PartOf | NextGoal | TheFraction
     | EqualFraction | InPairs | PickOne | Choices | BoxPlot | Recorded | SameRatio | SameInTrials | ShareFraction | Proportional
-    | Growing | Grid | Apart | Spaces | FootIs | InFeet | ApartEach | LinePlot | MadeEqual
+    | Growing | Grid | Apart | Spaces | FootIs | InFeet | Axes | PointAt | ScatterPlot | LineCloseBy | ApartEach | LinePlot | MadeEqual
     | OneMoreTrial | TrialCount | Some | TheseWere | TotalWas | AllTheOthers | Look | Against | Rounding
     | PartOf | NextGoal | TheFraction | EqualFraction
     | RuleIs | EquationIs | LetterIs | PointsEach | BonusPoints | ScoreIs

@@ -168,12 +168,13 @@ class Reader:
         cells = worked_with | self._cells(one.subjects)
         measured = [length for expr in one.goal.exprs for length in lengths(expr)]
         for fact in told.facts:
-            if not set(measured).issuperset(lengths(fact.expr)):
+            if fact not in told.coordinates and not set(measured).issuperset(lengths(fact.expr)):
                 raise NotRead(f"{fact.text} plays no part in the question")
         useless = [
             number
             for number, fact in enumerate(told.facts)
-            if not all(cells.issuperset(self._counts.cells(quantity.scope)) for quantity in quantities(fact.expr))
+            if fact not in told.coordinates
+            and not all(cells.issuperset(self._counts.cells(quantity.scope)) for quantity in quantities(fact.expr))
         ]
         for number in useless:
             if not self._one_of_a_list(number, useless, told):

@@ -11,6 +11,7 @@ from mathgen.exact.demand import Demand
 from mathgen.reading.evaluate import Counts, evaluate
 from mathgen.reading.meaning import (
     Against,
+    Axes,
     BoxPlot,
     Classes,
     Digits,
@@ -28,6 +29,7 @@ from mathgen.reading.meaning import (
     LetterEquation,
     LetterFor,
     LetterIs,
+    LineCloseBy,
     Look,
     Mark,
     NextGoal,
@@ -46,6 +48,7 @@ from mathgen.reading.meaning import (
     SameRate,
     SameRatio,
     Sample,
+    ScatterPlot,
     ScoreIs,
     ShareFraction,
     ShareOut,
@@ -152,6 +155,10 @@ class Told:
     share_fraction: ShareFraction | None = None
     in_boxes: InBoxes | None = None
     lengths: list[Measured] = field(default_factory=list)  # spaces between pins that are told
+    axes: Axes | None = None
+    coordinates: list[Fact] = field(default_factory=list)  # of points: of each one number may not be needed
+    scatter_plot: ScatterPlot | None = None
+    line: LineCloseBy | None = None
     foot: Number | None = None  # "one foot is 12 inches"
     feet: InFeet | None = None
     listed: tuple[Measured, ...] = ()  # the spaces of all groups in one trial

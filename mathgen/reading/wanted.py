@@ -501,12 +501,36 @@ class Farther(NamedTuple):
 
     np: Np | None
     sign: int  # 1 for farther apart, -1 for closer together
+    than: Np | None = None  # the other one, where that is said
 
 
 class EndToEnd(NamedTuple):
     """ "How many inches long are 3 of these spaces in all?" """
 
     number: Number
+
+
+class Predicted(NamedTuple):
+    """ "How many pins does the line predict for a space of 5 inches?" """
+
+    number: Number
+    np: Np
+
+
+class OffLine(NamedTuple):
+    """ "How many more pins did the Owls knock down than the line predicts?" """
+
+    measure: Measure
+    np: Np
+    sign: int
+
+
+class LineChange(NamedTuple):
+    """ "How many fewer pins does the line predict when the space is 3 inches wider?" """
+
+    sign: int
+    number: Number
+    np: Np
 
 
 class NextWider(NamedTuple):
@@ -615,6 +639,9 @@ Question = (
     | Growth
     | Farther
     | EndToEnd
+    | Predicted
+    | OffLine
+    | LineChange
     | NextWider
     | EndToEndFeet
     | SpacesIn

@@ -21,7 +21,12 @@ class SaidLength:
     @property
     def inches(self) -> str:
         """Number and unit; up to 1 inch the unit is "inch"."""
-        return f"{self._printed.note(self._measured, mixed(self._length))} {'inch' if self._length <= 1 else 'inches'}"
+        return f"{self.n} {'inch' if self._length <= 1 else 'inches'}"
+
+    @property
+    def n(self) -> str:
+        """The bare number."""
+        return self._printed.note(self._measured, mixed(self._length))
 
     @property
     def items(self) -> str:

@@ -17,6 +17,8 @@ _INCHES = r"(\d+ \d+/\d+|\d+/\d+|\d+) inch(?:es)?"
 def asked_length(line: dict[str, Any], texts: Texts) -> Rational | None:
     """The number of inches that is asked for; None for any other question."""
     *told, question = sentences(line["text"])
+    if re.search(r"\bthe line predicts?\b", question):
+        return _by_line(line["text"], question, texts)
     listed = _listed(told, texts)
     if listed:
         return _of_list(listed, question)
@@ -35,12 +37,38 @@ def asked_length(line: dict[str, Any], texts: Texts) -> Rational | None:
         return abs(one - other)
     wide = re.search(r"\b(farther|wider)\b", question) is not None
     groups, trials = texts.named(line["text"]).groups, texts.named(line["text"]).trials
-    asked = texts.named(question)
+    asked = texts.named(question.partition(" than ")[0])
     both: list[tuple[Label, Label]] = [(group, trial) for group in groups for trial in trials]
     [one] = [spot for spot in both if spot[0] in (asked.groups or groups) and spot[1] in (asked.trials or trials)]
     [other] = [spot for spot in both if spot != one]
     a, b = (_only(texts, *spot) for spot in (one, other))
     return a - b if wide else b - a
+
+
+def _by_line(text: str, question: str, texts: Texts) -> Rational:
+    """What a line predicts, a change of what it predicts, or how far a result is from that; the rows must bear the line out."""
+    found = re.search(r"\by = (\d+) ([-+]) (\d+)x\b", text)
+    assert found is not None
+    assert not _far_from(found, texts), f"the results are far from {found[0]}"
+    start, slope = int(found[1]), int(found[3]) * (1 if found[2] == "+" else -1)
+    more = re.search(r"\b(\d+) (?:inches wider|more inches|inches farther apart)\b", question)
+    if more:
+        return Rational(slope * int(more[1]) * (1 if "more pins" in question else -1))
+    space = re.search(r"\b(?:space of|are) (\d+) inches\b", question)
+    if space:
+        return Rational(start + slope * int(space[1]))
+    named = texts.named(text)
+    reach = Reach(named.groups, named.trials, None)
+    gap = texts.results.total("down", reach) - (start + slope * _only(texts, named.groups[0], named.trials[0]))
+    return gap if "more" in question else -gap
+
+
+def _far_from(line: re.Match[str], texts: Texts) -> bool:
+    """Whether the results of all trials lie more than 2 pins from a line on average."""
+    start, slope = int(line[1]), int(line[3]) * (1 if line[2] == "+" else -1)
+    spots = {(row.group, row.trial): row.gap for row in texts.results.rows if row.gap is not None}
+    away = [abs(texts.results.total("down", Reach((g,), (t,), None)) - start - slope * x) for (g, t), x in spots.items()]
+    return not away or sum(away, Rational(0)) > 2 * len(away)
 
 
 def _told(told: list[str], texts: Texts) -> list[tuple[Rational, Named]]:
