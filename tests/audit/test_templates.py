@@ -41,7 +41,7 @@ SYNONYMS = (
     (r"\b(the|a|an|that|this)\b", ""),
 )
 
-WORDS_ONLY = {"true_or_false", "mean_or_median", "sample_estimate", "two_way_missing"}
+WORDS_ONLY = {"true_or_false", "mean_or_median", "sample_estimate", "two_way_missing", "pins_by_coordinates", "off_the_line"}
 
 
 def masked(text: str, texts: Texts) -> str:
