@@ -11,8 +11,10 @@ from mathgen.press.pdf import pdf_bytes
 from mathgen.press.signs import check_labels, unprintable
 from mathgen.scenario.naming import upper_first
 from mathgen.scenario.words import Scenario
-from mathgen.sheets.record import RecordPlan, checked, record_data
+from mathgen.sheets.record import record_data
+from mathgen.sheets.record_plan import RecordPlan, checked
 
+_LONGEST_LIST, _LONGEST_ERROR = 255, 225  # signs, as spreadsheet files allow
 _LISTED = 12  # sets up to here get a list of numbers to choose from; larger ones limits
 _STAMP = (1980, 1, 1, 0, 0, 0)  # the earliest that a ZIP archive can say, so that the same sheet has the same bytes on any day
 _FIRST = 3  # row of the first result: a title and the head stand above
@@ -69,27 +71,34 @@ def workbook(plan: RecordPlan, said: Scenario) -> bytes:
             write(row, last + 1, f'=IF(COUNT({span})=0,"",SUM({span}))')
             row += 1
     end = row - 1
+
+    def refuse(rule: DataValidation, letter: str, error: str) -> None:
+        """Adds a rule for a column of results, with what a spreadsheet says to an entry that does not keep it."""
+        rule.error = error if len(error) <= _LONGEST_ERROR else f"{error[: _LONGEST_ERROR - 3]}..."
+        rule.errorTitle, rule.showErrorMessage = "Not on this sheet", True
+        sheet.add_data_validation(rule)
+        rule.add(f"{letter}{_FIRST}:{letter}{end}")
+
     for place, (color, size) in enumerate(plan.colors):
         letter = get_column_letter(first + place)
         if size <= _LISTED:
             numbers = ",".join(map(str, range(size + 1)))
             rule = DataValidation(type="list", formula1=f'"{numbers},absent"', allow_blank=True)
         else:
-            rule = DataValidation(type="whole", operator="between", formula1="0", formula2=str(size), allow_blank=True)
-        rule.error = f"Write how many {color} {said.items} were {said.past['down']}: 0 to {size}, or absent."
-        rule.showErrorMessage = True
-        sheet.add_data_validation(rule)
-        rule.add(f"{letter}{_FIRST}:{letter}{end}")
+            cell = f"{letter}{_FIRST}"  # a rule of whole numbers alone would refuse the word
+            limits = f'OR({cell}="absent",IF(ISNUMBER({cell}),AND({cell}=INT({cell}),{cell}>=0,{cell}<={size}),FALSE))'
+            rule = DataValidation(type="custom", formula1=limits, allow_blank=True)
+        refuse(rule, letter, f"Write how many {color} {said.items} were {said.past['down']}: 0 to {size}, or absent.")
     if plan.target:
-        rule = DataValidation(type="list", formula1=f'"{",".join(color for color, _ in plan.colors)}"', allow_blank=True)
-        sheet.add_data_validation(rule)
-        rule.add(f"C{_FIRST}:C{end}")
+        colors = ",".join(color for color, _ in plan.colors)
+        # Spreadsheets hold a list of choices only up to so many signs; a longer one would spoil the file.
+        rule = DataValidation(type="list", formula1=f'"{colors}"', allow_blank=True) if len(colors) <= _LONGEST_LIST else None
+        if rule is not None:
+            refuse(rule, "C", f"Write the color that was called: {colors}.")
     if plan.spaces:
         letter = get_column_letter(2 + len(extra))
         rule = DataValidation(type="decimal", operator="between", formula1="0", formula2="48", allow_blank=True)
-        rule.error, rule.showErrorMessage = "Write the space between pins in inches.", True
-        sheet.add_data_validation(rule)
-        rule.add(f"{letter}{_FIRST}:{letter}{end}")
+        refuse(rule, letter, "Write the space between pins in inches, 0 to 48, such as 2.25 or 2 1/4.")
         for line in range(_FIRST, end + 1):
             sheet[f"{letter}{line}"].number_format = "# ?/?"
     for line in sheet.iter_rows(min_row=_FIRST, max_row=end, min_col=2):

@@ -8,7 +8,7 @@ from mathgen.trials.column_uses import Columns, place_of
 from mathgen.trials.headed_columns import HeadedColumn
 from mathgen.trials.header import Header
 from mathgen.trials.heading_words import read_heading, tidy, whole_measure
-from mathgen.trials.labels import is_trial_label, read_color, read_trial, respelled, spelling_key, total_label, total_of
+from mathgen.trials.labels import heads_set_up, is_trial_label, read_color, read_trial, respelled, spelling_key, total_label, total_of
 from mathgen.trials.readings import Reading, SheetReadings, TotalCell
 from mathgen.trials.scope import Label
 from mathgen.trials.set_up import Statement
@@ -82,6 +82,7 @@ class Body:
         elif self.called_like_a_total(row):
             return
         elif "derived" in kinds:
+            self.found.summed_rows.add(row)
             self.found.notes.append(f'Row {row} ("{labels[0]}") is not used.')
         elif "total" in kinds or self.totalled_group(row) is not None:
             self.total_row(row, labels)
@@ -140,6 +141,7 @@ class Body:
             if not typed and kind == "total":
                 self.total_row(row, [label])
             elif not typed:
+                self.found.summed_rows.add(row)
                 self.found.notes.append(f'Row {row} ("{label}") is not used.')
             return not typed
         what = "sums" if kind == "total" else "averages or the like"
@@ -180,7 +182,7 @@ class Body:
 
     def is_set_up(self, label: str) -> bool:
         """Whether a row's label heads a set-up row; "Total pins" does so above the first result."""
-        return whole_measure(label) == "set_up" or (not self.results and label.casefold() in ("total pins", "pins in all", "in all"))
+        return heads_set_up(label, first=not self.results)
 
     def totalled_group(self, row: int) -> str | None:
         """The group that a label such as "Owls total" sums up."""
@@ -250,6 +252,7 @@ class Body:
     def total_row(self, row: int, labels: list[str]) -> None:
         """A row of sums."""
         choices = self.rows_above(row)
+        self.found.summed_rows.add(row)
         for column in self.columns.values:
             self.total_cell(row, column, [[(number, column.number) for number in rows] for rows in choices])
         for column in self.columns.totals:

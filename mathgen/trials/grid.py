@@ -17,4 +17,5 @@ class Grid:
     sheet: str | None = None  # the sheet's name; None for text
     merged: tuple[tuple[int, int, int, int], ...] = ()  # first row, first column, last row, last column, counted from 1
     dates: frozenset[tuple[int, int]] = frozenset()  # (row, column) from 1 of cells that the spreadsheet holds as a date
+    unworked: frozenset[tuple[int, int]] = frozenset()  # (row, column) from 1 of formulas that the file holds no result for
     notes: tuple[str, ...] = ()  # what was guessed while the file was parted into cells

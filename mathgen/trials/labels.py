@@ -3,8 +3,9 @@
 from __future__ import annotations
 
 import re
+from collections.abc import Iterable
 
-from mathgen.trials.heading_words import read_heading, tidy
+from mathgen.trials.heading_words import KEY_ROLES, read_heading, tidy, whole_measure
 from mathgen.trials.scope import Label
 from mathgen.trials.tidy import tidy_cell
 
@@ -18,6 +19,8 @@ _DERIVED = re.compile(
 _OF_GROUP = re.compile(
     r"(?:sub)?totals?(?: for| of)?[ :]+(?:the )?(?P<after>.+)|(?P<before>.+?)(?:'s?|’s?)?[ :-]+(?:sub)?totals?:?", re.IGNORECASE
 )
+
+_IN_ALL = ("total pins", "pins in all", "in all")  # above the first result they speak of the pins set up
 
 
 def spelling_key(name: str) -> str:
@@ -88,3 +91,30 @@ def total_of(text: str) -> str | None:
     """The group that a label such as "Owls total" sums up, or None."""
     match = _OF_GROUP.fullmatch(tidy(text))
     return (match["after"] or match["before"]) if match else None
+
+
+def heads_set_up(text: str, first: bool = True) -> bool:
+    """Whether a label heads a row of pins set up; "Total pins" does so above the first result only."""
+    return whole_measure(text) == "set_up" or (first and text.casefold() in _IN_ALL)
+
+
+def taken_for(name: str, groups: Iterable[str] = ()) -> str | None:
+    """What a name in the group column is or may be read as in the place of a group; None for a name that stands for a group.
+
+    Args:
+        name: as typed.
+        groups: the table's other groups, for "Owls total" sums them up.
+
+    >>> taken_for("Totals"), taken_for("Owls total", ["Owls"]), taken_for("Pins set up"), taken_for("Owls"), taken_for("Team 3")
+    ('sums', 'sums', 'a row of pins set up', None, None)
+    """
+    kind = total_label(name)
+    whose = total_of(name)
+    if kind == "total" or (whose is not None and {spelling_key(whose), spelling_key(f"the {whose}")} & set(map(spelling_key, groups))):
+        return "sums"
+    if kind is not None:
+        return "averages or the like"
+    if heads_set_up(name):
+        return "a row of pins set up"
+    heading = read_heading(name)
+    return "a heading" if heading.role in KEY_ROLES and heading.group is None else None

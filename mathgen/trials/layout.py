@@ -58,6 +58,9 @@ def read_sheet(
                 )
             )
     Body(found, header, columns, outer_trial, outer_group).read()
+    used = [*columns.keys.values(), *columns.values, *columns.optional.values()]
+    follows = [column for column in header.columns if column.heading.role in ("total", "derived") and column not in used]
+    found.summed_columns.update(column.number for column in (*columns.totals, *follows))
     if columns.faults:
         found.totals.clear()  # a total may have added up the very column that is not understood
     return found

@@ -4,7 +4,6 @@ from __future__ import annotations
 
 import datetime
 import io
-from collections.abc import Sequence
 from decimal import Decimal
 
 from python_calamine import CalamineError, CalamineSheet, PasswordError, SheetTypeEnum, SheetVisibleEnum, load_workbook
@@ -45,7 +44,7 @@ def read_sheets(content: bytes, name: str, scans: dict[str, Scan] | list[Scan]) 
         name: what to call it in a fault.
         scans: the sheets' scans by name, or in the workbook's order.
     Raises:
-        TableFaults: a password, damage, no cells in use, formulas without a result.
+        TableFaults: a password, damage, no cells in use.
     """
     # pandas reads workbooks through this same library, but drops what we need: hidden or not, merged cells, where cells start.
     try:
@@ -75,19 +74,7 @@ def read_sheets(content: bytes, name: str, scans: dict[str, Scan] | list[Scan]) 
     if not chosen:
         advice = "Was it saved, and is it the right one?"
         raise TableFaults((Fault(Place(), f"{name}: a workbook without anything in it", "a table with headings and results", advice),))
-    _refuse_unworked(chosen, scans)
     return chosen
-
-
-def _refuse_unworked(grids: Sequence[Grid], scans: dict[str, Scan]) -> None:
-    advice = "Open the workbook in the spreadsheet program, save it there and try again."
-    faults = tuple(
-        Fault(Place(row, column, grid.sheet), "a formula without a result", "a formula with its result", advice)
-        for grid in grids
-        for row, column in scans[grid.sheet or ""].unworked
-    )
-    if faults:
-        raise TableFaults(faults)
 
 
 def _grid(sheet: CalamineSheet, scan: Scan) -> Grid:
@@ -104,7 +91,7 @@ def _grid(sheet: CalamineSheet, scan: Scan) -> Grid:
     known = sheet.merged_cell_ranges or []
     merged = [(top + 1, left + 1, bottom + 1, right + 1) for (top, left), (bottom, right) in known] or scan.merged
     rows = squared(texts)
-    return Grid(rows, sheet.name, _inside(merged, len(rows), len(rows[0]) if rows else 0), dates)
+    return Grid(rows, sheet.name, _inside(merged, len(rows), len(rows[0]) if rows else 0), dates, frozenset(scan.unworked))
 
 
 def _inside(merged: list[tuple[int, int, int, int]], rows: int, columns: int) -> tuple[tuple[int, int, int, int], ...]:

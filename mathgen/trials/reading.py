@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Sequence
 from dataclasses import dataclass
 
-from mathgen.errors import TableFaults, TableQuestions
+from mathgen.errors import Place, TableFaults, TableQuestions
 from mathgen.trials.grid import Grid
 from mathgen.trials.layout import read_sheet
 from mathgen.trials.options import ReadOptions
@@ -14,6 +14,7 @@ from mathgen.trials.sheets import choose_sheets
 from mathgen.trials.source import read_grids
 from mathgen.trials.table import TrialTable
 from mathgen.trials.unprintable import unprintable
+from mathgen.trials.unworked import unworked, without_result
 
 __all__ = ["ReadOptions", "ReadResult", "interpret", "read_table"]
 
@@ -40,18 +41,24 @@ def interpret(grids: Sequence[Grid], options: ReadOptions = ReadOptions()) -> Re
     """
     if unseen := unprintable(grids):
         raise TableFaults(unseen)
-    choosing = choose_sheets(tuple(grids), options.sheet)
+    try:
+        choosing = choose_sheets(tuple(grids), options.sheet)
+    except TableFaults as none:  # perhaps because the headings themselves are formulas without results
+        told = [without_result(Place(row, column, grid.sheet)) for grid in grids for row, column in sorted(grid.unworked)]
+        raise TableFaults((*none.faults, *told)) from None
     if choosing.question is not None:
         raise TableQuestions((choosing.question,), choosing.notes)
     named = frozenset(color.casefold() for color, _ in options.set_up)
     sheets = [read_sheet(chosen.grid, chosen.header, named, chosen.trial, chosen.group) for chosen in choosing.sheets]
-    faults = [fault for sheet in sheets for fault in sheet.faults]
+    formulas = [unworked(sheet) for sheet in sheets]
+    faults = [fault for sheet in sheets for fault in sheet.faults] + [fault for told in formulas for fault in told.faults]
     if any(sheet.faults and not sheet.readings for sheet in sheets):
         # Without its headings a sheet's cells mean nothing: the headings' faults are told alone.
         raise TableFaults(tuple(faults))
     results = weigh(sheets, options)
     faults += results.faults
-    notes = (*choosing.notes, *dict.fromkeys(note for sheet in sheets for note in sheet.notes), *results.notes)
+    said = [note for sheet in sheets for note in sheet.notes] + [note for told in formulas for note in told.notes]
+    notes = (*choosing.notes, *dict.fromkeys(said), *results.notes)
     if faults:
         raise TableFaults(tuple(dict.fromkeys(faults)))
     if results.questions:

@@ -50,3 +50,6 @@ class SheetReadings:
     notes: list[str] = field(default_factory=list)
     faults: list[Fault] = field(default_factory=list)
     timestamped: bool = False
+    # Rows and columns that sum up, average or the like: what they hold follows from the counts.
+    summed_rows: set[int] = field(default_factory=set)
+    summed_columns: set[int] = field(default_factory=set)

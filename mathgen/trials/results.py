@@ -9,6 +9,7 @@ from mathgen.trials.cells import Absent, Cell, Count, Unreadable, read_cell
 from mathgen.trials.duplicates import settle_duplicates, trials_listed
 from mathgen.trials.measures import MEASURE_WORDS, settle_measures
 from mathgen.trials.names import misspelled_colors, near_groups, one_spelling, unclear_groups
+from mathgen.trials.no_results import all_absent, not_filled_in
 from mathgen.trials.optional_columns import Kept, kept_of_row
 from mathgen.trials.options import ReadOptions
 from mathgen.trials.questions import ask_blank, ask_set_up
@@ -62,6 +63,9 @@ def weigh(sheets: list[SheetReadings], options: ReadOptions) -> Results:
             place = Place(None, None, sheets[0].grid.sheet)
             results.take(faults=[Fault(place, "", "results below the headings", "Add a row for each group and trial.")])
         return results
+    if untouched := not_filled_in(sheets, readings):
+        results.take(faults=[untouched])
+        return results
     readings = one_spelling(readings, results.notes)
     results.take([*near_groups(readings), *unclear_groups(readings)], misspelled_colors(readings))
     titles = [text for sheet in sheets for text in (*sheet.titles, sheet.grid.sheet or "")]
@@ -80,6 +84,8 @@ def weigh(sheets: list[SheetReadings], options: ReadOptions) -> Results:
     weighing.ask(bool(settled.question))
     weighing.totals()
     weighing.say()
+    if not (results.rows or results.faults or results.questions):
+        results.take(faults=[all_absent(len(results.absent), sheets[0].grid.sheet)])
     return results
 
 
