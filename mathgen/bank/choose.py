@@ -7,8 +7,9 @@ warm start and a challenge are wanted. Deterministic: the pool was drawn with th
 from __future__ import annotations
 
 from collections import Counter
-from collections.abc import Callable, Iterable
-from functools import lru_cache, partial
+from collections.abc import Callable, Iterable, Mapping
+from functools import lru_cache
+from types import MappingProxyType
 
 from sympy import Rational
 
@@ -35,15 +36,27 @@ def fits(one: Candidate, chosen: list[Candidate], clashing: Callable[[Candidate,
     return not any(clashing(one, other) for other in chosen)
 
 
-def choose(pool: Pool, count: int, own_at_least: int) -> list[Candidate]:
-    """Up to ``count`` candidates that may share a sheet, own skills first, in no order yet."""
+def choose(pool: Pool, count: int, own_at_least: int, most: Mapping[str, int] = MappingProxyType({})) -> list[Candidate]:
+    """Up to ``count`` candidates that may share a sheet, own skills first, in no order yet.
+
+    Args:
+        pool: what there is.
+        count: how many are wanted.
+        own_at_least: how many of them should be of the grade's own skills.
+        most: how often a model may be used, by its name, where there is a limit.
+    """
     chosen: list[Candidate] = []
+
+    def joins(one: Candidate, so_far: list[Candidate]) -> bool:
+        name = one.model.name
+        return (name not in most or sum(other.model.name == name for other in so_far) < most[name]) and fits(one, so_far)
+
     # Own models by turns until their share is met, then own and review by turns, own first.
-    take_turns(pool.own, own_at_least, chosen)
+    take_turns(pool.own, own_at_least, chosen, joins)
     if len(chosen) < count:
-        take_turns(pool.review, count, chosen)
+        take_turns(pool.review, count, chosen, joins)
     if len(chosen) < count:
-        take_turns(pool.own, count, chosen)
+        take_turns(pool.own, count, chosen, joins)
     return chosen
 
 
@@ -118,29 +131,3 @@ def unlike(first: Candidate, other: Candidate) -> tuple[bool, int, bool, int]:
         words.source != others.source,
         abs(len(words.facts) - len(others.facts)),
     )
-
-
-def parallel(first: list[Candidate], pool: Pool, taken: list[Candidate]) -> tuple[list[Candidate], list[int]]:
-    """Another form of a sheet: slot by slot the same model and, where the table has it, the same level; other numbers.
-
-    Returns:
-        The form, in the same order, and the slots (from 0) for which the table had no parallel problem.
-    """
-    form: list[Candidate] = []
-    missing: list[int] = []
-    for slot, model_of in enumerate(first):
-        name = model_of.model.name
-        candidates = pool.own[name] if model_of in pool.own.get(name, ()) else pool.review[name]
-        used = [*taken, *form]
-        fresh = [
-            one
-            for one in candidates
-            if all(one.draft.ask != other.draft.ask for other in used)
-            and (isinstance(one.exact, str) or one.exact != model_of.exact)
-            and fits(one, form)
-        ]
-        if not fresh:
-            missing.append(slot)
-            continue
-        form.append(min(fresh, key=partial(unlike, model_of)))
-    return form, missing

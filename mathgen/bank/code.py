@@ -24,6 +24,8 @@ _LEVELS = (None, "support", "on grade", "challenge")
 _CURRICULA = ("ccss", "england")
 _SCENARIOS = ("ramp", "seeds")
 _LONG = ("count", "pages", "minutes")
+_EACH_GROUP = 3  # in the field of forms, beside tiers: tiers have no forms, so that this pair stands for a form a group
+NOT_IN_A_CODE = "topics, skills, standards, topics not taught yet, a story at several grades, more than 4 forms, own words, a large seed"
 _WIDTHS = {  # bits of each field
     "tiers": 1,
     "release": 6,
@@ -60,11 +62,14 @@ def table_digest(table: TrialTable) -> int:
 
 
 def sheet_code(plan: SheetPlan, table: TrialTable, scenario: str) -> str:
-    """The code of a sheet. A plan that does not fit gets a code that points to the key file."""
+    """The code of a sheet. A plan that does not fit gets a code that points to the key file.
+
+    How many copies are printed is not in it: it says which sheet this is.
+    """
     long = next((name for name in _LONG if getattr(plan, name) is not None), None)
     length = getattr(plan, long) if long else 0
     fits = (
-        not (plan.topics or plan.standards or plan.skills or plan.not_yet or plan.same_story or plan.each_group or plan.copies > 1)
+        not (plan.topics or plan.standards or plan.skills or plan.not_yet or plan.same_story)
         and 0 <= plan.seed < 1 << _WIDTHS["seed"]
         and length < 1 << _WIDTHS["length"]
         and plan.forms <= 1 << _WIDTHS["forms"]
@@ -79,17 +84,17 @@ def sheet_code(plan: SheetPlan, table: TrialTable, scenario: str) -> str:
             "long": _LONG.index(long) + 1 if long else 0,
             "length": length,
             "level": _LEVELS.index(plan.level),
-            "forms": plan.forms - 1,
+            "forms": _EACH_GROUP if plan.each_group else plan.forms - 1,
             "paper": plan.paper == "a4",
             "layout": plan.layout == "save-paper",
             "large": plan.large_print,
             "curriculum": _CURRICULA.index(plan.curriculum),
             "scenario": _SCENARIOS.index(scenario),
             "choices": plan.choices,
-            "tiers": plan.tiers,
+            "tiers": plan.tiers or plan.each_group,
         }
     else:
-        wishes = repr((plan, scenario)).encode()
+        wishes = repr((replace(plan, copies=1), scenario)).encode()
         values |= {"from_file": 1, "seed": int.from_bytes(blake2b(wishes, digest_size=2).digest(), "big") % (1 << _WIDTHS["seed"])}
     return _signs(_packed(values))
 
@@ -146,17 +151,19 @@ def _decoded(values: dict[str, int]) -> Decoded:
     scenario = _SCENARIOS[min(values["scenario"], len(_SCENARIOS) - 1)]
     if values["from_file"]:
         return Decoded(None, scenario, values["digest"], values["release"])
+    each_group = bool(values["tiers"]) and values["forms"] == _EACH_GROUP
     plan = SheetPlan(
         grade=values["grade"],
         seed=values["seed"],
         curriculum=_CURRICULA[min(values["curriculum"], len(_CURRICULA) - 1)],
         level=_LEVELS[values["level"]],
-        forms=values["forms"] + 1,
+        forms=1 if each_group else values["forms"] + 1,
+        each_group=each_group,
         paper="a4" if values["paper"] else "letter",
         layout="save-paper" if values["layout"] else "more-room",
         large_print=bool(values["large"]),
         choices=bool(values["choices"]),
-        tiers=bool(values["tiers"]),
+        tiers=bool(values["tiers"]) and not each_group,
     )
     if values["long"]:
         plan = replace(plan, **{_LONG[values["long"] - 1]: values["length"]})  # type: ignore[arg-type]

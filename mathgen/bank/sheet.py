@@ -6,7 +6,6 @@ from collections import Counter
 from dataclasses import replace
 
 from mathgen.bank.builder import Candidate
-from mathgen.bank.choose import choose, in_order, parallel
 from mathgen.bank.code import sheet_code
 from mathgen.bank.desk import Desk
 from mathgen.bank.draw import stream
@@ -14,6 +13,7 @@ from mathgen.bank.each_group import choose_for_groups, fill_group_pool
 from mathgen.bank.graph import graph_of
 from mathgen.bank.leaf import leaf, wanted_count
 from mathgen.bank.options import offers_choices, options_of
+from mathgen.bank.parallel import parallel_forms
 from mathgen.bank.plan import ChosenForm, ChosenSheet, SheetPlan
 from mathgen.bank.pool import Pool, fill_pool, wanted_models
 from mathgen.bank.tiers import TIERS, choose_tiers, off_level
@@ -108,14 +108,13 @@ class SheetMaker:
 
     def _forms(self, count: int) -> tuple[list[list[Candidate]], list[str]]:
         top, bottom = leaf(self._plan.grade).own_share
-        forms, gaps = [in_order(choose(self._pool, count, -(-count * top // bottom)))], []
-        for mark in _MARKS[1 : self._plan.forms]:
-            form, missing = parallel(forms[0], self._pool, [one for other in forms for one in other])
-            forms.append(form)
-            if missing:
-                slots = ", ".join(str(slot + 1) for slot in missing)
-                gaps.append(f"Form {mark} has no problem like form A's number {slots}: the table has no second one of that kind.")
-        return forms, gaps
+        forms, short = parallel_forms(self._pool, count, -(-count * top // bottom), self._plan.forms)
+        if short and not forms[0]:
+            raise RequestFault(
+                f"This table has no kind of problem for {_demand(self._plan)} with other numbers on each of {self._plan.forms} forms. "
+                "Ask for fewer forms."
+            )
+        return forms, [_less_of(short, self._plan.forms)] if short else []
 
     def _tiers(self, count: int) -> tuple[list[list[Candidate]], list[str]]:
         slots = choose_tiers(self._pool, count, self._plan.standards)
@@ -150,6 +149,13 @@ class SheetMaker:
                 changes.append(f"This table has no {plan.level} problems for grade {plan.grade}.")
             changes.append(f"No problem of grade {plan.grade} itself fits this table and plan; all of them review grade {plan.grade - 1}.")
         return changes
+
+
+def _less_of(skills: tuple[str, ...], forms: int) -> str:
+    return (
+        f"Less is asked, or nothing, of {'; '.join(skills)}: this table has too few such problems with other numbers for {forms} forms. "
+        "So each number is of one kind on every form."
+    )
 
 
 def _demand(plan: SheetPlan) -> str:

@@ -3,12 +3,13 @@
 from __future__ import annotations
 
 import sys
+from dataclasses import replace
 from pathlib import Path
 
 import click
 
 from mathgen import __version__
-from mathgen.bank.code import RELEASE, decode, table_digest
+from mathgen.bank.code import NOT_IN_A_CODE, RELEASE, decode, table_digest
 from mathgen.cli.common_options import out_options
 from mathgen.cli.table_options import reading_options
 from mathgen.cli.worksheet import MADE_WITH_A_CHANGE
@@ -24,19 +25,20 @@ from mathgen.trials.reading import read_table
 @click.argument("code", metavar="CODE")
 @click.argument("table", metavar="[TABLE]", required=False)
 @reading_options
+@click.option("--copies", type=click.IntRange(1, 60), help="How many times each form is printed. Without: once, or as the key file has it.")
 @out_options
-def reprint(code: str, table: str | None, reading: ReadOptions, out: Path, force: bool) -> None:
+def reprint(code: str, table: str | None, reading: ReadOptions, copies: int | None, out: Path, force: bool) -> None:
     """Print a sheet again from its CODE and the TABLE it was made from.
 
     CODE stands at the foot of each page. Where a key file (grade4-key.json) is given instead of a code, TABLE is not needed; given
     all the same, it must be the sheet's own. Exit status 4: printed, but the key file was changed after it was checked.
     """
     if Path(code).suffix == ".json":
-        contents, changed = files_from_key(Path(code), None if table is None else read_table(table, reading).table)
+        contents, changed = files_from_key(Path(code), None if table is None else read_table(table, reading).table, copies)
     else:
         if table is None:
             raise click.UsageError("Missing argument 'TABLE': the table that the sheet was made from.")
-        contents, changed = _from_code(code, table, reading), False
+        contents, changed = _from_code(code, table, reading, copies or 1), False
     paths = {out / name: content for name, content in contents.items()}
     write_files(paths, force)
     for path in paths:
@@ -46,7 +48,7 @@ def reprint(code: str, table: str | None, reading: ReadOptions, out: Path, force
         sys.exit(MADE_WITH_A_CHANGE)
 
 
-def _from_code(code: str, table: str, reading: ReadOptions) -> dict[str, bytes]:
+def _from_code(code: str, table: str, reading: ReadOptions, copies: int) -> dict[str, bytes]:
     decoded = decode(code)
     if decoded.release != RELEASE:
         raise RequestFault(
@@ -61,7 +63,7 @@ def _from_code(code: str, table: str, reading: ReadOptions) -> dict[str, bytes]:
         )
     if decoded.plan is None:
         raise RequestFault(
-            "This sheet's plan (topics, skills, standards or a large seed) does not fit a code. "
-            "Reprint it from its key file: mathgen reprint grade...-key.json --out FOLDER."
+            f"A code has no room for all that this sheet was made with. Its key file has: {NOT_IN_A_CODE}. "
+            "Reprint it from there: mathgen reprint grade...-key.json --out FOLDER."
         )
-    return sheet_files(result.table, decoded.plan, decoded.scenario, result.notes).contents
+    return sheet_files(result.table, replace(decoded.plan, copies=copies), decoded.scenario, result.notes).contents

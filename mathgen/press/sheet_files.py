@@ -124,12 +124,13 @@ class Reprinted(NamedTuple):
     changed: bool
 
 
-def files_from_key(path: Path, table: TrialTable | None = None) -> Reprinted:
+def files_from_key(path: Path, table: TrialTable | None = None, copies: int | None = None) -> Reprinted:
     """The same pages again, from a key file alone.
 
     Args:
         path: the key file.
         table: the table that the sheet is said to be made from; where given, it is compared.
+        copies: how many times each form is printed; as often as the key file says where it is left out.
     Raises:
         RequestFault: no key file, one whose pages cannot be set, or another table.
     """
@@ -139,8 +140,9 @@ def files_from_key(path: Path, table: TrialTable | None = None) -> Reprinted:
             f"This table is not the one that {path.name} was made from: some count, label or order differs. "
             "Give the table as it was that day, or the key file alone."
         )
+    worksheet = kept.worksheet if copies is None else {**kept.worksheet, "copies": copies}
     try:
-        printed = pdfs([("worksheet", kept.worksheet), ("key", kept.key)])
+        printed = pdfs([("worksheet", worksheet), ("key", kept.key)])
     except (typst.TypstError, UnicodeEncodeError) as err:  # key files may be edited by hand, or come from another release
         raise RequestFault(f"{path.name} cannot be printed: {err}. Expected the pages as mathgen {__version__} writes them.") from err
     return Reprinted({f"grade{kept.grade}-worksheet.pdf": printed[0], f"grade{kept.grade}-key.pdf": printed[1]}, kept.changed)

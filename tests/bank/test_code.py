@@ -26,7 +26,10 @@ plans = st.builds(
     layout=st.sampled_from(["more-room", "save-paper"]),
     large_print=st.booleans(),
     choices=st.booleans(),
-    tiers=st.booleans(),
+    copies=st.just(1),
+).flatmap(
+    # Tiers and a sheet for every group have no forms of their own.
+    lambda plan: st.sampled_from([plan, replace(plan, forms=1, tiers=True), replace(plan, forms=1, each_group=True)])
 ).flatmap(
     lambda plan: st.one_of(
         st.just(plan),
@@ -74,6 +77,12 @@ def test_a_plan_that_does_not_fit_points_to_the_key_file() -> None:
     for plan in (SheetPlan(4, topics=("fractions",)), SheetPlan(4, seed=16_384), SheetPlan(4, not_yet=("decimals",))):
         assert decode(sheet_code(plan, TWO_GROUPS, "ramp")).plan is None
     assert decode(sheet_code(SheetPlan(4), TWO_GROUPS, "my-own.toml")).plan is None
+
+
+def test_copies_are_of_one_sheet_and_have_its_code() -> None:
+    assert sheet_code(SheetPlan(4, copies=5), TWO_GROUPS, "ramp") == sheet_code(SheetPlan(4), TWO_GROUPS, "ramp")
+    fractions = SheetPlan(4, topics=("fractions",))
+    assert sheet_code(replace(fractions, copies=5), TWO_GROUPS, "ramp") == sheet_code(fractions, TWO_GROUPS, "ramp")
 
 
 def test_one_changed_count_changes_the_digest() -> None:

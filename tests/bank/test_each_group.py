@@ -76,8 +76,8 @@ def test_a_group_whose_results_are_too_thin_gets_class_data_and_the_teacher_is_t
     assert any("the Herons have no results for a problem of that kind" in change for change in sheet.changes)
 
 
-def test_the_code_points_to_the_key_file() -> None:
-    assert decode(made("main", 4).code).plan is None
+def test_the_code_holds_the_plan() -> None:
+    assert decode(made("main", 4).code).plan == SheetPlan(4, each_group=True)
 
 
 @pytest.mark.parametrize("other", [{"tiers": True}, {"forms": 2}, {"same_story": (3, 4)}])

@@ -49,3 +49,33 @@ def test_a_class_set_prints_again_from_its_key_file(tmp_path: Path) -> None:
     assert done.exit_code == 0, done.output
     assert (again / "grade4-worksheet.pdf").read_bytes() == (tmp_path / "grade4-worksheet.pdf").read_bytes()
     assert (again / "grade4-key.pdf").read_bytes() == (tmp_path / "grade4-key.pdf").read_bytes()
+
+
+def test_the_code_on_a_group_s_page_prints_the_class_set_again_in_as_many_copies_as_asked(tmp_path: Path) -> None:
+    made(tmp_path, "--copies", "2")
+    code = json.loads((tmp_path / "grade4-key.json").read_text(encoding="utf-8"))["code"]
+    page = next(text for text in pages(tmp_path / "grade4-worksheet.pdf") if "Page 1 of" in text)
+    assert code in page.replace("-", "").replace(" ", "")
+    for copies, again in (("2", tmp_path / "two"), (None, tmp_path / "one")):
+        wish = ["--copies", copies] if copies else []
+        done = CliRunner().invoke(main, ["reprint", code, SAMPLE, *wish, "--out", str(again)])
+        assert done.exit_code == 0, done.output
+        assert (again / "grade4-key.pdf").read_bytes() == (tmp_path / "grade4-key.pdf").read_bytes()
+    assert (tmp_path / "two" / "grade4-worksheet.pdf").read_bytes() == (tmp_path / "grade4-worksheet.pdf").read_bytes()
+    assert 2 * len(pages(tmp_path / "one" / "grade4-worksheet.pdf")) == len(pages(tmp_path / "grade4-worksheet.pdf"))
+
+
+def test_a_key_file_prints_another_number_of_copies(tmp_path: Path) -> None:
+    made(tmp_path)
+    done = CliRunner().invoke(main, ["reprint", str(tmp_path / "grade4-key.json"), "--copies", "3", "--out", str(tmp_path / "again")])
+    assert done.exit_code == 0, done.output
+    assert len(pages(tmp_path / "again" / "grade4-worksheet.pdf")) == 3 * len(pages(tmp_path / "grade4-worksheet.pdf"))
+
+
+def test_a_code_that_cannot_hold_its_plan_says_what_can(tmp_path: Path) -> None:
+    made(tmp_path, "--topic", "fractions")
+    code = json.loads((tmp_path / "grade4-key.json").read_text(encoding="utf-8"))["code"]
+    done = CliRunner().invoke(main, ["reprint", code, SAMPLE, "--out", str(tmp_path / "again")])
+    assert done.exit_code == 1
+    assert "Its key file has: topics" in done.output
+    assert "mathgen reprint grade...-key.json" in done.output

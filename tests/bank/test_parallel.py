@@ -1,0 +1,51 @@
+"""Parallel forms: number n is of one kind on every form, also where the table has too few of some kind."""
+
+from __future__ import annotations
+
+from functools import cache
+
+import pytest
+
+from mathgen.bank.plan import ChosenSheet, SheetPlan
+from mathgen.bank.sheet import make_sheet
+from mathgen.errors import RequestFault
+from tests.audit.banks import sample
+
+CASES = [(name, grade, forms) for name in ("main", "small-sets", "tens") for grade in (1, 4, 7, 8) for forms in (2, 6, 8)]
+everywhere = pytest.mark.parametrize(("name", "grade", "forms"), CASES)
+
+
+@cache
+def made(name: str, grade: int, forms: int) -> ChosenSheet:
+    return make_sheet(sample(name), SheetPlan(grade, forms=forms))
+
+
+@everywhere
+def test_every_number_is_of_one_kind_on_all_forms_and_no_problem_comes_twice(name: str, grade: int, forms: int) -> None:
+    sheet = made(name, grade, forms)
+    assert len(sheet.forms) == forms
+    assert {tuple(problem.model for problem in form.problems) for form in sheet.forms} == {
+        tuple(problem.model for problem in sheet.forms[0].problems)
+    }
+    ids = [problem.id for form in sheet.forms for problem in form.problems]
+    assert len(set(ids)) == len(ids)
+
+
+@everywhere
+def test_a_kind_that_runs_out_is_replaced_and_not_missed(name: str, grade: int, forms: int) -> None:
+    assert len(made(name, grade, forms).forms[0].problems) == len(made(name, grade, 1).forms[0].problems)
+
+
+def test_what_is_asked_less_for_that_reason_is_said() -> None:
+    (said,) = made("main", 8, 6).changes
+    assert said.startswith("Less is asked, or nothing, of equation with x on both sides: this table has too few")
+    assert "one kind on every form" in said
+
+
+def test_where_a_kind_has_enough_for_all_forms_nothing_is_said() -> None:
+    assert made("main", 4, 2).changes == ()
+
+
+def test_more_forms_than_a_wish_has_problems_for_are_refused_with_what_to_do() -> None:
+    with pytest.raises(RequestFault, match="Ask for fewer forms"):
+        make_sheet(sample("main"), SheetPlan(7, forms=8, skills=("outcomes counted",)))
