@@ -12,6 +12,7 @@ from mathgen.bank.choose import Joins, fits, take_turns
 from mathgen.bank.clashes import alike_or_telling, asked, asked_totals, same_answer
 from mathgen.bank.deck_code import deck_mark
 from mathgen.bank.deck_plan import Card, CheckSet, ChosenDeck, DeckPlan
+from mathgen.bank.deck_wishes import check_deck_plan
 from mathgen.bank.desk import Desk
 from mathgen.bank.draw import stream
 from mathgen.bank.graph import graph_of
@@ -27,7 +28,6 @@ from mathgen.proof.verdict import AGREES
 from mathgen.scenario.words import scenario
 from mathgen.trials.table import TrialTable
 
-MOST = 60  # cards of one deck
 APART = 8  # cards with the same answer are at least so many numbers apart, and so on different pages
 _SHUFFLES = 200
 
@@ -54,18 +54,12 @@ class DeckMaker:
         Raises:
             RequestFault: a wish that the curriculum does not know, or a count that no deck has.
         """
-        if not 1 <= plan.count <= MOST:
-            raise RequestFault(f"--count {plan.count} cannot be met; a deck has 1 to {MOST} cards.")
         curriculum = load(plan.curriculum)
-        unknown = [grade for grade in plan.grades if grade not in curriculum.grades]
-        if unknown:
-            raise RequestFault(
-                f"{curriculum.title} has no grade {', '.join(map(str, unknown))} here; it has {', '.join(map(str, curriculum.grades))}."
-            )
+        check_deck_plan(plan, curriculum)
         self._plan = plan
         self._limits = curriculum.limits(min(plan.grades))
         self._desk = Desk(table, scenario(scenario_name))
-        self._mark = deck_mark(plan, table, scenario_name)
+        self._table = table
         self._pools: dict[int, Pool] = {}
         each = -(-plan.count // len(plan.grades))
         for grade in plan.grades:
@@ -111,7 +105,8 @@ class DeckMaker:
             for problem in row.problems:
                 cards.append(Card(len(cards) + 1, problem, graph_of([self._by_problem[problem.id]], self._desk)))
         lengths = tuple(len(row.problems) for row in rows)
-        return ChosenDeck(self._plan, self._mark, tuple(cards), lengths, tuple(sets), tuple(self._changes(cards, unproved)))
+        mark = deck_mark([card.problem for card in cards], self._table)
+        return ChosenDeck(self._plan, mark, tuple(cards), lengths, tuple(sets), tuple(self._changes(cards, unproved)))
 
     def _drop(self, bad: list[Candidate]) -> None:
         for pool in self._pools.values():

@@ -2,10 +2,10 @@
 
 from __future__ import annotations
 
+from collections.abc import Iterable
 from hashlib import blake2b
 
 from mathgen.bank.code import RELEASE, table_digest
-from mathgen.bank.deck_plan import DeckPlan
 from mathgen.problems.record import Problem
 from mathgen.trials.table import TrialTable
 
@@ -16,9 +16,11 @@ _LEVELS = {"support": "N", "on grade": "H", "challenge": "T"}
 _GRADES = "KWDYPVRG"
 
 
-def deck_mark(plan: DeckPlan, table: TrialTable, scenario: str) -> str:
-    """Four signs: cards of another table, plan or seed nearly always bear others."""
-    text = repr((plan, table_digest(table), scenario, RELEASE))
+def deck_mark(problems: Iterable[Problem], table: TrialTable) -> str:
+    """Four signs of the cards in their order: decks that are not the same, card by card, nearly always bear others, so that a key
+    is not taken for that of another deck.
+    """
+    text = repr(([(one.id, one.text) for one in problems], table_digest(table), RELEASE))
     number = int.from_bytes(blake2b(text.encode(), digest_size=4).digest(), "big")
     return "".join(_SIGNS[number >> 5 * place & 31] for place in range(4))
 

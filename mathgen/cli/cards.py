@@ -8,8 +8,8 @@ from typing import Any
 
 import click
 
-from mathgen.bank.deck import MOST
 from mathgen.bank.deck_plan import DeckPlan
+from mathgen.bank.deck_wishes import MOST
 from mathgen.cli.common_options import GRADES, comma_list, one_or_more_grades, out_options, source_options
 from mathgen.cli.table_options import table_argument_and_options
 from mathgen.cli.worksheet import MADE_WITH_A_CHANGE

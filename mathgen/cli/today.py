@@ -8,6 +8,7 @@ from typing import Any
 
 import click
 
+from mathgen.bank.deck_wishes import MOST
 from mathgen.bank.desk import Desk
 from mathgen.bank.plan import SheetPlan
 from mathgen.bank.served import served_skills
@@ -29,7 +30,7 @@ _SHOWN = 4  # skills that are named as not served; the rest is counted
 @table_argument_and_options
 @click.option("--grade", type=GRADES, default=(), help="One grade, such as 4.")
 @click.option("--grades", type=GRADES, default=(), help="Several grades, such as 2-8: a set each.")
-@click.option("--cards", type=click.IntRange(1, 60), default=12, show_default=True, help="How many cards.")
+@click.option("--cards", type=click.IntRange(1, MOST), default=12, show_default=True, help="How many cards.")
 @click.option("--not-yet", "not_yet", multiple=True, callback=comma_list, help="Topics not taught so far: decimals,percents.")
 @click.option("--paper", type=click.Choice(["letter", "a4"]), default="letter", show_default=True, help="Size of the paper.")
 @click.option(

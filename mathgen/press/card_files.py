@@ -11,9 +11,10 @@ from mathgen.grades.curriculum import load
 from mathgen.press.pdf import page_count, pdf_and_told, pdf_bytes
 from mathgen.press.signs import check_labels, said, unprintable, without
 from mathgen.scenario.words import scenario
-from mathgen.sheets.cards import PER_PAGE, CardLook, cards_data
-from mathgen.sheets.cards_key import cards_key_data, deck_name
+from mathgen.sheets.cards import PER_PAGE, CardLook, cards_data, pages_without_back
+from mathgen.sheets.cards_key import cards_key_data
 from mathgen.sheets.cards_key_file import cards_key_file
+from mathgen.sheets.key_file import grades_in_name
 from mathgen.sheets.page_words import page_words, table_names
 from mathgen.trials.table import TrialTable
 
@@ -21,10 +22,11 @@ _ROUNDS = 4  # how often cards that have no room are chosen anew
 
 
 class CardFiles(NamedTuple):
-    """Files by name, the deck's mark, and what was changed against the plan."""
+    """Files by name, the deck that is on them, pages of the pupils' pack that want an empty back, and what was changed."""
 
     contents: dict[str, bytes]
-    mark: str
+    deck: ChosenDeck
+    without_back: tuple[int, ...]
     changes: tuple[str, ...]
 
 
@@ -57,13 +59,13 @@ def card_files(table: TrialTable, plan: DeckPlan, look: CardLook, scenario_name:
         )
     deck = replace(pack.deck, changes=(*changes, *said(signs)))
     key = without(cards_key_data(deck, table, words, curriculum, pack.look, pack.data, page_count(pack.pdf)), signs)
-    stem = deck_name(plan.grades)
+    stem = grades_in_name(plan.grades)
     contents = {
         f"{stem}-cards.pdf": pack.pdf,
         f"{stem}-cards-key.pdf": pdf_bytes("key", key),
         f"{stem}-cards-key.json": cards_key_file(deck, table, scenario_name, notes, pack.look, pack.data, key),
     }
-    return CardFiles(contents, deck.mark, deck.changes)
+    return CardFiles(contents, deck, pages_without_back(pack.data), deck.changes)
 
 
 def _fitting(

@@ -12,7 +12,7 @@ from jinja2 import Environment, FileSystemLoader, StrictUndefined
 from markupsafe import Markup
 
 from mathgen.bank.deck import make_deck
-from mathgen.bank.deck_plan import DeckPlan
+from mathgen.bank.deck_plan import ChosenDeck, DeckPlan
 from mathgen.grades.curriculum import load
 from mathgen.places import templates_folder
 from mathgen.press.figure_svg import data_url, figure_svg
@@ -29,10 +29,21 @@ def pick_page(table: TrialTable, plan: DeckPlan, scenario_name: str = "ramp") ->
     Raises:
         RequestFault: the plan cannot be met, or a name in the table cannot be shown.
     """
-    deck = make_deck(table, plan, scenario_name)
+    return page_of_deck(make_deck(table, plan, scenario_name), table, scenario_name)
+
+
+def page_of_deck(deck: ChosenDeck, table: TrialTable, scenario_name: str = "ramp") -> tuple[bytes, tuple[str, ...]]:
+    """The page of a deck that was chosen, such as one that lies on paper, too; and what was done otherwise than asked.
+
+    Raises:
+        RequestFault: a name in the table cannot be shown.
+    """
+    plan = deck.plan
     words = page_words(scenario(scenario_name), load(plan.curriculum), table, min(plan.grades))
     signs = unprintable([words, table_names(table, words)])
     check_labels(table.groups, signs)
+    check_labels(map(str, table.trials), signs)
+    check_labels(table.colors, signs)
     return page_of(without(pick_data(deck, table, words), signs)), (*deck.changes, *said(signs))
 
 

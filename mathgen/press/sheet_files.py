@@ -140,9 +140,12 @@ def files_from_key(path: Path, table: TrialTable | None = None, copies: int | No
             f"This table is not the one that {path.name} was made from: some count, label or order differs. "
             "Give the table as it was that day, or the key file alone."
         )
-    worksheet = kept.worksheet if copies is None else {**kept.worksheet, "copies": copies}
+    if copies is not None and kept.kind == "cards":
+        raise RequestFault("--copies is for worksheets; a deck of cards is printed once. Leave it out.")
+    pages = kept.pupils if copies is None else {**kept.pupils, "copies": copies}
     try:
-        printed = pdfs([("worksheet", worksheet), ("key", kept.key)])
+        printed = pdfs([(kept.kind, pages), ("key", kept.key)])
     except (typst.TypstError, UnicodeEncodeError) as err:  # key files may be edited by hand, or come from another release
         raise RequestFault(f"{path.name} cannot be printed: {err}. Expected the pages as mathgen {__version__} writes them.") from err
-    return Reprinted({f"grade{kept.grade}-worksheet.pdf": printed[0], f"grade{kept.grade}-key.pdf": printed[1]}, kept.changed)
+    pupils, key = f"{kept.stem}-{kept.kind}.pdf", f"{kept.stem}-{'cards-' if kept.kind == 'cards' else ''}key.pdf"
+    return Reprinted({pupils: printed[0], key: printed[1]}, kept.changed)

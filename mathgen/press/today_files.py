@@ -8,7 +8,7 @@ from mathgen.bank.deck_plan import DeckPlan
 from mathgen.bank.plan import SheetPlan
 from mathgen.press.card_files import card_files
 from mathgen.press.one_pdf import one_pdf
-from mathgen.press.pick_page import pick_page
+from mathgen.press.pick_page import page_of_deck
 from mathgen.press.sheet_files import sheet_files
 from mathgen.sheets.cards import CardLook
 from mathgen.trials.table import TrialTable
@@ -37,10 +37,12 @@ def today_files(table: TrialTable, plan: SheetPlan, cards: int, scenario_name: s
     deck = DeckPlan((plan.grade,), cards, plan.seed, plan.curriculum, not_yet=plan.not_yet)
     look = CardLook(4 if plan.large_print else 6, paper=plan.paper, large_print=plan.large_print)
     sheet, pack = sheet_files(table, plan, scenario_name, notes), card_files(table, deck, look, scenario_name, notes)
-    page, said = pick_page(table, deck, scenario_name)
+    # The deck that lies on paper, so that one key serves both.
+    page, said = page_of_deck(pack.deck, table, scenario_name)
     contents = {**sheet.contents, **pack.contents, f"{stem}-pick.html": page}
-    order = ("worksheet", "cards", "key", "cards-key")
-    contents[f"{stem}-print.pdf"] = one_pdf([contents[f"{stem}-{name}.pdf"] for name in order], f"Grade {plan.grade}: to print")
+    order = (("worksheet", ()), ("cards", pack.without_back), ("key", ()), ("cards-key", ()))
+    documents = [(contents[f"{stem}-{name}.pdf"], without_back) for name, without_back in order]
+    contents[f"{stem}-print.pdf"] = one_pdf(documents, f"Grade {plan.grade}: to print")
     of_cards = dict.fromkeys((*pack.changes, *said))
     changes = (*(f"worksheet: {change}" for change in sheet.changes), *(f"cards: {change}" for change in of_cards))
     return TodayFiles(contents, changes)

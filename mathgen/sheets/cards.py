@@ -108,6 +108,19 @@ def cards_data(
     }
 
 
+def pages_without_back(data: dict[str, Any]) -> tuple[int, ...]:
+    """Pages, counted from 1, that nothing may be printed behind; the pack itself has no empty sides for them.
+
+    Args:
+        data: what ``cards_data`` gave.
+    """
+    if data["backs"] == "answers":
+        return ()  # every card has its back, and the results page an empty side
+    fronts = -(-len(data["cards"]) // data["per_page"])
+    results = (fronts + 3,) if data["results"] is not None else ()  # after the starter cards and their backs
+    return (*range(1, fronts + 1), *results)
+
+
 def _where(card: Card) -> str:
     return "Use the graph on the results page." if card.graph is not None else "Use the table on the results page."
 

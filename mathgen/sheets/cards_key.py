@@ -20,19 +20,6 @@ from mathgen.trials.totals import Totals
 LEVELS = ("support", "on grade", "challenge")
 
 
-def deck_name(grades: tuple[int, ...]) -> str:
-    """What a deck's files begin with.
-
-    >>> deck_name((4,)), deck_name((3, 4, 5)), deck_name((3, 5))
-    ('grade4', 'grades3-5', 'grades3and5')
-    """
-    if len(grades) == 1:
-        return f"grade{grades[0]}"
-    if grades == tuple(range(grades[0], grades[-1] + 1)):
-        return f"grades{grades[0]}-{grades[-1]}"
-    return f"grades{'and'.join(map(str, grades))}"
-
-
 def cards_key_data(
     deck: ChosenDeck,
     table: TrialTable,

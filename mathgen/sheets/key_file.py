@@ -5,7 +5,7 @@ from __future__ import annotations
 import json
 from dataclasses import asdict
 from hashlib import blake2b
-from typing import Any, NamedTuple
+from typing import Any, Literal, NamedTuple
 
 from mathgen import __version__
 from mathgen.bank.code import RELEASE, table_digest
@@ -21,11 +21,25 @@ CHANGED = "This key file was changed after it was checked."
 class KeptPages(NamedTuple):
     """What a key file keeps for printing again."""
 
-    grade: int
-    worksheet: dict[str, Any]
+    kind: Literal["worksheet", "cards"]
+    stem: str  # what the names of its files begin with
+    pupils: dict[str, Any]
     key: dict[str, Any]
     table_digest: int
     changed: bool  # the content is not the one that was checked
+
+
+def grades_in_name(grades: tuple[int, ...]) -> str:
+    """What the names of files of these grades begin with.
+
+    >>> grades_in_name((4,)), grades_in_name((3, 4, 5)), grades_in_name((3, 5))
+    ('grade4', 'grades3-5', 'grades3and5')
+    """
+    if len(grades) == 1:
+        return f"grade{grades[0]}"
+    if grades == tuple(range(grades[0], grades[-1] + 1)):
+        return f"grades{grades[0]}-{grades[-1]}"
+    return f"grades{'and'.join(map(str, grades))}"
 
 
 def content_digest(content: dict[str, Any]) -> str:
@@ -90,6 +104,8 @@ def pages_of(content: bytes, name: str) -> KeptPages:
         changed = data.get("digest") != content_digest(data)
         if changed:
             key["proof_line"] = CHANGED
-        return KeptPages(int(data["plan"]["grade"]), dict(data["pages"]["worksheet"]), key, int(data["table_digest"]), changed)
+        kind: Literal["worksheet", "cards"] = "cards" if data.get("kind") == "cards" else "worksheet"
+        grades = map(int, data["plan"]["grades"] if kind == "cards" else [data["plan"]["grade"]])
+        return KeptPages(kind, grades_in_name(tuple(grades)), dict(data["pages"][kind]), key, int(data["table_digest"]), changed)
     except (UnicodeDecodeError, json.JSONDecodeError, KeyError, TypeError, ValueError, AttributeError, RecursionError) as err:
-        raise RequestFault(f"{name} is no key file: expected the grade...-key.json that mathgen worksheet wrote.") from err
+        raise RequestFault(f"{name} is no key file: expected the grade...-key.json that mathgen worksheet or mathgen cards wrote.") from err

@@ -10,17 +10,17 @@ from mathgen.bank.deck_plan import DeckPlan
 from tests.tables import TWO_GROUPS
 
 
-def test_another_plan_seed_or_table_has_another_mark() -> None:
-    plan = DeckPlan((4,))
+def test_other_cards_another_order_or_another_table_have_another_mark() -> None:
+    problems = make_deck(TWO_GROUPS, DeckPlan((4,), count=6)).problems
     other = replace(TWO_GROUPS, rows=TWO_GROUPS.rows[:-1])
     marks = [
-        deck_mark(plan, TWO_GROUPS, "ramp"),
-        deck_mark(replace(plan, seed=2), TWO_GROUPS, "ramp"),
-        deck_mark(replace(plan, grades=(5,)), TWO_GROUPS, "ramp"),
-        deck_mark(plan, other, "ramp"),
+        deck_mark(problems, TWO_GROUPS),
+        deck_mark(problems[:-1], TWO_GROUPS),
+        deck_mark(problems[::-1], TWO_GROUPS),
+        deck_mark(problems, other),
     ]
     assert len(set(marks)) == 4
-    assert marks[0] == deck_mark(plan, TWO_GROUPS, "ramp")
+    assert marks[0] == deck_mark(problems, TWO_GROUPS)
     assert all(len(mark) == 4 and mark.isalnum() and not set(mark) & set("ILOU") for mark in marks)
 
 

@@ -3,6 +3,8 @@
 from __future__ import annotations
 
 import io
+import json
+import re
 from pathlib import Path
 
 import pytest
@@ -44,8 +46,30 @@ def test_the_print_file_has_every_page_in_order_and_each_part_starts_on_a_sheet_
     expected: list[str] = []
     for name in ("worksheet", "cards", "key", "cards-key"):
         pages = texts((folder / f"grade4-{name}.pdf").read_bytes())
+        if name == "cards":
+            pages = [side for page in pages for side in ([page, ""] if is_cut_or_shared(page) else [page])]
         expected += pages + [""] * (len(pages) % 2)
     assert whole == expected
+    # A worksheet's sides, and the two of a starter card, share a leaf; no two pages of cards do.
+    backs = dict(zip(whole[::2], whole[1::2], strict=True))
+    assert [back for front, back in backs.items() if is_cut_or_shared(front)] == [""] * (2 + any("Results page" in one for one in whole))
+    assert next("My working" in back for front, back in backs.items() if "My problem" in front)
+
+
+def is_cut_or_shared(page: str) -> bool:
+    """Whether a page has cards with problems, or the results for them: nothing may be printed behind it."""
+    mark = re.search(r"^[0-9A-Z]{4} [A-Z]{2,3}$", page, re.MULTILINE)
+    return mark is not None or "Results page" in page
+
+
+def test_one_key_serves_the_cards_on_paper_and_on_the_screen(folder: Path) -> None:
+    """Number by number the same problem and answer, under the same mark."""
+    kept = json.loads((folder / "grade4-cards-key.json").read_text(encoding="utf-8"))
+    page = (folder / "grade4-pick.html").read_text(encoding="utf-8")
+    deck = json.loads(page.partition('id="deck">')[2].partition("</script>")[0])
+    assert deck["mark"] == kept["mark"]
+    on_screen = [(card["number"], card["parts"], card["answer"]) for card in deck["cards"]]
+    assert on_screen == [(card["number"], card["parts"], card["answer"]) for card in kept["pages"]["cards"]["cards"]]
 
 
 def test_the_same_command_gives_the_same_bytes(folder: Path, tmp_path: Path) -> None:

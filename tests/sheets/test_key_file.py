@@ -27,9 +27,9 @@ def test_pages_come_back_as_they_went_in() -> None:
     for content in (written(), json.dumps(json.loads(written())).encode()):
         kept = pages_of(content, "grade4-key.json")
         assert not kept.changed
-        assert kept.worksheet == worksheet_data(sheet(4), TABLE, words(4))
+        assert kept.pupils == worksheet_data(sheet(4), TABLE, words(4))
         assert kept.key == key_data(sheet(4), TABLE, words(4))
-        assert (kept.grade, kept.table_digest) == (4, table_digest(TABLE))
+        assert (kept.kind, kept.stem, kept.table_digest) == ("worksheet", "grade4", table_digest(TABLE))
 
 
 def test_a_changed_answer_is_noticed_and_the_key_no_longer_says_that_it_was_checked() -> None:
