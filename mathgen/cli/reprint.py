@@ -30,8 +30,9 @@ from mathgen.trials.reading import read_table
 def reprint(code: str, table: str | None, reading: ReadOptions, copies: int | None, out: Path, force: bool) -> None:
     """Print a sheet again from its CODE and the TABLE it was made from.
 
-    CODE stands at the foot of each page. Where a key file (grade4-key.json, grade4-cards-key.json) is given instead of a code, TABLE
-    is not needed; given all the same, it must be the sheet's own. Exit status 4: printed, but the key file was changed after it was checked.
+    CODE stands at the foot of each page. Where a key file (grade4-key.json, grade4-cards-key.json) is given instead of a code, TABLE is
+    not needed; given all the same, it must be the sheet's own. Exit status 4: printed, but the key file was changed after it was
+    checked.
     """
     if Path(code).suffix == ".json":
         contents, changed = files_from_key(Path(code), None if table is None else read_table(table, reading).table, copies)
