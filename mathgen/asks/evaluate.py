@@ -80,6 +80,8 @@ def _tally(tally: Tally, totals: Totals) -> Rational:
 def _op(expr: Op, totals: Totals) -> Rational:
     symbol = expr.symbol
     result = value(expr.args[0], totals)
+    if symbol in ("abs", "opposite"):
+        return abs(result) if symbol == "abs" else -result
     for arg in expr.args[1:]:
         other = value(arg, totals)
         if symbol == "+":

@@ -57,9 +57,9 @@ class Unknown(NamedTuple):
 
 
 class Op(NamedTuple):
-    """Arithmetic on two or more expressions, left to right."""
+    """Arithmetic on two or more expressions, left to right; of one: its absolute value, or its opposite."""
 
-    symbol: Literal["+", "-", "*", "/"]
+    symbol: Literal["+", "-", "*", "/", "abs", "opposite"]
     args: tuple[Expr, ...]
 
 

@@ -170,6 +170,9 @@ def _text(expr: Expr, count: Callable[[Any], Any], outer: int) -> str:
         return _distance(counts[expr.place], sum(counts), len(counts))
     if isinstance(expr, Ordered):
         return _length(str(sorted(map(count, expr.series))[expr.place]), outer)
+    if expr.symbol in ("abs", "opposite"):
+        inside = _text(expr.args[0], count, 0)
+        return f"Abs({inside})" if expr.symbol == "abs" else f"-({inside})"
     binds = _BINDS[expr.symbol]
     first = _text(expr.args[0], count, binds)
     # What follows a minus or a division sign is bracketed even where it binds alike: 12 - (3 + 4).

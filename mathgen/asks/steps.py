@@ -244,14 +244,26 @@ class Working:
 
     def _op(self, expr: Op) -> Number:
         symbol = expr.symbol
+        if expr in self._printed and symbol in "-/":
+            return self._rate(expr, self._printed[expr])
+        if symbol in ("abs", "opposite"):
+            return self._turned(symbol, self.number(expr.args[0]))
         if symbol == "/":
-            if expr in self._printed:
-                return self._rate(expr, self._printed[expr])
             return self._quotient(self.number(expr.args[0]), self.number(expr.args[1]))
         numbers = [self.number(arg) for arg in expr.args]
         if symbol == "*":
             return self._product(numbers)
         return self._sum_or_difference(symbol, numbers)
+
+    def _turned(self, symbol: str, number: Number) -> Number:
+        """The absolute value, ``|-3| = 3``, or the opposite, ``-(3) = -3``."""
+        if symbol == "abs":
+            result = _over(abs(number.top), number.bottom)
+            self.line(f"|{number.text}|", result.text)
+        else:
+            result = _over(-number.top, number.bottom)
+            self.line(f"-({number.text})", result.text)
+        return result
 
     def _sum_or_difference(self, symbol: str, numbers: list[Number]) -> Number:
         numbers = self._alike(numbers)
@@ -318,7 +330,7 @@ class Working:
             result = mixed(top // shared, bottom // shared)
             self.line(f"{part.text} / {whole.text}", result.text)
             return result
-        whole_result = part.top >= whole.top > 0 and part.top % whole.top == 0
+        whole_result = abs(part.top) >= whole.top > 0 and part.top % whole.top == 0
         result = _whole(part.top // whole.top) if whole_result else _over(part.top, whole.top)
         self.line(f"{part.text} / {whole.text}", result.text)
         return result

@@ -119,4 +119,6 @@ def _named(expr: Expr, scenario: Scenario) -> str:
         return expr.meaning
     if isinstance(expr, Op) and expr.symbol == "/":
         return " out of ".join(_named(arg, scenario) for arg in expr.args)
+    if isinstance(expr, Op) and expr.symbol == "-":
+        return " against ".join(_named(arg, scenario) for arg in expr.args)
     raise TypeError(f"no words for {expr}")

@@ -135,17 +135,18 @@ def slips_of(desk: Desk, draft: Draft, key: Answer, printed: Collection[str]) ->
         elif isinstance(wrong, str):
             text = name_of(desk, draft, wrong) if wrong not in key.accepted else None
         else:
-            text = _wrong_text(wrong[0], wrong[1], draft.shown_as or key.demand, key.exact, key.shown)
+            below = "negative" in draft.features
+            text = _wrong_text(wrong[0], wrong[1], draft.shown_as or key.demand, key.exact, key.shown, below)
         if text is not None and text not in found and not (rule.unless_printed and text in printed):
             found[text] = Slip(slip_id, text, desk.slip_line(rule))
     return tuple(found.values())
 
 
 @lru_cache(maxsize=65536)
-def _wrong_text(top: int, bottom: int, demand: Demand, exact: Rational, key: str) -> str | None:
-    """A wrong value in the form of the key; None where it is right after all, or no such answer can be."""
+def _wrong_text(top: int, bottom: int, demand: Demand, exact: Rational, key: str, below: bool = False) -> str | None:
+    """A wrong value in the form of the key; None where it is right after all, or no such answer can be (``below`` 0, mostly)."""
     wrong = Rational(top, bottom)
-    if wrong == exact or wrong < 0:
+    if wrong == exact or (wrong < 0 and not below):
         return None
     if demand.form == "whole" and wrong.denominator != 1:
         return None

@@ -230,6 +230,8 @@ def _judge_number(key: Written, demand: Demand, number: Written, unit: str) -> t
     if number.value != exact:
         if demand.form in ("ratio", "ratio:any") and exact != 0 and number.value == 1 / exact:
             return WRONG, "the order of the ratio is reversed"
+        if number.value == -exact:
+            return WRONG, "the other sign"
         if number.form in _BARE and number.value == exact * 100:
             return WRONG, "100 times the answer; without its sign it is no percent"
         return WRONG, "another value"

@@ -102,6 +102,9 @@ _REPEATING = re.compile(
 )
 
 
+_SAID_BELOW_ZERO = re.compile(r"^(?:(?:negative|minus) ([0-9.$].*)|\( ?- ?([0-9./ ]+)\))$")  # "negative 3", and (-3)
+
+
 def _over(top: int, bottom: int, text: str) -> Rational:
     if bottom == 0:
         raise NotANumber(f'"{text}" divides by zero, so it has no value')
@@ -290,7 +293,7 @@ def written(text: str) -> Written:
     >>> written("37 1/2%").value, written("1,234").value, written("0,75").form
     (3/8, 1234, 'comma')
     """
-    plain = tidy(text).lower()
+    plain = _SAID_BELOW_ZERO.sub(r"-\1\2", tidy(text).lower())
     if not plain:
         raise NotANumber("there is nothing written")
     if len(plain) > LONGEST:

@@ -212,6 +212,15 @@ class _Reader:
             if not self._take(")"):
                 raise UnreadableStepError(f'"{self.text}" has an open bracket')
             return inside
+        if self._take("|"):
+            inside = self._sum()
+            if not self._take("|"):
+                raise UnreadableStepError(f'"{self.text}" has an open absolute value')
+            return inside._replace(top=abs(inside.top))
+        if self.text.startswith("-(", self.at):
+            self.at += 1
+            inside = self._atom()
+            return inside._replace(top=-inside.top)
         self._skip()
         found = _NUMBER.match(self.text, self.at)
         number = _printed(found) if found and found.end() > self.at else None

@@ -8,7 +8,7 @@ from mathgen.asks.expression import Ask, Expr, Measured, Op, Quantity, Stat, Sta
 from mathgen.exact.demand import Demand
 from mathgen.trials.scope import Scope
 
-Role = Quantity | Measured | Stated | Op | str | tuple[Quantity, ...] | tuple[Measured, ...]
+Role = Quantity | Measured | Stated | Op | str | tuple[Quantity, ...] | tuple[Measured, ...] | tuple[Op, ...]
 
 
 class Draft(NamedTuple):

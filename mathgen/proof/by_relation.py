@@ -125,6 +125,12 @@ def _symbolic(expr: Expr, rows: RawRows) -> Linear:
         return _symbolic(spelled_out(expr), rows)
     symbol, args = expr.symbol, expr.args  # type: ignore[union-attr]
     slope, constant = _symbolic(args[0], rows)
+    if symbol == "opposite":
+        return Linear(-slope, -constant)
+    if symbol == "abs":
+        if slope:
+            raise NoSolution("not linear in x")
+        return Linear(0, max(constant, -constant))
     for arg in args[1:]:
         a, b = _symbolic(arg, rows)
         if symbol == "+":

@@ -18,9 +18,10 @@ from mathgen.proof.verdict import AGREES
 ADDED_UP = ("mean", "mean absolute deviation")  # statistics of which each number of the list is used
 _PAIR = tuple[int, int]
 _NUMBER = re.compile(r"(?:(\d+) )?(\d+)/(\d+)(%?)|(\d+)(?:\.(\d+))?(%?)")
+_TURNED = re.compile(r"\|(-?[^|]+)\||-\(([^()]+)\)")  # an absolute value, an opposite
 _OPERATOR = re.compile(r" ([-+*/]) ")
 _MIXED = re.compile(r"\d+ \d+/\d+")
-_PRINTED = re.compile(r"\d+(?:/\d+|\.\d+)?%?")
+_PRINTED = re.compile(r"(?:(?<![\w)])-)?\d+(?:/\d+|\.\d+)?%?")
 
 
 class NotTrue(ValueError):
@@ -90,6 +91,9 @@ def number(text: str) -> _PAIR:
     Raises:
         NotTrue: no number.
     """
+    if text[:1] == "-" and text[1:2].isdigit():
+        size = number(text[1:])
+        return -size[0], size[1]
     found = _NUMBER.fullmatch(text)
     if found is None:
         raise NotTrue(f"{text!r} is no number")
@@ -111,6 +115,12 @@ def _read(step: str) -> tuple[tuple[_PAIR, ...], _PAIR]:
     left, equals, right = step.partition(" = ")
     if not equals:
         raise NotTrue(f"{step!r} is no equality")
+    turned = _TURNED.fullmatch(left)
+    if turned is not None:
+        before, after = number(turned[1] or turned[2]), number(right)
+        if after != (abs(before[0]) if turned[1] else -before[0], before[1]):
+            raise NotTrue(f"{step!r} is not true")
+        return (before,), after
     pieces = _OPERATOR.split(left)
     numbers = tuple(number(piece) for piece in pieces[::2])
     operators = pieces[1::2]
@@ -272,6 +282,8 @@ def _pair(expr: Expr, numbers: dict[Expr, _PAIR], read: dict[Expr, _PAIR]) -> _P
         return numbers[expr]
     if isinstance(expr, Op):
         (top, bottom), *others = (_pair(arg, numbers, read) for arg in expr.args)
+        if expr.symbol == "opposite" or (expr.symbol == "abs" and top < 0):
+            top = -top
         for other_top, other_bottom in others:
             if expr.symbol == "/":
                 top, bottom = top * other_bottom, bottom * other_top

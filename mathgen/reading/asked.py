@@ -57,6 +57,7 @@ Kind = Literal[
     "which list",
     "mean or median",
     "length",
+    "signed",
 ]
 
 

@@ -67,6 +67,8 @@ from mathgen.reading.meaning import (
     Portion,
     Proportional,
     Recorded,
+    ResultIs,
+    ResultsAre,
     Rounding,
     RuleIs,
     SameInTrials,
@@ -91,6 +93,7 @@ from mathgen.reading.meaning import (
     TrialCount,
     UniformModel,
     Wondered,
+    ZeroIs,
 )
 from mathgen.reading.mentions import DIMENSIONS, Dimension
 from mathgen.reading.one_more import next_trial
@@ -104,6 +107,7 @@ from mathgen.reading.samples import digits, drawn, sample, uniform_model
 from mathgen.reading.scatter import line_close_by, scatter_plot
 from mathgen.reading.score_lines import goal_score, one_line, starting_scores
 from mathgen.reading.scoring import bonus_points, equation_is, letter_is, points_each, rule_is, score_is
+from mathgen.reading.signed import result_is, results_are, zero_is
 from mathgen.reading.spread import box_plot, recorded
 from mathgen.reading.tokens import NotRead, Number
 from mathgen.reading.told import Comparison, Fact, Told, settled
@@ -469,6 +473,9 @@ _TAKE = {
     InFeet: in_feet,
     LinePlot: line_plot,
     MadeEqual: made_equal,
+    ZeroIs: zero_is,
+    ResultIs: result_is,
+    ResultsAre: results_are,
 }
 
 

@@ -126,6 +126,10 @@ def evaluate(expr: Expr, counts: Counts) -> Rational:
     if isinstance(expr, Unknown):
         raise NotRead("the question leaves a number unknown")
     value, *others = (evaluate(part, counts) for part in expr.args)
+    if expr.symbol == "opposite":
+        return Integer(0) - value
+    if expr.symbol == "abs":
+        return value if value > 0 else Integer(0) - value
     for other in others:
         if expr.symbol == "/":
             if other == 0:

@@ -37,6 +37,7 @@ from mathgen.reading import (
     scatter_frames,
     score_frames,
     score_line_frames,
+    signed_frames,
     spread_frames,
     two_way_frames,
 )
@@ -70,6 +71,7 @@ GRAMMAR = Grammar(
         *feet_frames.RULES,
         *plane_frames.RULES,
         *scatter_frames.RULES,
+        *signed_frames.RULES,
     )
 )
 LONGEST = 80  # words and signs; the longest that is printed has some 35

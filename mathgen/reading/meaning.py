@@ -566,6 +566,28 @@ class LineCloseBy(NamedTuple):
     sign: Literal["+", "-"]
 
 
+class ZeroIs(NamedTuple):
+    """ "Let zero stand for a goal of 8 red pins knocked down": what results are over or under."""
+
+    number: Number
+    colors: Labels
+    measure: Measure | None
+
+
+class ResultIs(NamedTuple):
+    """ "The result of the Owls was -3 in Trial 1": so many over or under the goal."""
+
+    np: Np
+    number: Number
+
+
+class ResultsAre(NamedTuple):
+    """ "The results of the Owls in 3 trials were -3, 2, and -1." """
+
+    np: Np
+    numbers: tuple[Number, ...]
+
+
 class Spaces(NamedTuple):
     """ "A row of pins has 3 spaces of this size." """
 
@@ -583,5 +605,6 @@ Claim = (
     | RuleIs | EquationIs | LetterIs | PointsEach | BonusPoints | ScoreIs
     | StartingScores | OneLine | GoalScore
     | OtherRow | Wondered | Sample | Digits | Drawn | UniformModel | NextTrial
+    | ZeroIs | ResultIs | ResultsAre
     | SamePoints | SameRacks | OneSet | Classes | LetterEquation | LetterFor | TheExpression | InBoxes
 )  # fmt: skip

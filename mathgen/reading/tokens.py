@@ -101,6 +101,7 @@ class Tokenizer:
             + (rf"|(?P<phrase>(?:{'|'.join(map(re.escape, multiword))})(?!\w))" if multiword else "")
             + rf"|(?P<said>(?:{_SAID}(?:[ -]{_PART})|one half|a half|half|{_SAID})(?!\w|-[^\W\d_]))"
             rf"|(?P<term>\d+[b-z])(?!\w)"
+            rf"|(?P<signed>(?<![\w)])[-−]{_WRITTEN})(?![\w])"
             rf"|(?P<number>{_WRITTEN})(?![\w])"
             rf"|(?P<word>{_WORD.pattern})"
             r"|(?P<end>[.?!])|(?P<sign>\S))",
@@ -170,6 +171,8 @@ class Tokenizer:
             return ("TERM",), ((number_token(text[:-1])[1][0], text[-1]),)
         if group == "number":
             return number_token(tidy(text))
+        if group == "signed":  # only where a rule looks for a number below 0: nobody knocks down -3 pins
+            return ("SIGNED",), (number_token(tidy(text))[1][0],)
         if group == "said":
             words = tuple(text.casefold().replace("-", " ").split())
             if len(words) > 1 and read_cardinal(words) is None and not re.search(_PART, text, re.IGNORECASE):

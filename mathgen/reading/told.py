@@ -6,7 +6,7 @@ from dataclasses import dataclass, field
 from itertools import product
 from typing import Literal, NamedTuple
 
-from mathgen.asks.expression import Expr, Measured, Quantity, Stated
+from mathgen.asks.expression import Expr, Measured, Op, Quantity, Stated
 from mathgen.exact.demand import Demand
 from mathgen.reading.evaluate import Counts, evaluate
 from mathgen.reading.meaning import (
@@ -56,6 +56,7 @@ from mathgen.reading.meaning import (
     TheExpression,
     UniformModel,
     Wondered,
+    ZeroIs,
 )
 from mathgen.reading.mentions import DIMENSIONS, Dimension, Mentions
 from mathgen.reading.tokens import NotRead, Number
@@ -163,6 +164,8 @@ class Told:
     feet: InFeet | None = None
     listed: tuple[Measured, ...] = ()  # the spaces of all groups in one trial
     line_plot: bool = False
+    zero: ZeroIs | None = None
+    results: list[Op] = field(default_factory=list)  # over or under the goal
     spaces: Number | None = None  # how many of them are put end to end
     open: dict[str, str] = field(default_factory=dict)
 

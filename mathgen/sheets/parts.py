@@ -20,10 +20,11 @@ _TERM = r"(?:\d*[a-z]|\d+|__)"
 _SIDE = rf"{_TERM}(?: [+×−-] {_TERM})*"
 _TOGETHER = (
     rf"(?P<kept>(?<![\w/.])(?:\(\d+ [+−-] \d+\) × \d+|{_SIDE} = {_SIDE}(?!\w))"
-    r"|\b(?:Trial|Group|Round) \d+\b|(?<![\w/.])\d+ [^\W\d_]+|\b[a-z]-[a-z]+\b)"
+    r"|\b(?:Trial|Group|Round) \d+\b|(?<![\w/.−])−?\d+ [^\W\d_]+|\b[a-z]-[a-z]+\b)"
 )
 _NOT = r"\b(?P<not>not)\b"
 _FRACTIONS = re.compile(_FRACTION)
+_BELOW_ZERO = re.compile(r"(?<![\w/).,-])-(?=[\d(])")  # a minus sign, which no line ends with
 _SIGNS = ((" - ", " \N{MINUS SIGN} "), (" * ", " \N{MULTIPLICATION SIGN} "), (" / ", " \N{DIVISION SIGN} "))
 
 
@@ -94,6 +95,7 @@ def running_parts(text: str, *, stress_not: bool = False, names: tuple[str, ...]
 
 def _cut(text: str, special: re.Pattern[str]) -> list[Part]:
     found: list[Part] = []
+    text = _BELOW_ZERO.sub("\N{MINUS SIGN}", text)
     end = 0
     for match in special.finditer(text):
         if match.start() > end:

@@ -545,3 +545,16 @@ class SaidRate:
     @property
     def n(self) -> str:
         return self._printed.note(self._rate, self._text)
+
+
+class SaidRates:
+    """Several that are printed one after another: "-3, 2, and -1"."""
+
+    __slots__ = ("_each",)
+
+    def __init__(self, printed: Printed, rates: tuple[Op, ...], texts: tuple[str, ...]) -> None:
+        self._each = [SaidRate(printed, one, text) for one, text in zip(rates, texts, strict=True)]
+
+    @property
+    def listed(self) -> str:
+        return listed([one.n for one in self._each])

@@ -256,7 +256,7 @@ const judge = (() => {
     return percent ? number(ratio(value.n, value.d * 100n), "percent", places, lowest, text) : number(value, form, places, lowest, text);
   };
   const written = text => {
-    const plain = tidy(text).toLowerCase();
+    const plain = tidy(text).toLowerCase().replace(/^(?:(?:negative|minus) ([0-9.$].*)|\( ?- ?([0-9./ ]+)\))$/u, "-$1$2");
     if (!plain || plain.length > 4000) throw new NotANumber("nothing, or too long");
     for (const [pattern, made] of [[PLAIN, plainNumber], [PAIR, pairNumber], [REPEATING, repeatingNumber], [COMMA, commaNumber]]) {
       const found = pattern.exec(plain);

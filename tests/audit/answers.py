@@ -16,6 +16,7 @@ from tests.audit.lengths import asked_length
 from tests.audit.points import asked_points
 from tests.audit.printed import UnreadableError, is_tie, places_of, rounded_half_up, value
 from tests.audit.results import Label, Reach, reach_of
+from tests.audit.signed import asked_signed, is_signed
 from tests.audit.wording import Texts, sentences
 from tests.audit.working import largest_allowed, number_faults, relation_numbers, solutions
 
@@ -177,7 +178,7 @@ def _slips(line: dict[str, Any], right: set[Any]) -> Iterator[str]:
         if line["answer"]["kind"] in ("number", "ratio"):
             if value(slip["value"]) in right | {value(text) for text in line["answer"]["accepted"]}:
                 yield f"{name} is right"
-            if value(slip["value"]) < 0:
+            if value(slip["value"]) < 0 and not is_signed(line):
                 yield f"{name} is below 0"
             if line["answer"]["demands"] == "whole" and value(slip["value"]).q != 1:
                 yield f"{name} is no count"
@@ -198,9 +199,10 @@ def _zero_or_all(line: dict[str, Any], exact: Rational) -> Iterator[str]:
     if exact == 0:
         yield "the answer is 0"
     share = line["answer"]["demands"].partition(":")[0] in ("any", "decimal", "percent")
-    if exact == 1 and share and not re.search(r"(in|de)crease|mean|median|share|\bbox\b|interquartile|\binch", line["text"]):
+    other = is_signed(line) or re.search(r"(in|de)crease|mean|median|share|\bbox\b|interquartile|\binch", line["text"])
+    if exact == 1 and share and not other:
         yield "the answer is the whole set"
-    if exact < 0:
+    if exact < 0 and not is_signed(line):
         yield "the answer is below 0"
 
 
@@ -214,7 +216,7 @@ def _relation(line: dict[str, Any], exact: Rational, texts: Texts) -> Iterator[s
     known = {value(given["number"]) for given in line["givens"]} | {1, 100}
     lengths = [value(given["number"]) for given in line["givens"] if given["quantity"].startswith("space between ")]
     known |= {part for length in lengths for part in (length.p, length.q)}  # 2 1/4 as 9/4
-    if asked_statistic(line, texts) is not None:
+    if not is_signed(line) and asked_statistic(line, texts) is not None:
         numbers = listed(line, texts)
         known |= {2, Rational(sum(numbers), len(numbers))}  # two numbers in the middle; a mean that others are far from
     named = texts.named(line["text"])
@@ -255,7 +257,7 @@ def _asked(line: dict[str, Any], exact: Rational, texts: Texts) -> Iterator[str]
     shares = asked_shares(line, texts)
     if shares is not None and exact not in shares:
         yield f"the words ask for {shares[0] if shares else 'a share of nothing'}, the answer is {exact}"
-    statistic = asked_statistic(line, texts)
+    statistic = None if is_signed(line) else asked_statistic(line, texts)
     if statistic not in (None, exact):
         yield f"the words ask for {statistic}, the answer is {exact}"
     points = asked_points(line, texts)
@@ -264,6 +266,9 @@ def _asked(line: dict[str, Any], exact: Rational, texts: Texts) -> Iterator[str]
     length = asked_length(line, texts)
     if length not in (None, exact):
         yield f"the words ask for {length} inches, the answer is {exact}"
+    signed = asked_signed(line, texts)
+    if signed not in (None, exact):
+        yield f"the words ask for {signed}, the answer is {exact}"
     blank = asked_blank(line)
     if blank not in (None, exact):
         yield f"the number sentence lacks {blank}, the answer is {exact}"

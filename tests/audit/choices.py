@@ -12,6 +12,7 @@ from sympy import Rational
 from tests.audit.asked import listed, middle
 from tests.audit.printed import value
 from tests.audit.results import Label, Reach
+from tests.audit.signed import is_signed, over_goal
 from tests.audit.told_scores import score_told
 from tests.audit.wording import Named, Texts, sentences
 from tests.audit.working import greatest, largest_allowed, number_faults
@@ -108,6 +109,9 @@ def _wins(winner: str, rivals: list[str], reach: Reach, most: bool, values: tupl
         compared = re.search(r"\b(median|from the least number to the greatest)\b.*\?", sentences(text)[-1], re.IGNORECASE)
         if compared:
             found[rival.casefold()] = _statistic_of(compared[1], own, "groups" if reach.trials == () else "trials", texts)
+            continue
+        if is_signed({"text": text}):
+            found[rival.casefold()] = Rational(abs(over_goal(own.groups, (own.trials or texts.results.trials)[0], {"text": text}, texts)))
             continue
         if "steeper" in text:  # a score that the words tell, for each pin that earned it
             score, pins = score_told(text, texts.called(rival)), texts.results.total("down", own)

@@ -11,6 +11,7 @@ from sympy import Rational
 
 from tests.audit.printed import UnreadableError, value
 from tests.audit.results import Label, Reach, Results, reach_of
+from tests.audit.signed import AGAINST_GOAL, over_goal
 from tests.audit.wording import Occurrence, Texts
 
 OUT_OF = " out of "
@@ -21,6 +22,7 @@ STATED = (
     "classes", "spaces", "inches", "inches in a foot", "feet next time", "feet in all",
     "start of the line", "pins for each inch", "inches wider",
     "in each group", "in the sample", "digits", "in one more trial",
+    "goal",
 )  # fmt: skip
 
 
@@ -45,6 +47,10 @@ def _given(given: dict[str, Any], number: Rational, line: dict[str, Any], texts:
         yield f"{name} stands nowhere"
     if OUT_OF in given["quantity"]:
         yield from _rate(given, number, name, line, texts)
+    elif given["quantity"].endswith(AGAINST_GOAL):
+        groups, trials, _ = reach_of(given["scope"])
+        if [over_goal(groups, trial, line, texts) for trial in trials or texts.results.trials] != [number]:
+            yield f"{name}: the rows are not so far from the goal"
     elif given["scope"] is not None:
         yield from _count(given, number, name, texts)
     elif given["quantity"] not in STATED:

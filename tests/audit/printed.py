@@ -17,7 +17,7 @@ NUMBER = re.compile(
     r"|\d{1,3}(?:,\d{3})+(?!\d)|\d+"  # whole
     r")%?"
 )
-_TOKEN = re.compile(rf"\s*(?:({NUMBER.pattern.removeprefix('-?')})|([-+*/()=]))")
+_TOKEN = re.compile(rf"\s*(?:({NUMBER.pattern.removeprefix('-?')})|([-+*/()=|]))")
 
 
 class UnreadableError(ValueError):
@@ -166,6 +166,12 @@ class _Reader:
                 raise UnreadableError(f'"{self.text}" has an open bracket')
             self.at += 1
             return inside
+        if token.text == "|":
+            inside, _ = self.sum()
+            if self.peek() != "|":
+                raise UnreadableError(f'"{self.text}" has an open absolute value')
+            self.at += 1
+            return max(inside, -inside), None
         if token.text == "-":
             number, text = self.atom()
             return -number, f"-{text}" if text else None

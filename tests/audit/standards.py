@@ -82,6 +82,10 @@ def _two_digit_addends(line: Problem) -> bool:
     return False
 
 
+def _below_zero(line: Problem) -> bool:
+    return any(value(given["number"]) < 0 for given in line["givens"])
+
+
 def _one_step(line: Problem) -> bool:
     """One sum of two numbers or one difference, whole numbers throughout."""
     return _add_or_subtract(line) and len(line["steps"]) == 1 and len(_lines(line)[0].operations) == 1
@@ -471,6 +475,10 @@ SHOWS: dict[str, Callable[[Problem], bool]] = {
     "6.EE.B.7": _one_step_equation,
     "6.NS.A.1": lambda p: _divides_by_fraction(p, unit=False) or _fraction_by_fraction(p),
     "6.NS.B.3": lambda p: _computes_with_decimals(p, 9),
+    "6.NS.C.5": lambda p: _says(r"negative number")(p) and _says(r"number (tells the change|stands for) .+\?")(p),
+    "6.NS.C.7c": lambda p: any("|" in step for step in p["steps"]) and _says(r"(absolute value|zero|distance|the goal)\b.*\?")(p),
+    "7.NS.A.1b": lambda p: _below_zero(p) and "+" in _signs(p) and _says(r"\b(sum|total)\b.*\?")(p),
+    "7.NS.A.3": lambda p: _below_zero(p) and bool({"/", "-"} & _signs(p)),
     "6.RP.A.1": lambda p: p["answer"]["kind"] == "ratio" and _says(r"\bratio of .+ to .+\?")(p),
     "6.RP.A.2": lambda p: _says(r"\bunit rate\b|\bfor (each|every) ")(p) and "/" in _signs(p),
     "6.RP.A.3a": lambda p: (_compares(p) and len(_bottoms_compared(p)) > 1) or (_says(r"\bratio\b")(p) and {"/", "*"} <= _signs(p)),

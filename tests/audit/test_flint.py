@@ -63,6 +63,8 @@ class Flint:
             return fixed(statistic(expr.name, sorted(self.form(one, None).constant for one in expr.series)))
         assert isinstance(expr, Op)
         result = self.form(expr.args[0], asked)
+        if expr.symbol == "opposite" or (expr.symbol == "abs" and result.constant < 0):
+            return Form(-result.constant, -result.slope)
         for arg in expr.args[1:]:
             other = self.form(arg, asked)
             if expr.symbol == "+":

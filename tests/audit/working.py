@@ -8,7 +8,7 @@ from collections.abc import Iterator
 from functools import cache
 from typing import Any
 
-from sympy import Integer, Max, Min, Rational, Symbol, linsolve, solve
+from sympy import Abs, Integer, Max, Min, Rational, Symbol, linsolve, solve
 from sympy.core.expr import Expr
 
 from tests.audit import published
@@ -243,6 +243,8 @@ def _built(node: ast.expr) -> Expr:
         case ast.BinOp(left=left, op=operator, right=right) if type(operator) in _SIGNS:
             a, b = _built(left), _built(right)
             return {"+": lambda: a + b, "-": lambda: a - b, "*": lambda: a * b, "/": lambda: a / b}[_SIGNS[type(operator)]]()
+        case ast.Call(func=ast.Name(id="Abs"), args=[inside]):
+            return Abs(_built(inside))
         case ast.Call(func=ast.Name(id="Mod"), args=[amount, size]):
             return _built(amount) % _built(size)
         case ast.Call(func=ast.Name(id="Max" | "Min" as name), args=parts):
