@@ -15,7 +15,7 @@ from tests.audit.results import Results
 
 AUDITOR = (
     "answers", "asked", "audit", "choices", "givens", "lengths", "points", "printed", "published", "results", "standards", "told_scores",
-    "truths", "wording", "working",
+    "signed", "truths", "wording", "working",
 )  # fmt: skip
 
 
