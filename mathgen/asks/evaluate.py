@@ -7,7 +7,21 @@ from __future__ import annotations
 
 from sympy import Integer, Rational
 
-from mathgen.asks.expression import Ask, Choice, Expr, Measured, Op, Quantity, QuotientRemainder, Stat, Stated, StatName, Tally, Truth
+from mathgen.asks.expression import (
+    Ask,
+    Choice,
+    Expr,
+    Listing,
+    Measured,
+    Op,
+    Quantity,
+    QuotientRemainder,
+    Stat,
+    Stated,
+    StatName,
+    Tally,
+    Truth,
+)
 from mathgen.trials.totals import Totals
 
 
@@ -98,7 +112,8 @@ def _op(expr: Op, totals: Totals) -> Rational:
 
 
 def answer(ask: Ask, totals: Totals) -> Rational | str:
-    """The number, the value of the ratio, the name of the one label that strictly beats every other, "true" or "false", or "7 r 1".
+    """The number, the value of the ratio, the name of the one label that strictly beats every other, "true" or "false", "7 r 1",
+    or a list, "1 * 12, 2 * 6, 3 * 4".
 
     Raises:
         NoAnswer: division by zero, or a tie.
@@ -108,6 +123,8 @@ def answer(ask: Ask, totals: Totals) -> Rational | str:
         return "true" if _holds(goal, totals) else "false"
     if isinstance(goal, QuotientRemainder):
         return _grouped(goal, totals)
+    if isinstance(goal, Listing):
+        return _listed(goal, totals)
     if not isinstance(goal, Choice):
         return value(goal.expr, totals)
     values = [value(expr, totals) for expr in goal.exprs]
@@ -141,3 +158,17 @@ def _grouped(goal: QuotientRemainder, totals: Totals) -> Rational | str:
     if goal.want == "over":
         return over
     return full + 1 if goal.want == "needed" and over else full
+
+
+def _listed(goal: Listing, totals: Totals) -> str:
+    whole = Integer(1) if goal.whole is None else value(goal.whole, totals)
+    number = value(goal.amount, totals) * whole
+    _check_groups(number, whole)
+    pairs = []
+    for one in range(1, int(number) + 1):
+        other = number / one if goal.symbol == "*" else number - one
+        if other < one:
+            break
+        if other.is_integer:
+            pairs.append(f"{one} * {other}" if goal.whole is None else f"{one}/{whole} + {other}/{whole}")
+    return ", ".join(pairs)

@@ -4,7 +4,7 @@
     expr   = leaf | Op(symbol, exprs) | Stat(name, series) | Ordered(series, place) | Deviation(series, place) | Tally(series, test, than)
     Fact   = Equation(left, right)
     Goal   = Value(expr) | Ratio(first, second) | Choice(labels, exprs, most) | Truth(left, test, right)
-           | QuotientRemainder(amount, size, want)
+           | QuotientRemainder(amount, size, want) | Listing(amount, symbol, whole)
     Ask(goal, given, demand)
 
 Named tuples: a bank builds thousands, and equal expressions must be equal, hashable and cheap.
@@ -179,7 +179,22 @@ class QuotientRemainder(NamedTuple):
         return (self.amount, self.size)
 
 
-Goal = Value | Ratio | Choice | Truth | QuotientRemainder
+class Listing(NamedTuple):
+    """Which pairs of whole numbers from 1 on come to an amount? All of them are the answer, the smaller number of each first.
+
+    By ``*`` the factor pairs of a count. By ``+`` the ways to split a part of a ``whole``: the numbers are counts out of it.
+    """
+
+    amount: Expr
+    symbol: Literal["*", "+"]
+    whole: Expr | None = None
+
+    @property
+    def exprs(self) -> tuple[Expr, ...]:
+        return (self.amount,) if self.whole is None else (self.amount, self.whole)
+
+
+Goal = Value | Ratio | Choice | Truth | QuotientRemainder | Listing
 
 
 class Ask(NamedTuple):

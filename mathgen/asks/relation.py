@@ -15,6 +15,7 @@ from mathgen.asks.expression import (
     Deviation,
     Equation,
     Expr,
+    Listing,
     Measured,
     Op,
     Ordered,
@@ -120,7 +121,7 @@ def question_in_x(ask: Ask, count: Callable[[Any], Any]) -> str:
 
     Of a choice, x is the greatest (or least) of the values. Of a statement, x is how far the left is from the right (0 where they are
     equal), or what is over when the left is put in groups of the right (0 where none is). Of groups, x is
-    how many are full, how many are needed, or what is over.
+    how many are full, how many are needed, or what is over. Of a list, x is how many pairs it holds.
     """
     goal = ask.goal
     if isinstance(goal, Choice):
@@ -134,6 +135,10 @@ def question_in_x(ask: Ask, count: Callable[[Any], Any]) -> str:
         if goal.want == "over":
             return f"x = Mod({amount}, {size})"
         return f"{size}*x = {amount} - Mod({amount}, {size}){f' + {size}' if goal.want == 'needed' else ''}"
+    if isinstance(goal, Listing):
+        number = _text(goal.amount if goal.whole is None else Op("*", (goal.whole, goal.amount)), count, 0)
+        both = f"divisor_count({number})" if goal.symbol == "*" else f"{number} - 1"  # each pair is met twice, but for two alike
+        return f"2*x = {both} + Mod({both}, 2)"
     return written(relation(ask), count)
 
 

@@ -15,6 +15,7 @@ from mathgen.asks.expression import (
     Choice,
     Equation,
     Expr,
+    Listing,
     Measured,
     Op,
     Quantity,
@@ -236,6 +237,18 @@ class Working:
         elif want == "needed" and over:
             self.line(f"{count} + 1", str(count + 1))
 
+    def factor_pairs(self, number: int) -> None:
+        """Each pair that a number is the product of: 1 * 12 = 12, 2 * 6 = 12, 3 * 4 = 12."""
+        for one in range(1, number + 1):
+            if one * one <= number and number % one == 0:
+                self.line(f"{one} * {number // one}", str(number))
+
+    def splits(self, amount: Number, whole: Number) -> None:
+        """Each way to split a part of a whole in two: 1/8 + 4/8 = 5/8, 2/8 + 3/8 = 5/8."""
+        top = amount.top * whole.top // amount.bottom
+        for one in range(1, top // 2 + 1):
+            self.line(f"{one}/{whole.text} + {top - one}/{whole.text}", f"{top}/{whole.text}")
+
     def ratio(self, first: Expr, second: Expr) -> None:
         """Puts down two numbers as a ratio. Nothing is divided: 18 to 6 stays 18/6."""
         a, b = self.number(first), self.number(second)
@@ -431,6 +444,12 @@ def school_steps(ask: Ask, reader: CellReader, printed: dict[Expr, str]) -> tupl
     elif isinstance(ask.goal, QuotientRemainder):
         amount, size = (working.number(expr) for expr in ask.goal.exprs)
         working.groups(amount.top, size.top, ask.goal.want)
+    elif isinstance(ask.goal, Listing):
+        amount, *rest = (working.number(expr) for expr in ask.goal.exprs)
+        if rest:
+            working.splits(amount, rest[0])
+        else:
+            working.factor_pairs(amount.top)
     elif isinstance(ask.goal, Ratio):
         working.ratio(ask.goal.first, ask.goal.second)
     elif isinstance(ask.goal.expr, Quantity) or (ask.given and _by_undoing(relation(ask))):

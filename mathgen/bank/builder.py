@@ -14,7 +14,7 @@ from typing import Literal, NamedTuple
 from sympy import Rational
 
 from mathgen.asks.evaluate import NoAnswer, answer
-from mathgen.asks.expression import Ask, Expr, Measured, Op, Quantity, QuotientRemainder, Stat, Stated, Tally, Truth
+from mathgen.asks.expression import Ask, Expr, Listing, Measured, Op, Quantity, QuotientRemainder, Stat, Stated, Tally, Truth
 from mathgen.asks.relation import question_in_x
 from mathgen.asks.steps import school_steps
 from mathgen.bank.desk import Desk
@@ -186,7 +186,9 @@ class Builder:
             stops = self.gate.stops(signature)
         if stops:
             return Stopped(tuple(stop.limit for stop in stops))
-        points = score(self._features(draft, words, cells, steps, text), self.grade)
+        # The lines of a list are alike: they are one operation, done again.
+        scored = tuple({step.partition(" = ")[2]: step for step in steps}.values()) if isinstance(draft.ask.goal, Listing) else steps
+        points = score(self._features(draft, words, cells, scored, text), self.grade)
         standards = self.gate.standards(signature)
         return Candidate(model, draft, self.grade, words, givens, cells, steps, exact, text, standards, points, level(points, self.grade))
 
@@ -272,7 +274,9 @@ def outline(ask: Ask) -> tuple[object, ...]:
     goal = ask.goal
     exprs: list[Expr] = list(goal.exprs)
     exprs += [side for fact in ask.given for side in fact]
-    manner = goal.test if isinstance(goal, Truth) else goal.want if isinstance(goal, QuotientRemainder) else ""
+    manner: str = goal.test if isinstance(goal, Truth) else goal.want if isinstance(goal, QuotientRemainder) else ""
+    if isinstance(goal, Listing):
+        manner = goal.symbol
     return (ask.demand, manner, *map(_outline, exprs))
 
 

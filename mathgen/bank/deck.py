@@ -66,7 +66,12 @@ class DeckMaker:
             wishes = settled(plan.of_grade(grade), curriculum)
             models = len(wanted_models(wishes, curriculum, grade))
             # Where few models are wanted, each has to offer more.
-            self._pools[grade] = fill_pool(self._desk, curriculum, wishes, each, max(1, -(-each // max(models, 1))))
+            pool = self._pools[grade] = fill_pool(self._desk, curriculum, wishes, each, max(1, -(-each // max(models, 1))))
+            drawn = [one for kept in (pool.own, pool.review) for many in kept.values() for one in many]
+            lists = [one for one in drawn if one.draft.ask.demand.form == "list"]
+            pool.drop(lists)
+            for one in lists:
+                pool.stopped.setdefault(one.model.name, Counter())["a list, for which no card has room"] += 1
         self._made: dict[int, tuple[Candidate, Problem]] = {}  # by the candidate's id; holding it keeps the id its own
         self._by_problem: dict[str, Candidate] = {}
         self._failed: Counter[str] = Counter()

@@ -9,7 +9,7 @@ from math import lcm
 from sympy import Rational
 
 from mathgen.asks.evaluate import value
-from mathgen.asks.expression import NOTHING, PAIR, Ask, Choice, Measured, QuotientRemainder, Ratio, Stat, Truth, Value
+from mathgen.asks.expression import NOTHING, PAIR, Ask, Choice, Listing, Measured, QuotientRemainder, Ratio, Stat, Truth, Value
 from mathgen.bank.desk import Desk
 from mathgen.exact.accepted import LONGEST_DECIMAL, accepted, shown
 from mathgen.exact.demand import Demand
@@ -40,6 +40,9 @@ def answer_of(desk: Desk, draft: Draft, exact: Rational | str, text: str) -> Ans
     if isinstance(exact, str) and isinstance(draft.ask.goal, QuotientRemainder):
         written = exact.upper()
         return Answer("quotient_remainder", exact, written, written, (written, exact, exact.replace("r", "remainder")), demand)
+    if isinstance(exact, str) and isinstance(draft.ask.goal, Listing):
+        written = _signs(exact)
+        return Answer("list", exact, written, written, tuple(dict.fromkeys((written, exact))), demand)
     if isinstance(exact, str):
         name = name_of(desk, draft, exact)
         return Answer("name", exact, name, name, tuple(dict.fromkeys((name, exact))), demand, _comparison(desk, draft))
@@ -51,6 +54,11 @@ def answer_of(desk: Desk, draft: Draft, exact: Rational | str, text: str) -> Ans
     if isinstance(draft.ask.goal, Ratio):
         return Answer("ratio", exact, text, display, forms, demand)
     return Answer("number", exact, text, display, forms, demand, _in_order(desk, draft.ask) or _because(exact, text, demand))
+
+
+def _signs(listed: str) -> str:
+    """A list in a teacher's signs."""
+    return listed.replace(" * ", " × ")
 
 
 def _unit(unit: str, number: Rational) -> str:
@@ -132,6 +140,8 @@ def slips_of(desk: Desk, draft: Draft, key: Answer, printed: Collection[str]) ->
             text = YES_OR_NO[wrong] if wrong != key.exact else None
         elif isinstance(wrong, str) and key.kind == "quotient_remainder":
             text = wrong.upper() if wrong != key.exact else None
+        elif isinstance(wrong, str) and key.kind == "list":
+            text = _signs(wrong) if wrong != key.exact else None
         elif isinstance(wrong, str):
             text = name_of(desk, draft, wrong) if wrong not in key.accepted else None
         else:

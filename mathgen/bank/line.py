@@ -16,6 +16,9 @@ def as_line(problem: Problem) -> dict[str, Any]:
     """The problem as plain data, in the order of the contract's fields."""
     key = problem.answer
     number = key.kind == "number"
+    plain: Any = key.exact if key.kind in ("truth", "quotient_remainder") else key.shown
+    if key.kind == "list":
+        plain = str(key.exact).split(", ")
     return {
         "id": problem.id,
         "grade": problem.grade,
@@ -29,11 +32,11 @@ def as_line(problem: Problem) -> dict[str, Any]:
         "cells": [{"group": group, "trial": trial, "color": color} for group, trial, color in problem.cells],
         "answer": {
             "kind": key.kind,
-            "value": fraction(_value(key.shown)) if number else key.exact if key.kind in ("truth", "quotient_remainder") else key.shown,
+            "value": fraction(_value(key.shown)) if number else plain,
             "display": key.display,
             "accepted": list(key.accepted),
             "demands": str(key.demand),
-            "exact": fraction(key.exact) if number else key.exact if key.kind in ("truth", "quotient_remainder") else key.shown,
+            "exact": fraction(key.exact) if number else plain,
         },
         "steps": [step.text for step in problem.steps],
         "relation": problem.relation,

@@ -25,6 +25,7 @@ Structure = Literal[
     "statistic",
     "is it so",
     "remainder",
+    "list",
 ]
 
 

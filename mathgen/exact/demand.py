@@ -5,7 +5,9 @@ from __future__ import annotations
 from functools import lru_cache
 from typing import Literal, NamedTuple, get_args
 
-Form = Literal["any", "simplest", "mixed", "decimal", "percent", "ratio", "ratio:any", "whole", "name", "truth", "quotient_remainder"]
+Form = Literal[
+    "any", "simplest", "mixed", "decimal", "percent", "ratio", "ratio:any", "whole", "name", "truth", "quotient_remainder", "list"
+]  # fmt: skip
 _FORMS: dict[str, Form] = {form: form for form in get_args(Form)}
 _ROUNDED: tuple[Form, ...] = ("decimal", "percent")
 MOST_PLACES = 9

@@ -101,6 +101,31 @@ def _judge_truth(expected: str, typed: str) -> tuple[Verdict, str]:
     return (RIGHT, "the same answer") if said == _TRUTH.get(_whole_name(expected)) else (WRONG, "the other answer")
 
 
+_PAIR = re.compile(r"([0-9]+(?:/[0-9]+)?) *(?:[*x×+]|and|by|times) *([0-9]+(?:/[0-9]+)?)")
+_BETWEEN = re.compile(r"(?:[ ,;.()]|and )*")
+
+
+def _pairs(text: str) -> list[tuple[str, str]] | None:
+    """The pairs of a list, in order; None where something else stands there. A pair with nothing is left out."""
+    tidied = tidy(text).lower()
+    if _BETWEEN.fullmatch(_PAIR.sub("", tidied)) is None:
+        return None
+    found = [sorted(match.groups()) for match in _PAIR.finditer(tidied)]
+    return sorted({(one, other) for one, other in found if "0" not in (one.partition("/")[0], other.partition("/")[0])})
+
+
+def _judge_list(expected: str, typed: str) -> tuple[Verdict, str]:
+    """Pairs in any order: "1 x 12, 2 x 6, 3 x 4", "2/8 + 3/8 and 4/8 + 1/8"."""
+    key, said = _pairs(expected), _pairs(typed)
+    if not said:
+        return UNREADABLE, "no list of pairs"
+    assert key is not None  # keys are written "1 * 12, 2 * 6"
+    if said == key:
+        return RIGHT, "the same pairs"
+    missing = len(set(key) - set(said))
+    return WRONG, "a pair that is none of them" if set(said) - set(key) else f"{missing} {'is' if missing == 1 else 'are'} missing"
+
+
 _REMAINDER = re.compile(r"([0-9]+)(?:\s*[a-z]+)*\s*(?:,|\br|[a-z]|\s)\s*(?:[a-z]+\s*)*([0-9]+)(?:\s*[a-z]+)*", re.IGNORECASE)
 
 
@@ -261,6 +286,8 @@ def judge(expected: str, demand: str, typed: str, units: tuple[str, ...] = UNITS
         return _judge_name(expected, typed)
     if asked.form == "quotient_remainder":
         return _judge_remainder(expected, typed)
+    if asked.form == "list":
+        return _judge_list(expected, typed)
     if asked.form == "truth":
         return _judge_truth(expected, typed)
     key = _read(expected, units)

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from itertools import combinations, pairwise
 
-from mathgen.asks.expression import PAIR, Ask, Op, Quantity, QuotientRemainder, Stated, Test, Truth, Want
+from mathgen.asks.expression import PAIR, Ask, Listing, Op, Quantity, QuotientRemainder, Stated, Test, Truth, Want
 from mathgen.exact.demand import Demand
 from mathgen.models.registry import problem_model
 from mathgen.models.space import AskSpace, joined
@@ -14,7 +14,10 @@ from mathgen.problems.draft import Draft
 _TRUTH = Demand("truth")
 _BOTH = Demand("quotient_remainder")
 _WHOLE = Demand("whole")
+_LIST = Demand("list")
 _WORTH_DIVIDING = 12
+_SOME_ROWS = 8  # fewer have one pair beside 1 times the number at most
+_MOST_LISTED = 5  # pairs of a list
 _SEEN_AT_ONCE = 5  # so few pins are paired at a glance
 _TESTS: tuple[Test, ...] = ("multiple", "no multiple")
 _WANTS: tuple[Want, ...] = ("full", "needed", "over")
@@ -157,3 +160,25 @@ def equal_rows(view: TableView) -> AskSpace:
         )
 
     return AskSpace((_at_once(view), view.colors_or_all, _SIZES, (True, False)), build)
+
+
+@problem_model(skill="factor pairs")
+def factor_pairs(view: TableView) -> AskSpace:
+    """All factor pairs of a number of pins knocked down: every way to put them in equal rows."""
+
+    def build(spot: Spot, color: str | None) -> Draft | None:
+        whole = view.quantity("down", spot, color)
+        number = view.number(whole)
+        pairs = sum(number % one == 0 for one in range(1, number + 1) if one * one <= number)
+        if number < _SOME_ROWS or not 2 <= pairs <= _MOST_LISTED:
+            return None
+        return Draft(
+            ask=Ask(Listing(whole, "*"), (), _LIST),
+            roles={"whole": whole},
+            structure="list",
+            slips=(("P17", (number,)), ("P18", (number,)), ("P19", (number,))),
+            features=frozenset({"multiply_divide"}),
+            unit=False,
+        )
+
+    return AskSpace((_at_once(view), view.colors_or_all), build)

@@ -5,7 +5,7 @@ from __future__ import annotations
 from itertools import combinations
 from math import gcd, lcm
 
-from mathgen.asks.expression import Ask, Expr, Op, Value
+from mathgen.asks.expression import Ask, Expr, Listing, Op, Value
 from mathgen.exact.demand import Demand
 from mathgen.models.registry import problem_model
 from mathgen.models.space import AskSpace
@@ -18,6 +18,7 @@ _JOINED = frozenset({"joined_parts"})
 _PLAIN: frozenset[str] = frozenset()
 _COMMON = 48  # the largest bottom number that two fractions may be brought to
 _FEW = 3  # colors that a question lists
+_MOST_SPLIT = 7  # parts of a fraction that is split in every way
 
 _Colors = tuple[str, ...]
 
@@ -209,3 +210,27 @@ def subtract_parts_of_one_whole(view: TableView) -> AskSpace:
         )
 
     return AskSpace((view.spots, colors, (True, False)), build)
+
+
+@problem_model(skill="split a fraction")
+def split_into_two(view: TableView) -> AskSpace:
+    """Every way to split the fraction of a set that was knocked down into two fractions with the same bottom number."""
+
+    def build(spot: Spot, color: str | None) -> Draft | None:
+        part, whole = view.quantity("down", spot, color), view.quantity("set_up", spot, color)
+        k, n = view.number(part), view.number(whole)
+        # Three parts split in one way only.
+        if not _FEW < k < n or k > _MOST_SPLIT or len(spot.trials or view.table.trials) > 1:
+            return None
+        rate = Op("/", (part, whole))
+        return Draft(
+            ask=Ask(Listing(rate, "+", whole), (), Demand("list")),
+            roles={"part": part, "whole": whole, "rate": rate},
+            structure="list",
+            slips=(("C53", (k, n)), ("C54", (k, n)), ("C55", (k, n))),
+            rates=((rate, f"{k}/{n}"),),
+            sets=(n,),
+            unit=False,
+        )
+
+    return AskSpace((view.spots, view.colors_or_all), build)

@@ -44,11 +44,11 @@ class Slip(NamedTuple):
 class Answer(NamedTuple):
     """The key.
 
-    ``exact`` is the unrounded number (of a ratio its value), the name, "true" or "false", or "7 r 1"; ``shown`` is what a
-    pupil should write.
+    ``exact`` is the unrounded number (of a ratio its value), the name, "true" or "false", "7 r 1", or "1 * 12, 2 * 6, 3 * 4";
+    ``shown`` is what a pupil should write.
     """
 
-    kind: Literal["number", "name", "ratio", "truth", "quotient_remainder"]
+    kind: Literal["number", "name", "ratio", "truth", "quotient_remainder", "list"]
     exact: Rational | str
     shown: str  # "3/12", "12", "62.5%", "Owls", "17:7"
     display: str  # with its unit: "9 pins"

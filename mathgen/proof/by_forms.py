@@ -54,6 +54,9 @@ def check(answer: Answer, slips: tuple[Slip, ...]) -> None:
     if answer.kind == "quotient_remainder":
         _check_remainder(answer, slips)
         return
+    if answer.kind == "list":
+        _check_list(answer, slips)
+        return
     if answer.kind == "name":
         right = {answer.exact, answer.shown, answer.display}
         if not right <= set(answer.accepted) or right & {slip.value for slip in slips}:
@@ -103,6 +106,27 @@ def _check_remainder(answer: Answer, slips: tuple[Slip, ...]) -> None:
         raise FormFails(f"{answer.display} is displayed for {answer.exact}")
     if any(_two_numbers(slip.value) == right for slip in slips):
         raise FormFails("a slip that says the same")
+
+
+def _pairs(text: str) -> set[frozenset[tuple[Rational, str]]]:
+    """A list of sums or products as a set of pairs, whatever the order; each number with how it is written."""
+    found = set()
+    for one in text.replace("×", "*").split(", "):
+        left, sign, right = one.split(" ") if one.count(" ") == 2 else ("", "", "")
+        if sign not in ("*", "+"):
+            raise FormFails(f"{one} is neither a sum nor a product of two numbers")
+        found.add(frozenset({(_value(left), f"{sign} {left}"), (_value(right), f"{sign} {right}")}))
+    return found
+
+
+def _check_list(answer: Answer, slips: tuple[Slip, ...]) -> None:
+    """Every form lists the same pairs, none twice, and no slip does."""
+    right = _pairs(str(answer.exact))
+    forms = (*answer.accepted, answer.shown, answer.display)
+    if len(right) != str(answer.exact).count(", ") + 1 or any(_pairs(text) != right for text in forms):
+        raise FormFails(f"{answer.display} is displayed for {answer.exact}")
+    if any(_pairs(slip.value) == right for slip in slips):
+        raise FormFails("a slip that lists the same")
 
 
 def _side_by_side(left: str, sign: str, right: str) -> bool:

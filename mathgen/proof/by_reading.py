@@ -11,7 +11,7 @@ from collections.abc import Callable
 
 from sympy import Rational
 
-from mathgen.asks.expression import Ask, Expr, Goal, Op, Quantity, QuotientRemainder, Stated, Truth, Value
+from mathgen.asks.expression import Ask, Expr, Goal, Listing, Op, Quantity, QuotientRemainder, Stated, Truth, Value
 from mathgen.problems.record import Problem
 from mathgen.proof.verdict import AGREES
 from mathgen.reading.read_problem import Reader, Reading
@@ -98,6 +98,8 @@ def _plain(expr: Expr, table: TrialTable) -> Expr:
 
 def _manner(goal: Goal) -> str:
     """How a goal is held against its sides; "" for one that has a value of its own."""
+    if isinstance(goal, Listing):
+        return f"list by {goal.symbol}"
     return goal.test if isinstance(goal, Truth) else goal.want if isinstance(goal, QuotientRemainder) else ""
 
 

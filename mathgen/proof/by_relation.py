@@ -9,7 +9,7 @@ from __future__ import annotations
 
 from typing import Any, NamedTuple
 
-from sympy import QQ, ZZ, Rational
+from sympy import QQ, ZZ, Rational, divisors
 from sympy.polys.matrices.sdm import sdm_irref
 
 from mathgen.asks.expression import (
@@ -19,6 +19,7 @@ from mathgen.asks.expression import (
     Equation,
     Expr,
     Goal,
+    Listing,
     Measured,
     Ordered,
     Quantity,
@@ -87,6 +88,8 @@ def solve(ask: Ask, rows: RawRows) -> Rational | str:
         return "true" if _is_so(ask.goal, rows) else "false"
     if isinstance(ask.goal, QuotientRemainder):
         return _grouped(ask.goal, rows)
+    if isinstance(ask.goal, Listing):
+        return _pairs(ask.goal, rows)
     equation = relation(ask)
     left, right = _symbolic(equation.left, rows), _symbolic(equation.right, rows)
     row = {0: QQ.convert(left.slope - right.slope), 1: QQ.convert(right.constant - left.constant)}
@@ -198,6 +201,18 @@ def _grouped(goal: QuotientRemainder, rows: RawRows) -> Rational | str:
     if goal.want == "both":
         return f"{full} r {over}"
     return Rational({"full": full, "over": over, "needed": full + (over > 0)}[goal.want])
+
+
+def _pairs(goal: Listing, rows: RawRows) -> str:
+    """The divisors of a number, each beside the one that it divides the number into; or tops that add up to the top of a fraction."""
+    amount, *wholes = sides(goal, rows)
+    whole = wholes[0] if wholes else Rational(1)
+    number = amount * whole
+    if number.q != 1 or number < 1:
+        raise NoSolution("only whole numbers are listed")
+    if goal.symbol == "*":
+        return ", ".join(f"{one} * {number / one}" for one in divisors(number) if one * one <= number)
+    return ", ".join(f"{one}/{whole} + {number - one}/{whole}" for one in range(1, int(number)) if 2 * one <= number)
 
 
 def _is_so(goal: Truth, rows: RawRows) -> bool:

@@ -10,7 +10,7 @@ from __future__ import annotations
 import re
 from functools import lru_cache
 
-from mathgen.asks.expression import NOTHING, Ask, Choice, Expr, Op, Quantity, QuotientRemainder, Stat, Stated, StatName, Truth
+from mathgen.asks.expression import NOTHING, Ask, Choice, Expr, Listing, Op, Quantity, QuotientRemainder, Stat, Stated, StatName, Truth
 from mathgen.problems.record import Answer, Problem
 from mathgen.proof.lists import is_statistic, statistic
 from mathgen.proof.verdict import AGREES
@@ -59,6 +59,9 @@ def _check(problem: Problem) -> None:
         return
     if isinstance(goal, QuotientRemainder):
         _check_groups(problem, goal, steps, givens, operations)
+        return
+    if isinstance(goal, Listing):
+        _check_list(problem, goal, steps, givens, operations)
         return
     exact = problem.answer.exact
     end = (int(exact.numerator), int(exact.denominator))  # type: ignore[union-attr]
@@ -191,7 +194,7 @@ def _in_form(answer: Answer, last: str) -> bool:
     return True  # any form is right, or the exact value is worked out and the rounding is the last thing to do
 
 
-def _pairs(problem: Problem, goal: Choice | Truth | QuotientRemainder) -> tuple[_PAIR, ...]:
+def _pairs(problem: Problem, goal: Choice | Truth | QuotientRemainder | Listing) -> tuple[_PAIR, ...]:
     """The value of each label of a choice, or of both sides of a statement, as the givens have it."""
     numbers = {given.expr: number(given.number) for given in problem.givens}
     read = {given.expr: numbers[given.expr] for given in problem.givens if given.where == "table"}
@@ -274,6 +277,27 @@ def _check_groups(problem: Problem, goal: QuotientRemainder, steps: tuple[str, .
     exact = problem.answer.exact
     if exact != f"{full} r {over}" if goal.want == "both" else exact != wanted:
         raise NotTrue(f"the steps show {full} full and {over} over")
+
+
+def _check_list(problem: Problem, goal: Listing, steps: tuple[str, ...], givens: tuple[str, ...], operations: int) -> None:
+    """The last steps have to be the pairs of the answer, in its order, each true, none left out; those before lead to the number."""
+    amount, *wholes = _pairs(problem, goal)
+    whole = wholes[0] if wholes else (1, 1)
+    top, bottom = lowest(amount[0] * whole[0], amount[1] * whole[1])
+    if bottom != 1 or whole[1] != 1:
+        raise NotTrue("only whole numbers are listed")
+    wanted = []
+    for one in range(1, top + 1):
+        other, over = (top - one, 0) if wholes else _divided((top, 1), (one, 1))
+        if one <= other and not over:
+            wanted.append(f"{one}/{whole[0]} + {other}/{whole[0]}" if wholes else f"{one} * {other}")
+    first = len(steps) - len(wanted)
+    listed = steps[max(first, 0) :]
+    if first < 0 or [step.partition(" = ")[0] for step in listed] != wanted or any(_read(step)[1] != amount for step in listed):
+        raise NotTrue(f"the steps do not list {', '.join(wanted)}")
+    follow(steps[:first], givens, operations, (amount,))
+    if problem.answer.exact != ", ".join(wanted):
+        raise NotTrue(f"the steps list {', '.join(wanted)}")
 
 
 def _pair(expr: Expr, numbers: dict[Expr, _PAIR], read: dict[Expr, _PAIR]) -> _PAIR:

@@ -6,7 +6,7 @@ from random import Random
 
 from sympy import Rational
 
-from mathgen.asks.expression import Ask, QuotientRemainder, Truth
+from mathgen.asks.expression import Ask, Listing, QuotientRemainder, Truth
 from mathgen.problems.record import Problem
 from mathgen.proof import by_forms, by_reading, by_relation, by_steps
 from mathgen.proof.raw import RawRows
@@ -43,7 +43,8 @@ class Judge:
 class _Solver:
     """What the relation route makes of an ask on a shadow table, for the reading route to be held against.
 
-    Of a statement that is both its sides, for yes and no agree by luck every other time; of groups, the amount and the size.
+    Of a statement that is both its sides, for yes and no agree by luck every other time; of groups, the amount and the size; of
+    a list, what it is a list of.
     """
 
     def __init__(self, table: TrialTable) -> None:
@@ -51,7 +52,7 @@ class _Solver:
 
     def __call__(self, ask: Ask) -> Rational | str | tuple[Rational, ...] | None:
         try:
-            if isinstance(ask.goal, Truth | QuotientRemainder):
+            if isinstance(ask.goal, Truth | QuotientRemainder | Listing):
                 return by_relation.sides(ask.goal, self._rows)
             return by_relation.solve(ask, self._rows)
         except by_relation.NoSolution:

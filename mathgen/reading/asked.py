@@ -46,7 +46,7 @@ Kind = Literal[
     "chance",
     "pairs",
     "recorded",
-    "in boxes", "in equal groups",
+    "in boxes", "in equal groups", "pairs listed",
     "is statistical",
     "sample",
     "simulation",

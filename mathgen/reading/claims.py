@@ -15,6 +15,7 @@ from mathgen.reading.feet import foot_is, in_feet
 from mathgen.reading.fraction_questions import same_in_trials, share_fraction
 from mathgen.reading.going_on import next_goal
 from mathgen.reading.lengths import apart, apart_each, line_plot, made_equal, spaces
+from mathgen.reading.listing import to_list
 from mathgen.reading.meaning import (
     Against,
     AllTheOthers,
@@ -38,6 +39,7 @@ from mathgen.reading.meaning import (
     Grid,
     Growing,
     InBoxes,
+    InEqualRows,
     InFeet,
     InPairs,
     Labels,
@@ -84,6 +86,7 @@ from mathgen.reading.meaning import (
     ShareOut,
     Some,
     Spaces,
+    SplitInto,
     StartingScores,
     TheExpression,
     TheFraction,
@@ -426,6 +429,8 @@ _TAKE = {
     EqualFraction: equal_fraction,
     InPairs: in_pairs,
     InBoxes: in_boxes,
+    InEqualRows: to_list,
+    SplitInto: to_list,
     SameRate: _same_rate,
     SameRatio: same_ratio,
     SameInTrials: same_in_trials,

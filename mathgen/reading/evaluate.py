@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from itertools import product
+from itertools import product, takewhile
 
 from sympy import Integer, Rational
 
@@ -11,6 +11,7 @@ from mathgen.asks.expression import (
     Deviation,
     Expr,
     Goal,
+    Listing,
     Measured,
     Op,
     Ordered,
@@ -168,7 +169,7 @@ def _middle(ordered: list[Rational]) -> Rational:
 
 
 def answer(goal: Goal, counts: Counts) -> Rational | str:
-    """A number, the label whose value beats every other, "true" or "false", or "7 r 1".
+    """A number, the label whose value beats every other, "true" or "false", "7 r 1", or "1 * 12, 2 * 6".
 
     Raises:
         NotRead: as ``evaluate``, or two labels tie.
@@ -177,6 +178,8 @@ def answer(goal: Goal, counts: Counts) -> Rational | str:
         return "true" if _is_true(goal, counts) else "false"
     if isinstance(goal, QuotientRemainder):
         return _in_groups(goal, counts)
+    if isinstance(goal, Listing):
+        return _all_pairs(goal, counts)
     if not isinstance(goal, Choice):
         return evaluate(goal.expr, counts)
     values = [evaluate(expr, counts) for expr in goal.exprs]
@@ -210,3 +213,13 @@ def _in_groups(goal: QuotientRemainder, counts: Counts) -> Rational | str:
     if goal.want == "both":
         return f"{full} r {over}"
     return Integer(over if goal.want == "over" else full if goal.want == "full" or not over else full + 1)
+
+
+def _all_pairs(goal: Listing, counts: Counts) -> str:
+    whole = Integer(1) if goal.whole is None else evaluate(goal.whole, counts)
+    number = evaluate(goal.amount, counts) * whole
+    if not number.is_integer or number < 1:
+        raise NotRead("only the pairs of a whole number can be listed")
+    pairs = ((one, number / one if goal.symbol == "*" else number - one) for one in range(1, int(number) + 1))
+    kept = [(one, other) for one, other in takewhile(lambda pair: pair[0] <= pair[1], pairs) if other.is_integer]
+    return ", ".join(f"{one} * {other}" if goal.whole is None else f"{one}/{whole} + {other}/{whole}" for one, other in kept)

@@ -24,6 +24,7 @@ from mathgen.reading import (
     instructions,
     joining_frames,
     length_frames,
+    listing_frames,
     noun_phrases,
     one_more_frames,
     pair_frames,
@@ -72,6 +73,7 @@ GRAMMAR = Grammar(
         *plane_frames.RULES,
         *scatter_frames.RULES,
         *signed_frames.RULES,
+        *listing_frames.RULES,
     )
 )
 LONGEST = 80  # words and signs; the longest that is printed has some 35

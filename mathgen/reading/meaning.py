@@ -140,6 +140,20 @@ class InPairs(NamedTuple):
     np: Np
 
 
+class InEqualRows(NamedTuple):
+    """ "Put all of these pins in equal rows.", "Write the number of pins knocked down as a product of two factors." """
+
+    measure: Measure | None
+    np: Np
+
+
+class SplitInto(NamedTuple):
+    """ "Split 5/8 into two fractions with the bottom number 8." """
+
+    part: Number
+    bottom: Number
+
+
 class InBoxes(NamedTuple):
     """ "Put these red pins in boxes of 6.", "Each box holds 6 of these red pins." """
 
@@ -607,4 +621,5 @@ Claim = (
     | OtherRow | Wondered | Sample | Digits | Drawn | UniformModel | NextTrial
     | ZeroIs | ResultIs | ResultsAre
     | SamePoints | SameRacks | OneSet | Classes | LetterEquation | LetterFor | TheExpression | InBoxes
+    | InEqualRows | SplitInto
 )  # fmt: skip

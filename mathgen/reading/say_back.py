@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from mathgen.asks.expression import Choice, Op, Quantity, QuotientRemainder, Stat, Truth, Value
+from mathgen.asks.expression import Choice, Listing, Op, Quantity, QuotientRemainder, Stat, Truth, Value
 from mathgen.exact.demand import Demand
 from mathgen.exact.demand import in_words as form_in_words
 from mathgen.reading.read_problem import Reading
@@ -136,7 +136,12 @@ def in_words(reading: Reading, table: TrialTable, scenario: Scenario) -> str:
             what = {"both": "how many are full and what is over", "full": "how many are full", "over": "what is over"}
             wanted = what.get(asked.goal.want, "how many are needed for all")
             sentence = f"Put {number[0]} in groups of {stated['in each group']}. Find {wanted}."
-    form = form_in_words(reading.demand) if reading.demand.form not in ("whole", "any", "name", "truth", "quotient_remainder") else ""
+        case "pairs listed":
+            assert isinstance(asked.goal, Listing)
+            wanted = "Find its factor pairs" if asked.goal.symbol == "*" else "Find the ways to split the fraction in two"
+            sentence = f"Look at {'; '.join(number)}. {wanted}."
+    plain = ("whole", "any", "name", "truth", "quotient_remainder", "list")
+    form = "" if reading.demand.form in plain else form_in_words(reading.demand)
     return f"{sentence} Give the answer {form}." if form else sentence
 
 

@@ -68,7 +68,7 @@ def number_token(text: str) -> tuple[Kinds, tuple[object, ...]]:
     except NotANumber as err:
         raise NotRead(str(err)) from err
     kind = _kinds_of_number(number)
-    if text.casefold() in ("one", "ten"):  # "one group", "the nearest ten"
+    if text.casefold() in ("one", "two", "ten"):  # "one group", "two fractions", "the nearest ten"
         return (text.casefold(), "NUM", kind), (None, number, number)
     return ("NUM", kind), (number, number)
 

@@ -23,6 +23,7 @@ from mathgen.reading.meaning import (
     Grid,
     Growing,
     InBoxes,
+    InEqualRows,
     InFeet,
     InPairs,
     Labels,
@@ -52,6 +53,7 @@ from mathgen.reading.meaning import (
     ScoreIs,
     ShareFraction,
     ShareOut,
+    SplitInto,
     Terms,
     TheExpression,
     UniformModel,
@@ -155,6 +157,7 @@ class Told:
     same_in_trials: SameInTrials | None = None
     share_fraction: ShareFraction | None = None
     in_boxes: InBoxes | None = None
+    to_list: InEqualRows | SplitInto | None = None
     lengths: list[Measured] = field(default_factory=list)  # spaces between pins that are told
     axes: Axes | None = None
     coordinates: list[Fact] = field(default_factory=list)  # of points: of each one number may not be needed

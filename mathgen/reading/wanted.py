@@ -155,6 +155,26 @@ class AllFull(NamedTuple):
     box: str
 
 
+class FactorPairs(NamedTuple):
+    """ "What are all factor pairs of the number of red pins knocked down?" """
+
+    measure: Measure | None
+    np: Np
+
+
+class Splits(NamedTuple):
+    """ "Which pairs of fractions with the bottom number 8 have the sum 5/8?" """
+
+    part: Number
+    bottom: Number
+
+
+class AllPairs(NamedTuple):
+    """ "Which factor pairs show all the ways?", "What are all the ways?": of what was to be written in every way."""
+
+    symbol: Literal["*"] | None = None  # where factors are asked for
+
+
 class Boxed(NamedTuple):
     """ "How many boxes are full, and how many pins remain?": of those that were put in boxes."""
 
@@ -638,6 +658,9 @@ Question = (
     | Blank
     | NextSetUp
     | Boxed
+    | AllPairs
+    | FactorPairs
+    | Splits
     | Paired
     | Partners
     | NextCount

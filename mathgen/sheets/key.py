@@ -91,9 +91,9 @@ def _lettered(problem: Problem, options: tuple[Option, ...]) -> list[tuple[str, 
 
 
 def _other_forms(problem: Problem) -> list[str]:
-    """The other ways to write the answer. Yes, and 7 r 1, need none; a name is its own."""
+    """The other ways to write the answer. Yes, 7 r 1 and a list need none; a name is its own."""
     answer = problem.answer
-    return [] if answer.kind in ("truth", "quotient_remainder") else [form for form in answer.accepted if form != answer.shown]
+    return [] if answer.kind in ("truth", "quotient_remainder", "list") else [form for form in answer.accepted if form != answer.shown]
 
 
 def _taught(form: str, grade: int) -> bool:

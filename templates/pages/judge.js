@@ -325,6 +325,20 @@ const judge = (() => {
     const [key, said] = [expected, typed].map(text => REMAINDER.exec(stripOf(tidy(text), " .!")));
     return said ? (BigInt(said[1]) === BigInt(key[1]) && BigInt(said[2]) === BigInt(key[2]) ? RIGHT : WRONG) : UNREADABLE;
   };
+  const LISTED = /(\d+(?:\/\d+)?) *(?:[*x×+]|and|by|times) *(\d+(?:\/\d+)?)/gu;
+  const BETWEEN = /^(?:[ ,;.()]|and )*$/u;
+  const pairsOf = text => {
+    const tidied = tidy(text).toLowerCase(), found = new Set();
+    if (!BETWEEN.test(tidied.replace(LISTED, ""))) return null;
+    for (const [, one, other] of tidied.matchAll(LISTED)) {
+      if (one.split("/")[0] !== "0" && other.split("/")[0] !== "0") found.add([one, other].sort().join(" "));
+    }
+    return found;
+  };
+  const judgeList = (expected, typed) => {
+    const [key, said] = [expected, typed].map(pairsOf);
+    return !said || !said.size ? UNREADABLE : said.size === key.size && [...said].every(one => key.has(one)) ? RIGHT : WRONG;
+  };
 
   // Numbers
 
@@ -389,6 +403,7 @@ const judge = (() => {
   return (expected, demand, typed, units = UNITS) => {
     if (demand === "name") return judgeName(expected, typed);
     if (demand === "quotient_remainder") return judgeRemainder(expected, typed);
+    if (demand === "list") return judgeList(expected, typed);
     if (demand === "truth") return judgeTruth(expected, typed);
     const asked = DEMAND.exec(demand);
     const form = asked ? asked[1] : demand;

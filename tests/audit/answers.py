@@ -9,7 +9,7 @@ from typing import Any
 
 from sympy import Rational
 
-from tests.audit import choices, published, remainders, truths
+from tests.audit import choices, listings, published, remainders, truths
 from tests.audit.asked import asked_blank, asked_ratio, asked_shares, asked_statistic, asked_totals, listed
 from tests.audit.givens import ways
 from tests.audit.lengths import asked_length
@@ -45,6 +45,9 @@ def faults(line: dict[str, Any], texts: Texts) -> Iterator[str]:
         yield from _ratio(line, texts)
     elif kind == "quotient_remainder":
         yield from remainders.faults(line, texts)
+        yield from _slips(line, {*line["answer"]["accepted"]})
+    elif kind == "list":
+        yield from listings.faults(line, texts)
         yield from _slips(line, {*line["answer"]["accepted"]})
     elif kind == "truth":
         yield from truths.faults(line, texts)
@@ -184,7 +187,7 @@ def _slips(line: dict[str, Any], right: set[Any]) -> Iterator[str]:
                 yield f"{name} is no count"
         elif slip["value"] in right:
             yield f"{name} is right"
-        if len(slip["value"]) > 16:
+        if len(slip["value"]) > (16 if line["answer"]["kind"] != "list" else 64):
             yield f"{name} is nothing that a pupil would write"
         if not re.fullmatch(r"[A-Z]\d\d", slip["id"]):
             yield f"{name} is not in the catalog"

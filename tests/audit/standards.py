@@ -387,6 +387,16 @@ def _remainder(line: Problem) -> bool:
     return line["answer"]["kind"] == "quotient_remainder" and len(sizes) == 1 and 2 <= sizes[0] <= 9 and _says(r"\bremain\b")(line)
 
 
+def _splits(line: Problem) -> bool:
+    """A fraction split in two like ones, in more ways than one."""
+    pairs = [re.fullmatch(r"(\d+)/(\d+) \+ (\d+)/(\d+)", pair) for pair in line["answer"]["value"]]
+    return line["answer"]["kind"] == "list" and len(pairs) > 1 and all(pair is not None and pair[2] == pair[4] for pair in pairs)
+
+
+def _factor_pairs(line: Problem) -> bool:
+    return line["answer"]["kind"] == "list" and _says(r"\bfactor(s|\b)")(line) and max(_numbers(line)) <= 100
+
+
 SHOWS: dict[str, Callable[[Problem], bool]] = {
     "1.OA.A.1": lambda p: _story(p, 20),
     "1.OA.A.2": lambda p: len(_lines(p)) == 1 and [one.sign for one in _lines(p)[0].operations] == ["+", "+"] and max(_numbers(p)) <= 20,
@@ -433,7 +443,8 @@ SHOWS: dict[str, Callable[[Problem], bool]] = {
     "3.NF.A.1": lambda p: 0 < _exact(p) < 1 and p["answer"]["demands"] == "any" and _says("fraction")(p),
     "3.NF.A.3d": lambda p: _compares(p) and len(_bottoms_compared(p)) == 1,
     "3.NF.A.3b": lambda p: _equal_fraction(p) or _equal_fraction_from_top(p),
-    "4.OA.B.4": _factors_and_multiples,
+    "4.OA.B.4": lambda p: _factor_pairs(p) or _factors_and_multiples(p),
+    "4.NF.B.3b": _splits,
     "4.OA.A.2": _says("times as many"),
     "4.OA.A.3": lambda p: _whole(p) and steps_taken(_lines(p)) >= 2,
     "4.NF.A.2": lambda p: _compares(p) and _says("fraction")(p),

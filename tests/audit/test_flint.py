@@ -7,9 +7,9 @@ from typing import NamedTuple
 
 import pytest
 import sympy.external.gmpy
-from flint import fmpq
+from flint import fmpq, fmpz
 
-from mathgen.asks.expression import Choice, Expr, Measured, Op, Quantity, QuotientRemainder, Stat, Stated, Tally, Truth, Unknown
+from mathgen.asks.expression import Choice, Expr, Listing, Measured, Op, Quantity, QuotientRemainder, Stat, Stated, Tally, Truth, Unknown
 from mathgen.models.registry import problem_models
 from mathgen.problems.record import Problem
 from mathgen.trials.table import TrialTable
@@ -103,6 +103,13 @@ class Flint:
             over = amount - full * size
             wanted = {"full": full, "over": over, "needed": fmpq((amount / size).ceil())}
             return f"{full} r {over}" if ask.goal.want == "both" else wanted[ask.goal.want]
+        if isinstance(ask.goal, Listing):
+            amount, whole = (*(self.form(expr, None).constant for expr in ask.goal.exprs), fmpq(1))[:2]
+            number = int(amount * whole)
+            if ask.goal.symbol == "*":
+                small = [one for one in range(1, number + 1) if one * one <= number and not number % one]
+                return ", ".join(f"{one} * {fmpz(number) / one}" for one in small)
+            return ", ".join(f"{one}/{whole} + {number - one}/{whole}" for one in range(1, number // 2 + 1))
         goal = ask.goal.expr
         for fact in ask.given:
             left, right = self.form(fact.left, goal), self.form(fact.right, goal)

@@ -16,6 +16,7 @@ from tests.audit.results import Results
 AUDITOR = (
     "answers", "asked", "audit", "choices", "givens", "lengths", "points", "printed", "published", "results", "standards", "told_scores",
     "signed", "truths", "wording", "working",
+    "listings", "remainders",
 )  # fmt: skip
 
 

@@ -8,7 +8,7 @@ from collections.abc import Iterator
 from functools import cache
 from typing import Any
 
-from sympy import Abs, Integer, Max, Min, Rational, Symbol, linsolve, solve
+from sympy import Abs, Integer, Max, Min, Rational, Symbol, divisor_count, linsolve, solve
 from sympy.core.expr import Expr
 
 from tests.audit import published
@@ -247,6 +247,8 @@ def _built(node: ast.expr) -> Expr:
             return Abs(_built(inside))
         case ast.Call(func=ast.Name(id="Mod"), args=[amount, size]):
             return _built(amount) % _built(size)
+        case ast.Call(func=ast.Name(id="divisor_count"), args=[number]):
+            return Integer(divisor_count(_built(number)))
         case ast.Call(func=ast.Name(id="Max" | "Min" as name), args=parts):
             return (Max if name == "Max" else Min)(*map(_built, parts))
     raise UnreadableError(f"relation has a {ast.dump(node)}")

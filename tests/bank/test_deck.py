@@ -9,6 +9,7 @@ import pytest
 
 from mathgen.bank.deck import APART, DeckMaker, make_deck
 from mathgen.bank.deck_plan import ChosenDeck, DeckPlan
+from mathgen.errors import RequestFault
 from mathgen.proof import by_sum
 from mathgen.proof.raw import RawRows
 from mathgen.proof.record import proved
@@ -117,3 +118,9 @@ def test_problems_left_out_do_not_come_again() -> None:
 def test_wishes_are_kept() -> None:
     topics = make_deck(table_of("main"), DeckPlan((5,), topics=("decimals",)))
     assert len({problem.model for problem in topics.problems}) > 2
+
+
+def test_a_list_gets_no_card_and_the_refusal_says_so() -> None:
+    """Every way to split a fraction is a list."""
+    with pytest.raises(RequestFault, match="a list, for which no card has room"):
+        make_deck(table_of("main"), DeckPlan((4,), standards=("4.NF.B.3b",)))

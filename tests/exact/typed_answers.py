@@ -52,7 +52,7 @@ def cases(count: int, seed: str) -> list[dict[str, str]]:
     for _ in range(count):
         expected = rng.choice(EXPECTED)
         found.append({"expected": expected, "demand": rng.choice(DEMANDS), "typed": typed_answer(rng, expected)})
-    others = (("Owls", "name"), ("Kites and Owls", "name"), ("true", "truth"), ("7 r 2", "quotient_remainder"))
+    others = (("Owls", "name"), ("Kites and Owls", "name"), ("true", "truth"), ("7 r 2", "quotient_remainder"), ("1 * 8, 2 * 4", "list"))
     return found + [
         {"expected": expected, "demand": demand, "typed": typed_answer(rng)} for expected, demand in others for _ in range(count // 20)
     ]
@@ -64,7 +64,7 @@ _SIGNS = (
 )
 _SIGN_EXPECTED = (
     *((key, demand) for key in EXPECTED for demand in DEMANDS[:9]),
-    *(("Owls", "name"), ("true", "truth"), ("7 r 2", "quotient_remainder")),
+    *(("Owls", "name"), ("true", "truth"), ("7 r 2", "quotient_remainder"), ("1 * 8, 2 * 4", "list")),
 )
 
 

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import pytest
 
-from mathgen.asks.expression import PAIR, Ask, Op, QuotientRemainder, Stated, Truth
+from mathgen.asks.expression import PAIR, Ask, Listing, Op, QuotientRemainder, Stated, Truth
 from mathgen.exact.demand import Demand
 from mathgen.proof.record import proved
 from tests.models.asked import every_draft, problem, quantity, worked
@@ -131,3 +131,17 @@ def test_for_each_size_that_fits_one_that_does_not() -> None:
     pins = quantity("down", None, (2,))
     goals = [draft.ask.goal for draft in every_draft("equal_rows", TWO_GROUPS)]
     assert sorted(goal.right.number for goal in goals if goal.left == pins) == [3, 4, 5, 6]
+
+
+def test_a_row_of_factor_pairs_worked_by_hand() -> None:
+    """15 pins of the class in Trial 2; 17 in Trial 1 is a prime, and makes no list."""
+    one = problem("factor_pairs", TWO_GROUPS, 4, Ask(Listing(quantity("down", None, (2,)), "*"), (), Demand("list")))
+    assert worked(one) == (
+        "1 × 15, 3 × 5",
+        "2*x = divisor_count(15) + Mod(divisor_count(15), 2)",
+        ("1 * 15 = 15", "3 * 5 = 15"),
+        {"P17": "3 × 5", "P18": "1 × 15", "P19": "1 + 14, 2 + 13"},
+    )
+    assert proved(one)
+    assert one.standards == ("4.OA.B.4",)
+    assert PINS not in [draft.roles["whole"] for draft in every_draft("factor_pairs", TWO_GROUPS)]

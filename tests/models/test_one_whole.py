@@ -225,3 +225,17 @@ def test_each_model_with_a_given_number_by_hand(row: str) -> None:
     one = said(name, results, grade, found[0])
     assert proved(one), one.proof
     assert worked(one) == tuple(expected)
+
+
+def test_a_row_of_splits_worked_by_hand() -> None:
+    """6 of the 8 pins that the Owls set up for Trial 1."""
+    [draft] = [one for one in every_draft("split_into_two", EIGHT) if one.roles["part"].scope == Scope(("Owls",), (1,), None)]
+    one = said("split_into_two", EIGHT, 4, draft)
+    assert worked(one) == (
+        "1/8 + 5/8, 2/8 + 4/8, 3/8 + 3/8",
+        "2*x = 8*6/8 - 1 + Mod(8*6/8 - 1, 2)",
+        ("1/8 + 5/8 = 6/8", "2/8 + 4/8 = 6/8", "3/8 + 3/8 = 6/8"),
+        {"C53": "1/4 + 5/4, 2/4 + 4/4, 3/4 + 3/4", "C54": "3/8 + 3/8", "C55": "1/8 + 1/8"},
+    )
+    assert proved(one)
+    assert one.standards == ("4.NF.B.3b",)

@@ -239,6 +239,31 @@ def remainder_displayed_wrong(problem: Problem) -> Problem | None:
     return problem._replace(answer=problem.answer._replace(display=f"{over} R {full}"))
 
 
+def _listed(problem: Problem, text: str) -> Problem:
+    return problem._replace(answer=problem.answer._replace(exact=text, shown=text, display=text, accepted=(text,)), slips=())
+
+
+def pair_left_out(problem: Problem) -> Problem | None:
+    """A list without its last pair, its step gone as well, as if all had been made so."""
+    if problem.answer.kind != "list":
+        return None
+    return _listed(problem._replace(steps=problem.steps[:-1]), problem.answer.exact.rpartition(", ")[0])
+
+
+def pair_added(problem: Problem) -> Problem | None:
+    """The first pair turned round and put at the end: true, but no other pair."""
+    if problem.answer.kind != "list":
+        return None
+    one, sign, other = problem.answer.exact.split(", ")[0].split(" ")
+    return _listed(problem, f"{problem.answer.exact}, {other} {sign} {one}")
+
+
+def pair_displayed_wrong(problem: Problem) -> Problem | None:
+    if problem.answer.kind != "list":
+        return None
+    return problem._replace(answer=problem.answer._replace(display=problem.answer.display.partition(", ")[0]))
+
+
 def yes_displayed_for_no(problem: Problem) -> Problem | None:
     if problem.answer.kind != "truth":
         return None
@@ -290,6 +315,9 @@ PLANTED = [
     one_more_over,
     too_much_over,
     remainder_displayed_wrong,
+    pair_left_out,
+    pair_added,
+    pair_displayed_wrong,
     wrong_number,
     wrong_name,
     wrong_shown,

@@ -92,3 +92,22 @@ def shares_out_the_standing(size: int, standing: int) -> Wrong:
 def turns_factor_and_multiple_round(size: int, number: int) -> Wrong:
     """No greater number goes into a smaller one."""
     return "true" if size % number == 0 else "false"
+
+
+def _pairs(number: int) -> list[str]:
+    return [f"{one} * {number // one}" for one in range(1, number + 1) if one * one <= number and number % one == 0]
+
+
+@slip("P17", "1 and the number itself are a factor pair, too.")
+def forgets_one_times_the_number(number: int) -> Wrong:
+    return ", ".join(_pairs(number)[1:])
+
+
+@slip("P18", "Go on: try each next number until the two factors meet.")
+def stops_too_early(number: int) -> Wrong:
+    return ", ".join(_pairs(number)[:-1])
+
+
+@slip("P19", "A pair has to multiply to the number. Do not add.")
+def adds_the_pair(number: int) -> Wrong:
+    return ", ".join(f"{one} + {number - one}" for one in (1, 2)) if number > 4 else None

@@ -68,3 +68,25 @@ def one_part_only(top: int, bottom: int) -> Wrong:
 def takes_tops_only(a: int, b: int, c: int, d: int) -> Wrong:
     """Not in the research catalogue: C04 of a difference."""
     return over(a - c, lcm(b, d)) if a > c else None
+
+
+def _splits(top: int, bottom: int) -> list[str]:
+    return [f"{one}/{bottom} + {top - one}/{bottom}" for one in range(1, top // 2 + 1)]
+
+
+@slip("C53", "The bottom number says how big the parts are. Split the top number only.")
+def splits_the_bottom_too(top: int, bottom: int) -> Wrong:
+    """Common practice, no source: C01 the other way round."""
+    return None if bottom % 2 else ", ".join(_splits(top, bottom // 2))
+
+
+@slip("C54", "Go on: there are more pairs of top numbers with this sum.")
+def finds_one_split(top: int, bottom: int) -> Wrong:
+    """Common practice, no source."""
+    return _splits(top, bottom)[-1]
+
+
+@slip("C55", "That is the fraction {standing}. Read again which fraction is split.")
+def splits_the_rest(top: int, bottom: int) -> Wrong:
+    """A03 of a list."""
+    return ", ".join(_splits(bottom - top, bottom)) or None

@@ -1,0 +1,54 @@
+"""Factor pairs, and ways to split a fraction: what is told of them, and questions that ask for all there are."""
+
+from __future__ import annotations
+
+from mathgen.asks.expression import Listing, Op, Quantity
+from mathgen.exact.demand import Demand
+from mathgen.reading.asked import Asked
+from mathgen.reading.meaning import InEqualRows, SplitInto
+from mathgen.reading.pairs import together
+from mathgen.reading.tokens import NotRead
+from mathgen.reading.told import Told
+from mathgen.reading.wanted import AllPairs, FactorPairs, Splits
+from mathgen.scenario.words import Scenario
+
+_LIST = Demand("list")
+
+
+def to_list(told: Told, claim: InEqualRows | SplitInto) -> None:
+    """Keep what is to be written in every way.
+
+    Raises:
+        NotRead: two things are.
+    """
+    if told.to_list is not None:
+        raise NotRead("two things are to be written in every way")
+    told.to_list = claim
+    told.open["list"] = "what is to be written in every way"
+
+
+def factor_pairs(question: FactorPairs, told: Told, _: Scenario) -> Asked:
+    whole = together(told, question.measure, question.np)
+    return Asked("pairs listed", Listing(whole, "*"), _LIST, (whole,))
+
+
+def splits(question: Splits, told: Told, _: Scenario) -> Asked:
+    last = told.last_portion
+    if last is None:
+        raise NotRead("it is not said what the fraction is a part of")
+    part, whole = Quantity(last[0], last[1]), Quantity("set_up", last[1])
+    rate = Op("/", (part, whole))
+    told.referred(rate, question.part)
+    told.referred(whole, question.bottom)
+    return Asked("pairs listed", Listing(rate, "+", whole), _LIST, (part, whole))
+
+
+def all_pairs(question: AllPairs, told: Told, scenario: Scenario) -> Asked:
+    claim = told.to_list
+    if isinstance(claim, InEqualRows):
+        asked = factor_pairs(FactorPairs(*claim), told, scenario)
+    elif isinstance(claim, SplitInto) and question.symbol is None:
+        asked = splits(Splits(*claim), told, scenario)
+    else:
+        raise NotRead("it is not said of what all are to be found")
+    return asked._replace(uses=("list",))

@@ -1,0 +1,41 @@
+"""Rules for sentences that ask for all there are: factor pairs, and ways to split a fraction."""
+
+from __future__ import annotations
+
+from mathgen.reading.chart import Rule, rule
+from mathgen.reading.facts import Claims
+from mathgen.reading.meaning import InEqualRows, Labels, SplitInto
+from mathgen.reading.noun_phrases import Tail, always, measured, what
+from mathgen.reading.pair_frames import Together
+from mathgen.reading.tokens import Number
+from mathgen.reading.wanted import AllPairs, FactorPairs, Splits
+from mathgen.trials.scope import Measure
+
+
+def _number_of(colors: Labels, measure: Measure, who: Labels, tail: Tail | None) -> InEqualRows:
+    measured(measure, "down", "standing")
+    return InEqualRows(measure, what(colors, who, None if tail is None else tail.trials))
+
+
+def _in_rows(together: Together) -> Claims:
+    colors, measure = together
+    return (InEqualRows(measure, what(colors)),)
+
+
+def _split(part: Number, bottom: Number) -> Claims:
+    return (SplitInto(part, bottom),)
+
+
+_OVER = "fractions with the? bottom number WHOLE"
+
+RULES: tuple[Rule, ...] = (
+    rule("the_number", "the number of <things> <that_outcome> <by_whom>? <tail>?", _number_of),
+    rule("ask", "what are all the? factor pairs of <the_number>", lambda claim: FactorPairs(*claim)),
+    rule("fact", "write <the_number> as a product of two factors", lambda claim: (claim,)),
+    rule("fact", "put <together> in equal rows", _in_rows),
+    rule("ask", "which factor pairs show all the ways", always(AllPairs("*"))),
+    rule("fact", f"split NUM into two {_OVER}", _split),
+    rule("fact", f"two {_OVER} have the sum NUM", lambda bottom, part: _split(part, bottom)),
+    rule("ask", f"which pairs of {_OVER} have the sum NUM", lambda bottom, part: Splits(part, bottom)),
+    rule("ask", "what are all the (ways|pairs)", always(AllPairs())),
+)

@@ -1,0 +1,49 @@
+"""Lists of pairs: each pair tried one by one on the count of the raw rows, or on the tops of a fraction that the rows bear out."""
+
+from __future__ import annotations
+
+import re
+from collections.abc import Iterator
+from typing import Any
+
+from tests.audit.results import Reach
+from tests.audit.wording import Texts
+from tests.audit.working import solutions
+
+Pairs = list[frozenset[str]]
+
+
+def _wanted(line: dict[str, Any], texts: Texts) -> Pairs | None:
+    """What the words ask for; None where they ask for no list."""
+    text = texts.masked(line["text"])
+    named = texts.named(line["text"])
+    reach = Reach(named.groups or None, named.trials or None, named.colors or None)
+    down = texts.results.total("down", reach)
+    if re.search(r"\bfactor pairs\b.*\?|\bproduct of two factors\b", text):
+        return [frozenset({str(a), str(b)}) for a in range(1, down + 1) for b in range(a, down + 1) if a * b == down]
+    split = re.search(r"\bSplit (\d+)/(\d+) into two fractions|\bfractions .*\bhave the sum (\d+)/(\d+)", text)
+    if split is None:
+        return None
+    top, bottom = (int(number) for number in split.groups() if number is not None)
+    if (top, bottom) != (down, texts.results.total("set_up", reach)) or set(re.findall(r"bottom number (\d+)", text)) != {str(bottom)}:
+        return None
+    return [frozenset({f"{a}/{bottom}", f"{b}/{bottom}"}) for a in range(1, top) for b in range(a, top) if a + b == top]
+
+
+def faults(line: dict[str, Any], texts: Texts) -> Iterator[str]:
+    """All that is wrong with a list, but for its slips."""
+    answer = line["answer"]
+    wanted = _wanted(line, texts)
+    if wanted is None:
+        yield "the audit does not know what is to be listed"
+        return
+    if answer["demands"] != "list" or answer["value"] != answer["exact"]:
+        yield f"a list that demands {answer['demands']}, value {answer['value']}, exact {answer['exact']}"
+    for text in (", ".join(answer["value"]), answer["display"], *answer["accepted"]):
+        pairs = [frozenset(re.split(r" [+*×] ", pair)) for pair in text.split(", ")]
+        if sorted(map(sorted, pairs)) != sorted(map(sorted, wanted)):
+            yield f"{text} is not all that the rows give"
+    if [step.partition(" = ")[0] for step in line["steps"][-len(wanted) :]] != answer["value"]:
+        yield "the steps do not show each pair"
+    if solutions(line["relation"]) != (len(wanted),):
+        yield f"relation {line['relation']}: there are {len(wanted)} pairs"
