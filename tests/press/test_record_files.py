@@ -3,13 +3,15 @@
 from __future__ import annotations
 
 import io
+import re
 import subprocess
 from pathlib import Path
+from typing import Any, Literal
 
 import openpyxl
 import pytest
 from click.testing import CliRunner
-from pypdf import PdfReader
+from pypdf import PageObject, PdfReader
 
 from mathgen.cli import main
 from mathgen.press.record_files import record_files
@@ -120,21 +122,80 @@ def test_every_list_and_limit_says_what_may_be_written_and_spreadsheet_files_hav
 def test_the_pdf_has_the_rules_the_cautions_and_a_slip_for_each_group() -> None:
     pages = [page.extract_text() for page in PdfReader(io.BytesIO(made()["record.pdf"])).pages]
     assert len(pages) == 3
+    assert pages[2].count("What we changed") == 2  # the second is a spare, without a name
     assert "A pin that leans on something" in pages[0]
     assert "Follow your school's own safety rules" in pages[0].replace("\n", " ")
     assert "no pupils' names" in pages[0]
     assert all(group in pages[1] + pages[2] for group in PLAN.groups)
 
 
+COLORS = ("red", "blue", "gold", "green", "orange", "purple", "white", "silver", "dark blue", "light green", "brown", "turquoise")
+SIZES = [  # groups, trials, colors, columns for target and space
+    (2, 1, 2, False), (4, 3, 3, False), (7, 3, 3, False), (8, 3, 3, True), (30, 1, 3, False), (11, 6, 2, True), (12, 4, 8, False),
+    (5, 6, 8, True), (3, 2, 5, True), (3, 12, 12, True), (17, 2, 6, False), (1, 1, 1, False),
+]  # fmt: skip
+MILLIMETER = 72 / 25.4
+CUT_MARGIN = 10 * MILLIMETER
+
+
+def words(page: PageObject) -> list[tuple[str, float, float]]:
+    """The texts of a page, each with its place from the left and from the bottom in points."""
+    found: list[tuple[str, float, float]] = []
+
+    def visit(text: str, place: list[float], *rest: Any) -> None:
+        if text.strip():
+            found.append((text.strip(), place[4], place[5]))
+
+    page.extract_text(visitor_text=visit)
+    return found
+
+
 @pytest.mark.parametrize("large", [False, True])
 @pytest.mark.parametrize("paper", ["letter", "a4"])
-def test_many_groups_and_large_print_keep_their_slips_two_to_a_page(paper: str, large: bool) -> None:
-    groups = tuple(f"Group {number}" for number in range(1, 13))
-    plan = RecordPlan(groups, (("red", 4), ("blue", 3)), 4, paper=paper, large_print=large)  # type: ignore[arg-type]
-    pages = [page.extract_text() for page in PdfReader(io.BytesIO(made(plan)["record.pdf"])).pages]
-    slips = [page for page in pages if "What we changed" in page]
-    assert len(slips) == 6
-    assert all(page.count("What we changed") == 2 for page in slips)
+@pytest.mark.parametrize(("groups", "trials", "colors", "more"), SIZES)
+def test_no_page_holds_a_lone_row_or_a_lone_caution_and_all_groups_are_whole(
+    groups: int, trials: int, colors: int, more: bool, paper: Literal["letter", "a4"], large: bool
+) -> None:
+    names = tuple(f"Group {number}" for number in range(1, groups + 1))
+    sizes = tuple((color, 3 + at % 4) for at, color in enumerate(COLORS[:colors]))
+    pdf = PdfReader(io.BytesIO(made(RecordPlan(names, sizes, trials, more, more, paper, large))["record.pdf"]))
+    texts = [page.extract_text() for page in pdf.pages]
+    of_class = [text for text in texts if "What we changed" not in text]
+    slips = [text for text in texts if "What we changed" in text]
+    assert all(text.startswith("Knocking down pins") for text in of_class)  # none runs over onto a page without a head
+    assert "agree on" in of_class[0]
+    assert "Before anything rolls" in of_class[0]
+    rows = [len(re.findall(r"\bTrial \d", text)) for text in of_class]
+    assert sum(rows) == groups * trials
+    assert all(count % trials == 0 for count in rows)
+    tables = [count for count in rows if count]
+    assert max(tables) - min(tables) <= trials
+    assert len(tables) == 1 or min(tables) > 1
+    assert len(tables) >= len(rows) - 1
+    assert sum(text.count("What we changed") for text in slips) in (groups, groups + groups % 2)
+    for page, text in zip(pdf.pages, texts, strict=True):
+        placed = words(page)
+        assert all(x > 17 * MILLIMETER and y > CUT_MARGIN for _, x, y in placed)
+        if text.count("What we changed") == 2:
+            middle = float(page.mediabox.height) / 2
+            assert all(abs(y - middle) > CUT_MARGIN for _, _, y in placed)
+
+
+@pytest.mark.parametrize("large", [False, True])
+@pytest.mark.parametrize("paper", ["letter", "a4"])
+def test_a_class_of_common_size_has_two_slips_to_a_page_and_its_table_on_one_or_two(paper: Literal["letter", "a4"], large: bool) -> None:
+    names = tuple(f"Group {number}" for number in range(1, 8))
+    plan = RecordPlan(names, (("red", 4), ("blue", 3), ("gold", 5)), 3, paper=paper, large_print=large)
+    texts = [page.extract_text() for page in PdfReader(io.BytesIO(made(plan)["record.pdf"])).pages]
+    assert [text.count("What we changed") for text in texts] == [0] * (3 if large else 2) + [2] * 4
+    assert "How the pins stand" in texts[0] or large
+
+
+def test_boxes_to_tick_stand_on_one_line_in_large_print() -> None:
+    page = PdfReader(io.BytesIO(made(RecordPlan(("Owls",), (("red", 4),), large_print=True))["record.pdf"])).pages[0]
+    heights = {text: y for text, _, y in words(page) if text in ("down", "standing")}
+    assert len(set(heights.values())) == 1
+    assert len(heights) == 2
 
 
 def test_the_same_sheet_has_the_same_bytes() -> None:
