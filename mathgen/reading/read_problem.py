@@ -177,7 +177,7 @@ class Reader:
             and not all(cells.issuperset(self._counts.cells(quantity.scope)) for quantity in quantities(fact.expr))
         ]
         for number in useless:
-            if not self._one_of_a_list(number, useless, told):
+            if not self._one_of_a_list(number, useless, told, worked_with):
                 raise NotRead(f"{told.facts[number].text} plays no part in the question")
         measures = {quantity.measure for quantity in one.subjects}
         if any(look.measure == "standing" for look in told.seen) and "standing" not in measures:
@@ -189,17 +189,18 @@ class Reader:
             if set(labels) not in [{cell[place] for cell in some} for some in (cells, worked_with, self._cells(one.looked_at))]:
                 raise NotRead(f"the question is about other {part} than those to look at")
 
-    def _one_of_a_list(self, number: int, useless: list[int], told: Told) -> bool:
-        """Whether a count stands in a list of colors of which others are needed: "3 red, 2 blue, and 5 gold pins"."""
+    def _one_of_a_list(self, number: int, useless: list[int], told: Told, needed: set[Cell]) -> bool:
+        """Whether a count stands in a list of colors that has all that are needed: "3 red, 2 blue, and 5 gold pins"."""
         expr = told.facts[number].expr
         if not isinstance(expr, Quantity) or number >= len(told.sentence_of):
             return False
         together = [
             other for other, sentence in enumerate(told.sentence_of) if sentence == told.sentence_of[number] and other not in useless
         ]
-        beside = [told.facts[other].expr for other in together]
+        exprs = [told.facts[other].expr for other in together]
         alike = (expr.measure, *expr.scope[:2])
-        return any(isinstance(other, Quantity) and (other.measure, *other.scope[:2]) == alike for other in beside)
+        beside = [other for other in exprs if isinstance(other, Quantity) and (other.measure, *other.scope[:2]) == alike]
+        return bool(beside) and needed <= self._cells(beside)
 
     def _cells(self, found: Iterable[Quantity]) -> set[Cell]:
         return {cell for quantity in found for cell in self._counts.cells(quantity.scope)}
