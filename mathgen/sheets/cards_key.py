@@ -128,9 +128,7 @@ def printing(deck: ChosenDeck, look: CardLook, pupils: dict[str, Any], page_tota
     sides = -(-len(deck.cards) // look.per_page) * (2 if look.backs == "answers" else 1)
     lines = []
     if look.backs == "answers":
-        lines.append(
-            f"Pages 1 to {sides}: cards, each page followed by its backs. Print on both sides, turned on the {look.duplex} edge."
-        )
+        lines.append(f"Pages 1 to {sides}: cards, each page followed by its backs. Print on both sides, turned on the {look.duplex} edge.")
     else:
         lines.append(f"{_pages(1, sides)}: cards. Print on one side, then cut along the dashed lines.")
     lines.append(

@@ -14,7 +14,7 @@ from mathgen.bank.plan import ChosenForm, ChosenSheet
 from mathgen.errors import RequestFault
 from mathgen.trials.table import TrialTable
 
-FORMAT = 5
+FORMAT = 6
 CHANGED = "This key file was changed after it was checked."
 
 

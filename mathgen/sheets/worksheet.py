@@ -131,6 +131,7 @@ def worksheet_data(chosen: ChosenSheet, table: TrialTable, scenario_words: dict[
                     {
                         "number": number,
                         "figure": None if figure is None else figure.blank,
+                        "figure_asked": figure is not None and figure.asked != "",
                         "parts": running_parts(problem.text, stress_not=True, names=names),
                         "answer": answer_line(problem.answer, scenario_words),
                         "choices": choice_list(problem, form.options[number - 1], scenario_words, names) if form.options else [],

@@ -7,9 +7,14 @@ from typing import NamedTuple
 
 from sympy import Rational
 
+from mathgen.asks.evaluate import value
+from mathgen.asks.expression import Stat, StatName, Value
 from mathgen.exact.forms import mixed
 from mathgen.sheets.figures.bar_graph import scale_step
-from mathgen.sheets.figures.scene import FigureData
+from mathgen.sheets.figures.counts_listed import counts_listed
+from mathgen.sheets.figures.scene import FigureData, Scene, Support
+
+_QUARTILES: tuple[StatName, ...] = ("lower quartile", "median", "upper quartile")
 
 
 class FiveNumbers(NamedTuple):
@@ -46,3 +51,25 @@ def box_plot(title: str, axis: str, boxes: Sequence[tuple[str, FiveNumbers]]) ->
         "boxes": [{"label": label, "at": [[int(number.p), int(number.q)] for number in numbers]} for label, numbers in boxes],
         "alt": f"Box plot. {title}. {axis}. {' '.join(told)}",
     }
+
+
+def plot_to_complete(plot: FigureData) -> FigureData:
+    """The same scale with no box drawn, and room for the boxes."""
+    scale = f"The scale goes from 0 to {plot['top']} by {plot['step']}; no box is drawn."
+    alt = f"Box plot to complete. {plot['title']}. {plot['axis']}. {scale}"
+    return {**plot, "boxes": [{**one, "at": []} for one in plot["boxes"]], "alt": alt}
+
+
+def counts_boxed(scene: Scene) -> Support | None:
+    """The box plot of the counts that a problem lists: a scale to draw it over, and the finished plot for the key."""
+    goal = scene.problem.ask.goal
+    if not isinstance(goal, Value) or not isinstance(goal.expr, Stat):
+        return None
+    series = goal.expr.series
+    counts = counts_listed(scene, series)
+    if counts is None:
+        return None
+    lower, median, upper = (value(Stat(name, series), scene.totals) for name in _QUARTILES)
+    five = FiveNumbers(min(counts.numbers), lower, median, upper, max(counts.numbers))
+    finished = box_plot(counts.title, counts.axis, [("", five)])
+    return Support(plot_to_complete(finished), finished)

@@ -16,10 +16,14 @@ FigureData = dict[str, Any]
 
 
 class Support(NamedTuple):
-    """A figure to work on: empty as on the pupils' page; filled in for the key, or None where that shows nothing more."""
+    """A figure to work on: empty as on the pupils' page; filled in for the key, or None where that shows nothing more.
+
+    ``asked`` where the problem's words ask pupils to "read" or to "draw" it, so that it may not be left out.
+    """
 
     blank: FigureData
     worked: FigureData | None = None
+    asked: str = ""
 
 
 class Scene(NamedTuple):

@@ -26,6 +26,4 @@ def test_a_plot_to_complete_keeps_its_line_and_shows_no_cross() -> None:
     made = plot_to_complete(line_plot("Space between pins, Trial 1", "Inches", [Rational(1, 2), Rational(5, 4), Rational(1, 2)]))
     assert [one["count"] for one in made["places"]] == [0, 0, 0, 0]
     assert made["most"] == 2
-    assert made["alt"] == (
-        "Line plot to complete. Space between pins, Trial 1. Inches: 1/2, 3/4, 1, 1 1/4; no cross is drawn."
-    )
+    assert made["alt"] == ("Line plot to complete. Space between pins, Trial 1. Inches: 1/2, 3/4, 1, 1 1/4; no cross is drawn.")
