@@ -176,12 +176,11 @@ class Builder:
             steps = school_steps(draft.ask, desk.reader, words.printed)
         numbers = {given.number for given in givens}
         features = draft.features | self._graph_features(givens) if graph else draft.features
-        signature = Signature(
-            model.skill, features, tuple(sorted(numbers)), steps, text, draft.sets, len(cells), len(desk.table.colors) if graph else 0
-        )
+        bars = len(desk.table.colors) if graph or "graph" in draft.features else 0  # read, or to be drawn
+        signature = Signature(model.skill, features, tuple(sorted(numbers)), steps, text, draft.sets, len(cells), bars)
         if steps is core.steps and not graph and all(one.isdigit() and int(one) <= core.largest for one in numbers - core.numbers):
             # No number that the gate has not passed already, but for smaller counts.
-            stops = self.gate.display_stops(model.skill, len(cells), 0)
+            stops = self.gate.display_stops(model.skill, len(cells), bars)
         else:
             stops = self.gate.stops(signature)
         if stops:
@@ -296,7 +295,9 @@ def _display(source: str, cells: int) -> Literal["read", "between"] | None:
 
 
 def _extra_numbers(draft: Draft, words: Words) -> int:
-    """Quantities that the words print and the ask does not use."""
+    """Quantities that the words print and the ask does not use, nor a graph that is to be drawn."""
+    if "graph" in draft.features:
+        return 0
     used = draft.leaves()
     size = str(draft.over)
     return sum(1 for expr, text in words.printed.items() if isinstance(expr, Quantity) and expr not in used and text != size)

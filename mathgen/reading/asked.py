@@ -34,6 +34,7 @@ Kind = Literal[
     "rate carried on",
     "ratio table",
     "gap",
+    "pictures",
     "sets",
     "full sets",
     "fraction share",

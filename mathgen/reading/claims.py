@@ -14,6 +14,7 @@ from mathgen.reading.evaluate import evaluate
 from mathgen.reading.feet import foot_is, in_feet
 from mathgen.reading.fraction_questions import same_in_trials, share_fraction
 from mathgen.reading.going_on import next_goal
+from mathgen.reading.graphs import graph_to_make, picture_stands_for
 from mathgen.reading.lengths import apart, apart_each, line_plot, made_equal, spaces
 from mathgen.reading.listing import to_list
 from mathgen.reading.meaning import (
@@ -36,6 +37,7 @@ from mathgen.reading.meaning import (
     FootIs,
     GoalMean,
     GoalScore,
+    GraphToMake,
     Grid,
     Growing,
     InBoxes,
@@ -62,6 +64,7 @@ from mathgen.reading.meaning import (
     OtherRow,
     PartOf,
     PickOne,
+    PictureStandsFor,
     PointAt,
     Points,
     PointsEach,
@@ -477,6 +480,8 @@ _TAKE = {
     LineCloseBy: line_close_by,
     InFeet: in_feet,
     LinePlot: line_plot,
+    GraphToMake: graph_to_make,
+    PictureStandsFor: picture_stands_for,
     MadeEqual: made_equal,
     ZeroIs: zero_is,
     ResultIs: result_is,

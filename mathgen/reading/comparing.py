@@ -153,12 +153,12 @@ def pair_of(told: Told, part: Dimension) -> tuple[Label, ...]:
 
 def difference(question: Difference, told: Told, _: Scenario) -> Asked:
     first, second = _two(question, told)
-    if question.bars and not any(look.source == "graph" for look in told.seen):
+    if question.bars and told.graph != "bar" and not any(look.source == "graph" for look in told.seen):
         raise NotRead("there is no graph to look at")
     goal = Op("-", (first, second) if question.sign > 0 else (second, first))
     if evaluate(goal, told.counts) <= 0:
         raise NotRead(f"there are not {'more' if question.sign > 0 else 'fewer'}")
-    return Asked("difference", Value(goal), WHOLE, (first, second), sign=question.sign)
+    return Asked("difference", Value(goal), WHOLE, (first, second), ("graph",), sign=question.sign)
 
 
 def multiple(question: Multiple, told: Told, _: Scenario) -> Asked:

@@ -529,6 +529,18 @@ class LinePlot(NamedTuple):
     """ "Make a line plot of the spaces." """
 
 
+class GraphToMake(NamedTuple):
+    """ "Draw a bar graph for Trial 1." """
+
+    kind: Literal["bar", "picture"]
+
+
+class PictureStandsFor(NamedTuple):
+    """ "Each picture stands for 2 pins." """
+
+    number: Number
+
+
 class MadeEqual(NamedTuple):
     """ "Suppose all the spaces were made equal with the same total." """
 
@@ -614,6 +626,7 @@ Claim = (
     | LetterIs | PointsEach | BonusPoints | ScoreIs | StartingScores | OneLine | GoalScore | PartOf | NextGoal | TheFraction
     | EqualFraction | InPairs | PickOne | Choices | BoxPlot | Recorded | SameRatio | SameInTrials | ShareFraction | Proportional
     | Growing | Grid | Apart | Spaces | FootIs | InFeet | Axes | PointAt | ScatterPlot | LineCloseBy | ApartEach | LinePlot | MadeEqual
+    | GraphToMake | PictureStandsFor
     | OneMoreTrial | TrialCount | Some | TheseWere | TotalWas | AllTheOthers | Look | Against | Rounding
     | PartOf | NextGoal | TheFraction | EqualFraction
     | RuleIs | EquationIs | LetterIs | PointsEach | BonusPoints | ScoreIs

@@ -169,6 +169,8 @@ class Told:
     line_plot: bool = False
     zero: ZeroIs | None = None
     results: list[Op] = field(default_factory=list)  # over or under the goal
+    graph: str = ""  # that is to be made: "bar" or "picture"
+    picture: Number | None = None  # how many pins a picture stands for
     spaces: Number | None = None  # how many of them are put end to end
     open: dict[str, str] = field(default_factory=dict)
 

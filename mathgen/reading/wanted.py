@@ -575,6 +575,12 @@ class CrossesAbove(NamedTuple):
     number: Number
 
 
+class PicturesFor(NamedTuple):
+    """How many pictures of a picture graph stand for the pins of one color."""
+
+    color: Label
+
+
 class WidestGap(NamedTuple):
     """ "How many inches wider was the widest space than the narrowest space?"; of a line plot, from the first cross to the last."""
 
@@ -708,6 +714,7 @@ Question = (
     | SpacesIn
     | CrossesAbove
     | WidestGap
+    | PicturesFor
     | EachEqual
     | ChangeFrom
     | StandsForResult

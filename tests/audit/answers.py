@@ -12,6 +12,7 @@ from sympy import Rational
 from tests.audit import choices, listings, published, remainders, truths
 from tests.audit.asked import asked_blank, asked_ratio, asked_shares, asked_statistic, asked_totals, listed
 from tests.audit.givens import ways
+from tests.audit.graphs import asked_of_graph
 from tests.audit.lengths import asked_length
 from tests.audit.points import asked_points
 from tests.audit.printed import UnreadableError, is_tie, places_of, rounded_half_up, value
@@ -272,6 +273,9 @@ def _asked(line: dict[str, Any], exact: Rational, texts: Texts) -> Iterator[str]
     signed = asked_signed(line, texts)
     if signed not in (None, exact):
         yield f"the words ask for {signed}, the answer is {exact}"
+    graph = asked_of_graph(line, texts)
+    if graph not in (None, exact):
+        yield f"the words ask for {graph}, the answer is {exact}"
     blank = asked_blank(line)
     if blank not in (None, exact):
         yield f"the number sentence lacks {blank}, the answer is {exact}"

@@ -13,6 +13,7 @@ from typing import Any
 
 from tests.audit import answers, givens, published, standards, wording, working
 from tests.audit.asked import asked_totals
+from tests.audit.graphs import makes_graph
 from tests.audit.printed import UnreadableError, value
 from tests.audit.printed import line as read_line
 from tests.audit.results import Results, Words, reach_of
@@ -91,7 +92,7 @@ def _grade(line: dict[str, Any], texts: Texts) -> Iterator[str]:
         yield from working.number_faults(given["number"], grade, f"given {given['number']}", working.largest_allowed(line))
     if len(line["cells"]) > published.CELLS[grade]:
         yield f"{len(line['cells'])} cells to read, at most {published.CELLS[grade]}"
-    graph = any(given["where"] == "graph" for given in line["givens"])
+    graph = makes_graph(line["text"]) or any(given["where"] == "graph" for given in line["givens"])
     if graph and len(texts.results.colors) > published.GRAPH_CATEGORIES.get(grade, 99):
         yield f"a graph of {len(texts.results.colors)} categories in grade {grade}"
 

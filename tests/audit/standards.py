@@ -11,6 +11,7 @@ from typing import Any
 
 from sympy import Rational
 
+from tests.audit.graphs import makes_graph
 from tests.audit.printed import Line, fraction_bottom, places_of, value
 from tests.audit.printed import line as read_line
 from tests.audit.published import CODES
@@ -58,7 +59,7 @@ def _add_or_subtract(line: Problem) -> bool:
 
 
 def _graph(line: Problem) -> bool:
-    return any(given["where"] == "graph" for given in line["givens"]) and _add_or_subtract(line)
+    return (makes_graph(line["text"]) or any(given["where"] == "graph" for given in line["givens"])) and _add_or_subtract(line)
 
 
 def _says(pattern: str) -> Callable[[Problem], bool]:
@@ -439,7 +440,7 @@ SHOWS: dict[str, Callable[[Problem], bool]] = {
     "6.NS.B.2": lambda p: (found := _digits_divided(p)) is not None and found[0] >= 2 and found[1] >= 4,
     "3.NBT.A.2": _add_or_subtract,
     "3.OA.D.8": lambda p: _whole(p) and steps_taken(_lines(p)) == 2,
-    "3.MD.B.3": lambda p: _graph(p) and _says(r"\b(more|fewer)\b")(p),
+    "3.MD.B.3": lambda p: (_graph(p) and _says(r"\b(more|fewer)\b")(p)) or (_signs(p) == {"/"} and _says(r"\bhow many pictures\b")(p)),
     "3.NF.A.1": lambda p: 0 < _exact(p) < 1 and p["answer"]["demands"] == "any" and _says("fraction")(p),
     "3.NF.A.3d": lambda p: _compares(p) and len(_bottoms_compared(p)) == 1,
     "3.NF.A.3b": lambda p: _equal_fraction(p) or _equal_fraction_from_top(p),

@@ -42,6 +42,7 @@ SYNONYMS = (
 )
 
 WORDS_ONLY = {"true_or_false", "mean_or_median", "sample_estimate", "two_way_missing", "pins_by_coordinates", "off_the_line"}
+WORDS_ONLY |= {"graph_to_make", "pictures_in_row"}  # the words tell all that is to be drawn
 
 
 def masked(text: str, texts: Texts) -> str:

@@ -65,12 +65,14 @@ def displays() -> dict[str, FigureData]:
     graph = GRAPHS[4]
     assert graph is not None
     bars = graph_data(graph, TABLE, words(4), 4)
+    pictures = graph_data(graph, TABLE, {**words(4), "graph_kind": "picture"}, 4)
     title = "Pins knocked down"
     boxes = box_plot(title, "Pins in a trial", [("Owls", FIVE), ("Herons", FIVE._replace(least=Rational(1)))])
     return {
         "bar graph": bars,
         "bar graph to complete": blank_graph(bars),
-        "picture graph": graph_data(graph, TABLE, {**words(4), "graph_kind": "picture"}, 4),
+        "picture graph": pictures,
+        "picture graph to complete": blank_graph(pictures),
         "dot plot": dot_plot(title, "Pins in a trial", [9, 6, 8, 9, 6, 9, 5]),
         "line plot": line_plot("How far the ball rolled", "Feet", [Rational(3, 2), Rational(7, 4), Rational(3, 2), Rational(5, 2)]),
         "histogram": histogram(title, "Pins in a trial", "Number of trials", [1, 2, 4, 5, 6, 9, 9, 11], 0, 4),

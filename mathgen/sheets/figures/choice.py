@@ -12,6 +12,7 @@ from typing import Any, NamedTuple
 
 from mathgen.problems.record import Problem
 from mathgen.sheets.figures.bar_model import bar_model
+from mathgen.sheets.figures.blank_graph import graph_to_make
 from mathgen.sheets.figures.box_plot import counts_boxed
 from mathgen.sheets.figures.coordinate_grid import points_plotted
 from mathgen.sheets.figures.dot_plot import spaces_plotted
@@ -34,6 +35,7 @@ _MAKERS: dict[str, Callable[[Scene], Support | None]] = {
     "coordinate-grid": points_plotted,
     "double-number-line": double_number_line,
     "fraction-bars": fraction_bars,
+    "graph": graph_to_make,
     "hundred-grid": hundred_grid,
     "line-plot": spaces_plotted,
     "number-line": number_line,
