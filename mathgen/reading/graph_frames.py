@@ -25,7 +25,7 @@ RULES: tuple[Rule, ...] = (
     rule("fact", "(draw|make) <graph_kind> for <trials>", _for),
     rule("fact", "(draw|make) <graph_kind> of these numbers", lambda kind: (GraphToMake(kind),)),
     rule("fact", "each picture stands for WHOLE ITEM", lambda number, _: _stands_for(number)),
-    rule("fact", "use one picture for every WHOLE ITEM", lambda number, _: _stands_for(number)),
+    rule("fact", "let one picture stand for WHOLE ITEM", lambda number, _: _stands_for(number)),
     rule(
         "fact",
         "in <graph_kind> of these numbers , each picture stands for WHOLE ITEM",

@@ -11,7 +11,7 @@ from tests.audit.results import Reach
 from tests.audit.wording import Texts, sentences
 
 _MAKE = re.compile(r"\b(?:draw|make) an? (?:bar|picture) graph\b|\bin a picture graph\b", re.IGNORECASE)
-_KEY = re.compile(r"\bpicture (?:stands for|for every) (\d+)\b")
+_KEY = re.compile(r"\bpicture stands? for (\d+)\b")
 
 
 def makes_graph(text: str) -> bool:

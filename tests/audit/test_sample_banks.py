@@ -14,8 +14,8 @@ from tests.audit.banks import GRADES, NAMES, lines, sample, sample_problems, wor
 from tests.audit.results import Results
 
 AUDITOR = (
-    "answers", "asked", "audit", "choices", "givens", "lengths", "points", "printed", "published", "results", "standards", "told_scores",
-    "signed", "truths", "wording", "working",
+    "answers", "asked", "audit", "choices", "givens", "graphs", "lengths", "points", "printed", "published", "results", "standards",
+    "told_scores", "signed", "truths", "wording", "working",
     "listings", "remainders",
 )  # fmt: skip
 
