@@ -8,6 +8,7 @@ from typing import NamedTuple
 from mathgen.bank.builder import Builder, Stopped
 from mathgen.bank.desk import Desk
 from mathgen.bank.draw import drafts, stream
+from mathgen.bank.why_not import NO_SPACES, wants_spaces, why_not
 from mathgen.grades.curriculum import Curriculum
 from mathgen.models.registry import problem_models
 
@@ -15,7 +16,7 @@ _LOOKED_AT = 60  # drafts of one model: a model that finds nothing in so many ha
 
 
 class Served(NamedTuple):
-    """The skills of a grade with a problem on this table, and those without, each with what mostly stood in the way."""
+    """The skills of a grade with a problem on this table, and those without, each with what mostly stood in the way, in words."""
 
     served: tuple[str, ...]
     missing: tuple[tuple[str, str], ...]
@@ -47,9 +48,11 @@ def served_skills(desk: Desk, curriculum: Curriculum, grade: int, seed: int = 1)
             if tried == _LOOKED_AT:
                 break
     skills = [skill for skill in curriculum.skills(grade) if skill in reasons or skill in served]
-    missing = [(skill, _why(reasons[skill])) for skill in skills if skill not in served]
+    missing = [(skill, _why(skill, reasons[skill], desk, seed)) for skill in skills if skill not in served]
     return Served(tuple(skill for skill in skills if skill in served), tuple(missing))
 
 
-def _why(found: Counter[str]) -> str:
-    return found.most_common(1)[0][0] if found else "the table does not hold what it needs"
+def _why(skill: str, found: Counter[str], desk: Desk, seed: int) -> str:
+    if not found and wants_spaces([model for model in problem_models() if model.skill == skill], desk, seed):
+        return NO_SPACES.format(items=desk.scenario.items)
+    return why_not(found)

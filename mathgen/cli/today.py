@@ -17,13 +17,14 @@ from mathgen.cli.table_options import table_argument_and_options
 from mathgen.cli.worksheet import MADE_WITH_A_CHANGE
 from mathgen.grades.curriculum import load
 from mathgen.press.files import write_files
-from mathgen.press.today_files import today_files
+from mathgen.press.today_files import TodayFiles, today_files
 from mathgen.scenario.words import scenario
+from mathgen.sheets.today_words import served_lines, spans_line
 from mathgen.trials.options import ReadOptions
 from mathgen.trials.reading import read_table
 from mathgen.trials.shown_back import understood
 
-_SHOWN = 4  # skills that are named as not served; the rest is counted
+_NOTES = 7  # guesses about the table that are told; all has to stand on one screen
 
 
 @click.command()
@@ -58,33 +59,20 @@ def today(
     wanted = one_or_more_grades(grade, grades)
     result = read_table(table, reading)
     words = scenario(scenario_name)
-    click.echo(understood(result, f"{words.items} {words.after_noun['down']}"), err=True)
-    desk, contents, changed = Desk(result.table, words), dict[Path, bytes](), False
+    click.echo(understood(result, f"{words.items} {words.after_noun['down']}", _NOTES), err=True)
+    desk, made = Desk(result.table, words), dict[int, TodayFiles]()
     for one in wanted:
         plan = SheetPlan(grade=one, **wishes)
-        made = today_files(result.table, plan, cards, scenario_name, result.notes)
-        contents |= {out / name: content for name, content in made.contents.items()}
-        click.echo(_served(desk, plan), err=True)
-        for change in made.changes:
+        made[one] = today_files(result.table, plan, cards, scenario_name, result.notes)
+        found = served_skills(desk, load(plan.curriculum), one, plan.seed)
+        click.echo("\n".join([*served_lines(one, found, brief=len(wanted) > 1)]), err=True)
+        for change in made[one].changes:
             click.echo(f"grade {one}, {change}", err=True)
-        changed = changed or bool(made.changes)
-    write_files(contents, force)
-    for one in wanted:
+    write_files({out / name: content for files in made.values() for name, content in files.contents.items()}, force)
+    click.echo("To print on both sides of the paper, and the cards on a screen; each part is in the folder by itself, too:", err=True)
+    for one, files in made.items():
         click.echo(out / f"grade{one}-print.pdf")
-        click.echo("  all of it to print, on both sides of the paper; each part is there by itself, too")
+        click.echo(f"  {spans_line(files.spans)}", err=True)
         click.echo(out / f"grade{one}-pick.html")
-        click.echo("  the cards on a screen")
-    if changed:
+    if any(files.changes for files in made.values()):
         sys.exit(MADE_WITH_A_CHANGE)
-
-
-def _served(desk: Desk, plan: SheetPlan) -> str:
-    """One or two lines: what this table serves in a grade, and what not."""
-    found = served_skills(desk, load(plan.curriculum), plan.grade, plan.seed)
-    count = len(found.served) + len(found.missing)
-    line = f"grade {plan.grade}: this table has problems for {len(found.served)} of {count} skills."
-    if not found.missing:
-        return line
-    named = [f"{skill} ({why})" for skill, why in found.missing[:_SHOWN]]
-    more = len(found.missing) - len(named)
-    return f"{line} Not for: {'; '.join(named)}{f'; and {more} more' if more else ''}."

@@ -7,18 +7,21 @@ from typing import NamedTuple
 from mathgen.bank.deck_plan import DeckPlan
 from mathgen.bank.plan import SheetPlan
 from mathgen.press.card_files import card_files
-from mathgen.press.one_pdf import one_pdf
+from mathgen.press.one_pdf import Document, one_pdf
 from mathgen.press.pick_page import page_of_deck
 from mathgen.press.sheet_files import sheet_files
 from mathgen.sheets.cards import CardLook
 from mathgen.trials.table import TrialTable
 
+_ORDER = (("worksheet", "worksheet"), ("cards", "cards"), ("key", "answer key"), ("cards-key", "key of the cards"))
+
 
 class TodayFiles(NamedTuple):
-    """Files by name, and what was changed against the plan."""
+    """Files by name, what was changed against the plan, and which pages of the print file hold which part."""
 
     contents: dict[str, bytes]
     changes: tuple[str, ...]
+    spans: tuple[tuple[str, int, int], ...]
 
 
 def today_files(table: TrialTable, plan: SheetPlan, cards: int, scenario_name: str, notes: tuple[str, ...] = ()) -> TodayFiles:
@@ -40,9 +43,9 @@ def today_files(table: TrialTable, plan: SheetPlan, cards: int, scenario_name: s
     # The deck that lies on paper, so that one key serves both.
     page, said = page_of_deck(pack.deck, table, scenario_name)
     contents = {**sheet.contents, **pack.contents, f"{stem}-pick.html": page}
-    order = (("worksheet", ()), ("cards", pack.without_back), ("key", ()), ("cards-key", ()))
-    documents = [(contents[f"{stem}-{name}.pdf"], without_back) for name, without_back in order]
-    contents[f"{stem}-print.pdf"] = one_pdf(documents, f"Grade {plan.grade}: to print")
+    documents = [Document(title, contents[f"{stem}-{name}.pdf"], pack.without_back if name == "cards" else ()) for name, title in _ORDER]
+    whole = one_pdf(documents, f"Grade {plan.grade}: to print")
+    contents[f"{stem}-print.pdf"] = whole.pdf
     of_cards = dict.fromkeys((*pack.changes, *said))
     changes = (*(f"worksheet: {change}" for change in sheet.changes), *(f"cards: {change}" for change in of_cards))
-    return TodayFiles(contents, changes)
+    return TodayFiles(contents, changes, whole.spans)

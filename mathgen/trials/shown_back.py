@@ -61,12 +61,13 @@ def _fault(fault: Fault) -> dict[str, object]:
     }
 
 
-def understood(result: ReadResult, counted: str = "pins knocked down") -> str:
+def understood(result: ReadResult, counted: str = "pins knocked down", notes_most: int | None = None) -> str:
     """The table in plain words, then every guess that was made.
 
     Args:
         result: the table, as read.
         counted: what its counts are of, in the words of the activity.
+        notes_most: how many guesses are told where they share a screen with other things; the rest is counted.
 
     >>> table = TrialTable((Row("Owls", 1, "red", 4, 3), Row("Owls", 1, "blue", 3, 0)))
     >>> print(understood(ReadResult(table)))
@@ -87,7 +88,9 @@ def understood(result: ReadResult, counted: str = "pins knocked down") -> str:
         lines.append(f"{_many(len(table.absent), 'result')} absent: {_absent(table)}")
     lines += [f"Also kept: {kept}." for kept in [_kept(table)] if kept]
     if result.notes:
-        lines += ["How it was read:", *(f"  - {note}" for note in result.notes)]
+        lines += ["How it was read:", *(f"  - {note}" for note in result.notes[:notes_most])]
+        more = len(result.notes[notes_most:]) if notes_most is not None else 0
+        lines += [f"  and {more} more, which mathgen read tells"] if more else []
     return "\n".join(lines)
 
 

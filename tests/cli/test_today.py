@@ -32,8 +32,39 @@ def folder(tmp_path_factory: pytest.TempPathFactory) -> Path:
     assert done.exit_code in (0, 4), done.output
     assert "6 groups" in done.output
     assert "grade 4: this table has problems for" in done.output
+    assert "no spaces between pins" in done.output
+    assert "pages 1-2 worksheet, 3-" in done.output
     assert len(done.output.splitlines()) <= 24  # one screen
     return out
+
+
+def test_a_table_with_many_guesses_still_leaves_all_on_one_screen(tmp_path: Path) -> None:
+    """Nothing that was guessed is lost: what has no room is counted, and read tells it."""
+    groups = ("Red", "Blue", "Gold", "Green", "White", "Black", "Purple", "Orange")  # each is noted, for it is called like a color
+    rows = [f"{group},{trial},{(at + trial) % 5},{(at * trial) % 4}" for at, group in enumerate(groups) for trial in (1, 2)]
+    table = "\n".join(["Pins knocked down", "Group,Trial,Red (4),Blue (3)", *rows])
+    told = CliRunner().invoke(main, ["read", "-"], input=table).output
+    done = CliRunner().invoke(main, ["today", "-", "--grade", "3", "--cards", "4", "--out", str(tmp_path)], input=table)
+    assert done.exit_code in (0, 4), done.output
+    assert f"and {told.count('  - ') - 7} more, which mathgen read tells" in done.output
+    assert len(done.output.splitlines()) <= 24
+
+
+def test_the_files_are_named_on_standard_output_and_nothing_else_is(tmp_path: Path) -> None:
+    done = CliRunner().invoke(main, ["today", SAMPLE, "--grades", "2,3", "--out", str(tmp_path)])
+    assert done.exit_code in (0, 4), done.output
+    assert [Path(line).name for line in done.stdout.splitlines()] == [
+        f"grade{grade}-{name}" for grade in (2, 3) for name in ("print.pdf", "pick.html")
+    ]
+    assert len(done.output.splitlines()) <= 24
+
+
+def test_the_print_file_has_a_bookmark_for_each_part_on_the_page_that_is_told(folder: Path) -> None:
+    reader = PdfReader(io.BytesIO((folder / "grade4-print.pdf").read_bytes()))
+    marks = [(mark.title, reader.get_destination_page_number(mark)) for mark in reader.outline]  # type: ignore[union-attr, arg-type]
+    assert [title for title, _ in marks] == ["worksheet", "cards", "answer key", "key of the cards"]
+    heads = ("Name", "1", "Answer key: Knocking down pins", "Answer key: Knocking down pins, cards")
+    assert all((reader.pages[page or 0].extract_text()).startswith(head) for (_, page), head in zip(marks, heads, strict=True))
 
 
 def test_all_files_are_there(folder: Path) -> None:
@@ -90,3 +121,12 @@ def test_what_is_said_to_be_served_is_in_the_bank_and_the_rest_is_not(grade: int
     in_bank = {problem.skill for problem in sample_problems("main") if problem.grade == grade}
     assert set(found.served) == in_bank
     assert not {skill for skill, _ in found.missing} & in_bank
+
+
+@pytest.mark.parametrize("paper", ["letter", "a4"])
+def test_the_cautions_are_not_alone_on_the_last_page_of_a_key(paper: str, tmp_path: Path) -> None:
+    done = CliRunner().invoke(main, ["today", SAMPLE, "--grades", "3,4", "--large-print", "--paper", paper, "--out", str(tmp_path)])
+    assert done.exit_code in (0, 4), done.output
+    for path in sorted(tmp_path.glob("*key.pdf")):
+        (page,) = [text for text in texts(path.read_bytes()) if "Before anything rolls" in text]
+        assert "What is " in page, path.name

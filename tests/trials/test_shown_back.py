@@ -28,6 +28,12 @@ def test_plain_words_name_groups_trials_colors_absences_and_every_guess() -> Non
     )
 
 
+def test_guesses_beyond_those_that_have_room_are_counted() -> None:
+    lines = understood(ReadResult(TABLE, ("A guess.", "Another.", "A third.")), notes_most=1).splitlines()
+    assert lines[-2:] == ["  - A guess.", "  and 2 more, which mathgen read tells"]
+    assert understood(ReadResult(TABLE, ("A guess.",)), notes_most=1).endswith("  - A guess.")
+
+
 def test_json_of_a_table() -> None:
     assert as_json(ReadResult(TABLE, ("A guess.",))) == {
         "rows": [

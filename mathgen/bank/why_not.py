@@ -1,0 +1,70 @@
+"""Why a table has no problem of some skill, in words for a teacher."""
+
+from __future__ import annotations
+
+from collections import Counter
+from dataclasses import replace
+
+from sympy import Rational
+
+from mathgen.bank.desk import Desk
+from mathgen.bank.draw import drafts, stream
+from mathgen.models.registry import ProblemModel
+from mathgen.trials.scope import Label
+
+NO_SPACES = "the table has no spaces between {items}"
+_NOTHING = "the table has no results that make such a problem"
+_LATER = "with its numbers that is for a later grade"
+_WORDS: dict[str, tuple[str, ...]] = {  # the limits of the gate, by what a teacher would see in the table
+    "its counts are too small": ("numbers too small", "factor", "set of one", "zero answer", "empty share"),
+    "its counts are too large": (
+        "numbers too big", "largest number", "largest answer", "product", "addend", "addends", "factors", "divisor", "tens and ones",
+    ),
+    "its sets are not of the sizes that the grade works with": (
+        "set size", "denominator", "common denominator", "same denominator", "different denominators", "nested denominators", "same whole",
+        "equal sets", "unequal sets", "number of sets", "sum of different wholes", "difference of different wholes", "whole set",
+    ),
+    "its decimals have too many places or too few": (
+        "decimal places", "decimal places in a step", "answer places", "repeating", "repeating block", "rounded answer", "rounding tie",
+    ),
+    "too much would have to be read or said": ("words", "cells to read", "graph", "graph categories", "operations"),
+    "its answers are not whole, or not parts, as the grade wants them": ("whole answer",),
+}  # fmt: skip
+_LOOKED_AT = 300  # choices of a model
+_OF_LIMIT = {limit: words for words, limits in _WORDS.items() for limit in limits}
+_TRIED = tuple(Rational(quarters, 4) for quarters in (8, 9, 12, 10, 16, 14, 6, 11))  # inches, as classes set them
+_VARIED = (8, 3, 2, 1)  # spaces in turn: many, or the same ones again and again
+
+
+def why_not(stops: Counter[str]) -> str:
+    """What mostly stood in the way; ``stops`` are the limits that drafts did not keep.
+
+    >>> why_not(Counter({"set size": 9, "words": 2})), why_not(Counter())
+    ('its sets are not of the sizes that the grade works with', 'the table has no results that make such a problem')
+    """
+    if not stops:
+        return _NOTHING
+    told = Counter[str]()
+    for limit, times in stops.items():
+        told[_OF_LIMIT.get(limit, _LATER)] += times
+    return told.most_common(1)[0][0]
+
+
+def wants_spaces(models: list[ProblemModel], desk: Desk, seed: int) -> bool:
+    """Whether models that have nothing for a table without spaces would have something if it had some."""
+    table = desk.table
+    if any(row.gap_inches is not None for row in table.rows):
+        return False
+    rolls = list(dict.fromkeys((row.group, row.trial) for row in table.rows))
+    in_turn = [{roll: _TRIED[at % varied] for at, roll in enumerate(rolls)} for varied in _VARIED]
+    fallen = Counter[tuple[str, Label]]()
+    for row in table.rows:
+        fallen[row.group, row.trial] += row.down
+    # Wider where more fell, for models that look for such a tie.
+    tied = {roll: 1 + Rational(fallen[roll], 4) for roll in rolls}
+    for spaces in (*in_turn, tied):
+        rows = tuple(replace(row, gap_inches=spaces[row.group, row.trial]) for row in table.rows)
+        view = Desk(replace(table, rows=rows), desk.scenario).view
+        if any(next(iter(drafts(model.space(view), stream(seed, "spaces", model.name), _LOOKED_AT)), None) for model in models):
+            return True
+    return False

@@ -1,0 +1,46 @@
+"""Why a table has no problem of a skill is told in words, for every limit of the gate."""
+
+from __future__ import annotations
+
+import re
+from collections import Counter
+from pathlib import Path
+
+import pytest
+
+from mathgen.bank.desk import Desk
+from mathgen.bank.served import served_skills
+from mathgen.bank.why_not import why_not
+from mathgen.grades.curriculum import load
+from mathgen.scenario.words import scenario
+from tests.audit.banks import sample
+
+LIMITS = sorted({name for path in Path("mathgen/gate").glob("*.py") for name in re.findall(r'Stop\("([^"]+)"', path.read_text())})
+
+
+@pytest.mark.parametrize("limit", LIMITS)
+def test_no_limit_is_told_by_the_name_that_only_the_program_knows(limit: str) -> None:
+    said = why_not(Counter([limit]))
+    assert said.split()[0] in ("the", "its", "with", "too")
+    assert said != limit
+
+
+def test_most_limits_have_words_of_their_own() -> None:
+    others = {limit for limit in LIMITS if why_not(Counter([limit])) == why_not(Counter(["no such limit"]))}
+    assert others == {"feature", "skill"}
+
+
+def test_the_reason_that_came_most_often_is_told() -> None:
+    assert why_not(Counter({"set size": 2, "denominator": 2, "numbers too big": 3})).startswith("its sets")
+
+
+def test_a_table_without_spaces_is_told_so_where_they_would_help() -> None:
+    missing = dict(served_skills(Desk(sample("main"), scenario("ramp")), load("ccss"), 4).missing)
+    assert missing["lengths compared"] == missing["line plot to make"] == "the table has no spaces between pins"
+    assert "spaces" not in missing["joined parts as a decimal"]
+
+
+def test_a_table_with_spaces_is_not_told_that_it_has_none() -> None:
+    for grade in (2, 4, 5, 8):
+        missing = served_skills(Desk(sample("spaces"), scenario("ramp")), load("ccss"), grade).missing
+        assert not any("spaces" in why for _, why in missing)
