@@ -84,11 +84,13 @@ def _median(numbers: list[Rational]) -> Rational:
 
 
 def _tally(tally: Tally, totals: Totals) -> Rational:
-    than = value(tally.than, totals)
-    lengths = [value(one, totals) for one in tally.series]
+    than, *to = (value(bound, totals) for bound in tally.bounds)
+    numbers = [value(one, totals) for one in tally.series]
     if tally.test == "=":
-        return Integer(lengths.count(than))
-    return Integer(sum(1 for one in lengths if (one > than if tally.test == ">" else one < than)))
+        return Integer(numbers.count(than))
+    if to:
+        return Integer(sum(1 for one in numbers if than <= one <= to[0]))
+    return Integer(sum(1 for one in numbers if (one > than if tally.test == ">" else one < than)))
 
 
 def _op(expr: Op, totals: Totals) -> Rational:

@@ -1,7 +1,8 @@
 """The expression language of asks.
 
     leaf   = Quantity(measure, scope) | Measured(column, group, trial) | Stated(number) | Unknown
-    expr   = leaf | Op(symbol, exprs) | Stat(name, series) | Ordered(series, place) | Deviation(series, place) | Tally(series, test, than)
+    expr   = leaf | Op(symbol, exprs) | Stat(name, series) | Ordered(series, place) | Deviation(series, place)
+           | Tally(series, test, than, to)
     Fact   = Equation(left, right)
     Goal   = Value(expr) | Ratio(first, second) | Choice(labels, exprs, most) | Truth(left, test, right)
            | QuotientRemainder(amount, size, want) | Listing(amount, symbol, whole)
@@ -91,11 +92,20 @@ class Deviation(NamedTuple):
 
 
 class Tally(NamedTuple):
-    """How many lengths of a list are equal to a length, greater or less: the crosses over a place of a line plot, or on one side."""
+    """How many lengths or counts of a list are equal to a number, greater or less: the marks over a place of a plot, or on one side.
 
-    series: tuple[Measured, ...]
-    test: Literal["=", ">", "<"]
+    "from" counts those from ``than`` to ``to``, both ends included: a bar of a histogram.
+    """
+
+    series: tuple[Measured | Quantity, ...]
+    test: Literal["=", ">", "<", "from"]
     than: Stated
+    to: Stated | None = None
+
+    @property
+    def bounds(self) -> tuple[Stated, ...]:
+        """The numbers that the list is held against."""
+        return (self.than,) if self.to is None else (self.than, self.to)
 
 
 Leaf = Quantity | Measured | Stated | Unknown

@@ -123,10 +123,12 @@ class Working:
         return total
 
     def _tally(self, tally: Tally) -> Number:
-        """Ticks off the lengths that count, one by one: 1 + 1 + 1 = 3."""
-        than = self.number(tally.than)
-        apart = [one.top * than.bottom - than.top * one.bottom for one in map(self.number, tally.series)]
-        found = sum(gap == 0 if tally.test == "=" else gap > 0 if tally.test == ">" else gap < 0 for gap in apart)
+        """Ticks off the lengths or counts that are meant, one by one: 1 + 1 + 1 = 3."""
+        numbers = list(map(self.number, tally.series))
+        apart, *over = [[one.top * than.bottom - than.top * one.bottom for one in numbers] for than in map(self.number, tally.bounds)]
+        found = sum(gap == 0 if tally.test == "=" else gap < 0 if tally.test == "<" else gap > 0 for gap in apart)
+        if over:
+            found = sum(gap >= 0 >= beyond for gap, beyond in zip(apart, over[0], strict=True))
         if tally not in self._printed and found > 1:
             self.line(" + ".join(["1"] * found), str(found))
         return _whole(found)

@@ -43,7 +43,7 @@ def to_be_read(draft: Draft, printed: dict[Expr, str]) -> tuple[Quantity, ...]:
         elif isinstance(expr, Stat):
             waiting[:0] = expr.series
         elif isinstance(expr, Tally):
-            waiting[:0] = (*expr.series, expr.than)
+            waiting[:0] = (*expr.series, *expr.bounds)
         elif isinstance(expr, Stated) and expr.meaning not in STRUCTURAL:
             raise ValueError(f"the words do not print {expr}: a fault of the wording file")
     return tuple(found)

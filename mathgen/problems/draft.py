@@ -54,5 +54,5 @@ def leaves_of(expr: Expr) -> tuple[Expr, ...]:
     if kind is Stat:
         return expr.series  # type: ignore[union-attr]
     if kind is Tally:
-        return (*expr.series, expr.than)  # type: ignore[union-attr]
+        return (*expr.series, *expr.bounds)  # type: ignore[union-attr]
     return (expr,)

@@ -34,13 +34,14 @@ class RawRows:
         return QQ(int(first.p), int(first.q))
 
     def tally(self, tally: Tally) -> int | None:
-        """How many lengths pass the test; None where one was not measured."""
+        """How many lengths or counts pass the test; None where one was not measured."""
         found, than = 0, QQ(tally.than.number, tally.than.bottom)
-        for measured in tally.series:
-            length = self.length(measured)
-            if length is None:
+        to = than if tally.to is None else QQ(tally.to.number, tally.to.bottom)
+        for one in tally.series:
+            number = self.number(one)
+            if number is None:
                 return None
-            found += {"=": length == than, ">": length > than, "<": length < than}[tally.test]
+            found += {"=": number == than, ">": number > than, "<": number < than, "from": than <= number <= to}[tally.test]
         return found
 
     def number(self, leaf: Quantity | Measured | Tally) -> Any:

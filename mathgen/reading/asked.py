@@ -35,6 +35,7 @@ Kind = Literal[
     "ratio table",
     "gap",
     "pictures",
+    "tally",
     "sets",
     "full sets",
     "fraction share",
@@ -83,7 +84,7 @@ def _stated(expr: Expr) -> list[Stated]:
     if isinstance(expr, Stated):
         return [expr]
     if isinstance(expr, Tally):
-        return [expr.than]
+        return list(expr.bounds)
     return [stated for part in expr.args for stated in _stated(part)] if isinstance(expr, Op) else []
 
 

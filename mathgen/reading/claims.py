@@ -23,6 +23,7 @@ from mathgen.reading.meaning import (
     Apart,
     ApartEach,
     Axes,
+    BarFrom,
     BonusPoints,
     BoxPlot,
     Choices,
@@ -65,6 +66,7 @@ from mathgen.reading.meaning import (
     PartOf,
     PickOne,
     PictureStandsFor,
+    PlotToMake,
     PointAt,
     Points,
     PointsEach,
@@ -106,6 +108,7 @@ from mathgen.reading.one_more import next_trial
 from mathgen.reading.one_whole import equal_fraction, part_of, the_fraction
 from mathgen.reading.pairs import in_boxes, in_pairs
 from mathgen.reading.plane import axes, point_at
+from mathgen.reading.plots import bar_from, plot_to_make
 from mathgen.reading.points import classes, one_set, same_points, same_racks
 from mathgen.reading.proportional import grid, growing, proportional
 from mathgen.reading.rates import same_ratio
@@ -480,6 +483,8 @@ _TAKE = {
     LineCloseBy: line_close_by,
     InFeet: in_feet,
     LinePlot: line_plot,
+    PlotToMake: plot_to_make,
+    BarFrom: bar_from,
     GraphToMake: graph_to_make,
     PictureStandsFor: picture_stands_for,
     MadeEqual: made_equal,

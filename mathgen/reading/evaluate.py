@@ -101,7 +101,7 @@ def quantities(expr: Expr) -> list[Quantity]:
     """Every quantity of the table in an expression."""
     if isinstance(expr, Quantity):
         return [expr]
-    if isinstance(expr, Stat | Ordered | Deviation):
+    if isinstance(expr, Stat | Ordered | Deviation | Tally):
         return [one for one in expr.series if isinstance(one, Quantity)]
     return [quantity for part in expr.args for quantity in quantities(part)] if isinstance(expr, Op) else []
 
@@ -119,7 +119,7 @@ def evaluate(expr: Expr, counts: Counts) -> Rational:
     if isinstance(expr, Stated):
         return Rational(expr.number, expr.bottom)
     if isinstance(expr, Tally):
-        return _tally([counts.length(one) for one in expr.series], expr)
+        return _tally([evaluate(one, counts) for one in expr.series], expr)
     if isinstance(expr, Deviation):
         raise NotRead("a question asks for no single distance from a mean")
     if isinstance(expr, Stat | Ordered):
@@ -141,10 +141,16 @@ def evaluate(expr: Expr, counts: Counts) -> Rational:
     return value
 
 
-def _tally(lengths: list[Rational], tally: Tally) -> Rational:
-    gaps = [int(length.p) * tally.than.bottom - tally.than.number * int(length.q) for length in lengths]
-    signs = [(gap > 0) - (gap < 0) for gap in gaps]
+def _tally(numbers: list[Rational], tally: Tally) -> Rational:
+    signs, *to = [[_side(number, bound) for number in numbers] for bound in tally.bounds]
+    if to:
+        return Integer(sum(1 for low, high in zip(signs, to[0], strict=True) if low >= 0 >= high))
     return Integer(signs.count({"=": 0, ">": 1, "<": -1}[tally.test]))
+
+
+def _side(number: Rational, bound: Stated) -> int:
+    gap = int(number.p) * bound.bottom - bound.number * int(number.q)
+    return (gap > 0) - (gap < 0)
 
 
 def _of_list(expr: Stat | Ordered, ordered: list[Rational]) -> Rational:

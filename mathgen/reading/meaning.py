@@ -529,6 +529,22 @@ class LinePlot(NamedTuple):
     """ "Make a line plot of the spaces." """
 
 
+class PlotToMake(NamedTuple):
+    """ "Draw a dot plot of these numbers": those told before, or counts of a measure."""
+
+    kind: Literal["dots", "histogram"]
+    np: Np = Np()
+    measure: Measure | None = None
+    by: Literal["", "groups", "trials"] = ""
+
+
+class BarFrom(NamedTuple):
+    """ "Draw a histogram with a bar from 5 to 9." """
+
+    low: Number
+    high: Number
+
+
 class GraphToMake(NamedTuple):
     """ "Draw a bar graph for Trial 1." """
 
@@ -626,7 +642,7 @@ Claim = (
     | LetterIs | PointsEach | BonusPoints | ScoreIs | StartingScores | OneLine | GoalScore | PartOf | NextGoal | TheFraction
     | EqualFraction | InPairs | PickOne | Choices | BoxPlot | Recorded | SameRatio | SameInTrials | ShareFraction | Proportional
     | Growing | Grid | Apart | Spaces | FootIs | InFeet | Axes | PointAt | ScatterPlot | LineCloseBy | ApartEach | LinePlot | MadeEqual
-    | GraphToMake | PictureStandsFor
+    | PlotToMake | BarFrom | GraphToMake | PictureStandsFor
     | OneMoreTrial | TrialCount | Some | TheseWere | TotalWas | AllTheOthers | Look | Against | Rounding
     | PartOf | NextGoal | TheFraction | EqualFraction
     | RuleIs | EquationIs | LetterIs | PointsEach | BonusPoints | ScoreIs

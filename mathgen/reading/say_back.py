@@ -23,6 +23,8 @@ def in_words(reading: Reading, table: TrialTable, scenario: Scenario) -> str:
     asked = reading.asked
     if asked.kind == "length":
         return "Work with the spaces between the pins that are told."
+    if asked.kind == "tally":
+        return "Count the numbers of the plot that are meant."
     if asked.kind in ("pairs", "recorded", "pictures"):
         return f"Multiply {' by '.join(str(one.number) for one in asked.stated())}."
     number = [number_of(quantity, table, scenario) for quantity in asked.subjects]

@@ -12,6 +12,7 @@ from mathgen.reading.evaluate import Counts, evaluate
 from mathgen.reading.meaning import (
     Against,
     Axes,
+    BarFrom,
     BoxPlot,
     Classes,
     Digits,
@@ -40,6 +41,7 @@ from mathgen.reading.meaning import (
     OneLine,
     OneMoreTrial,
     OtherRow,
+    PlotToMake,
     Points,
     PointsEach,
     Proportional,
@@ -169,6 +171,8 @@ class Told:
     line_plot: bool = False
     zero: ZeroIs | None = None
     results: list[Op] = field(default_factory=list)  # over or under the goal
+    plot: PlotToMake | None = None
+    bar: BarFrom | None = None
     graph: str = ""  # that is to be made: "bar" or "picture"
     picture: Number | None = None  # how many pins a picture stands for
     spaces: Number | None = None  # how many of them are put end to end

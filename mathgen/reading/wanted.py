@@ -575,6 +575,20 @@ class CrossesAbove(NamedTuple):
     number: Number
 
 
+class Dots(NamedTuple):
+    """How many dots stand above a number, or for greater or lesser numbers."""
+
+    test: Literal["=", ">", "<"]
+    number: Number
+
+
+class InBar(NamedTuple):
+    """How many numbers a bar of a histogram takes in: that of the question, or one told of before."""
+
+    low: Number | None = None
+    high: Number | None = None
+
+
 class PicturesFor(NamedTuple):
     """How many pictures of a picture graph stand for the pins of one color."""
 
@@ -715,6 +729,8 @@ Question = (
     | CrossesAbove
     | WidestGap
     | PicturesFor
+    | Dots
+    | InBar
     | EachEqual
     | ChangeFrom
     | StandsForResult

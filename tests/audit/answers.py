@@ -12,7 +12,7 @@ from sympy import Rational
 from tests.audit import choices, listings, published, remainders, truths
 from tests.audit.asked import asked_blank, asked_ratio, asked_shares, asked_statistic, asked_totals, listed
 from tests.audit.givens import ways
-from tests.audit.graphs import asked_of_graph
+from tests.audit.graphs import asked_of_graph, asked_of_plot
 from tests.audit.lengths import asked_length
 from tests.audit.points import asked_points
 from tests.audit.printed import UnreadableError, is_tie, places_of, rounded_half_up, value
@@ -142,7 +142,7 @@ def _display(line: dict[str, Any], shown: Rational, texts: Texts) -> Iterator[st
         return
     noun = words.item if value(answer["exact"]) == 1 else words.items
     question = texts.masked(sentences(line["text"])[-1])
-    other = re.match(r"how many (?:of these )?(crosses|spaces|feet|pictures)\b", question, re.IGNORECASE)
+    other = re.match(r"how many (?:of (?:the|these) )?(crosses|spaces|feet|pictures|numbers|dots(?! does))\b", question, re.IGNORECASE)
     if other:
         if rest != f" {other[1]}":
             yield f'display "{display}" should end in {other[1]}'
@@ -273,6 +273,9 @@ def _asked(line: dict[str, Any], exact: Rational, texts: Texts) -> Iterator[str]
     signed = asked_signed(line, texts)
     if signed not in (None, exact):
         yield f"the words ask for {signed}, the answer is {exact}"
+    plot = asked_of_plot(line, texts)
+    if plot not in (None, exact):
+        yield f"the words ask for {plot}, the answer is {exact}"
     graph = asked_of_graph(line, texts)
     if graph not in (None, exact):
         yield f"the words ask for {graph}, the answer is {exact}"

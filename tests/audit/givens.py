@@ -20,7 +20,7 @@ STATED = (
     "goal next time", "bottom number", "points for each", "points lost for each", "bonus points", "points in all",
     "goal in points", "kinds", "top number", "trials at this rate", "goal at this rate", "in another row",
     "classes", "spaces", "inches", "inches in a foot", "feet next time", "feet in all",
-    "start of the line", "pins for each inch", "inches wider", "pins for each picture",
+    "start of the line", "pins for each inch", "inches wider", "pins for each picture", "number on the line", "from", "to",
     "in each group", "in the sample", "digits", "in one more trial",
     "goal",
 )  # fmt: skip

@@ -1,4 +1,4 @@
-"""What a question about a graph to make asks for, read from its words alone and worked out from the raw rows."""
+"""What a question about a graph or plot to make asks for, read from its words alone and worked out from the raw rows."""
 
 from __future__ import annotations
 
@@ -7,6 +7,7 @@ from typing import Any
 
 from sympy import Rational
 
+from tests.audit.asked import listed
 from tests.audit.results import Reach
 from tests.audit.wording import Texts, sentences
 
@@ -36,3 +37,17 @@ def asked_of_graph(line: dict[str, Any], texts: Texts) -> Rational | None:
         return Rational(down(color), int(key[1]))
     one, other = colors
     return Rational(down(one) - down(other)) * (1 if "more" in question else -1)
+
+
+def asked_of_plot(line: dict[str, Any], texts: Texts) -> Rational | None:
+    """Dots above a number or beside it, or the numbers that a bar of a histogram takes in; None for any other question."""
+    question = sentences(line["text"])[-1]
+    dots = re.search(r"\bdots\b.* stand (above|for numbers greater than|for numbers less than) (\d+)\?", question)
+    if dots is not None:
+        place, numbers = int(dots[2]), listed(line, texts)
+        above, left = numbers.count(place), sum(1 for one in numbers if one < place)
+        return Rational({"above": above, "for numbers less than": left, "for numbers greater than": len(numbers) - above - left}[dots[1]])
+    bar = re.search(r"\bbar from (\d+) to (\d+)\b", line["text"])
+    if bar is None:
+        return None
+    return Rational(sum(1 for one in listed(line, texts) if one in range(int(bar[1]), int(bar[2]) + 1)))

@@ -501,7 +501,7 @@ SHOWS: dict[str, Callable[[Problem], bool]] = {
     "6.SP.A.2": lambda p: _compares(p) and _says(r"\b(median|least number to the greatest)\b.*\?")(p),
     "6.SP.B.5d": lambda p: _compares(p) and _says(r"the mean or the median\b.*\?")(p),
     "7.SP.B.4": lambda p: _compares(p) and _says(r"\b(median|least number to the greatest)\b.*\?")(p),
-    "6.SP.B.4": _says(r"\bbox plot\b"),
+    "6.SP.B.4": _says(r"\b(box plot|dot plot|one dot for each number|histogram)\b"),
     "6.SP.B.5a": lambda p: _whole(p) and _signs(p) == {"*"} and _says(r"\bhow many (results|rows of results|dots|counts)\b")(p),
     "7.NS.A.2d": lambda p: p["answer"]["demands"].startswith("decimal") and _exact(p).q != 1,
     "7.RP.A.3": lambda p: _says("percent")(p) and _says("increase|decrease|change|error|percent (more|fewer)|[Bb]y what percent")(p),

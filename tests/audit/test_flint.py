@@ -56,9 +56,10 @@ class Flint:
         if isinstance(expr, Stated):
             return fixed(fmpq(expr.number, expr.bottom))
         if isinstance(expr, Tally):
-            than = self.form(expr.than, None).constant
-            lengths = [self.form(one, None).constant for one in expr.series]
-            return fixed(fmpq(sum({"=": one == than, ">": one > than, "<": one < than}[expr.test] for one in lengths)))
+            than, to = (self.form(one, None).constant for one in (expr.bounds[0], expr.bounds[-1]))
+            numbers = [self.form(one, None).constant for one in expr.series]
+            tests = ({"=": one == than, ">": one > than, "<": one < than, "from": than <= one <= to}[expr.test] for one in numbers)
+            return fixed(fmpq(sum(tests)))
         if isinstance(expr, Stat):
             return fixed(statistic(expr.name, sorted(self.form(one, None).constant for one in expr.series)))
         assert isinstance(expr, Op)

@@ -19,9 +19,10 @@ from mathgen.sheets.figures.blank_graph import blank_graph
 from mathgen.sheets.figures.box_plot import FiveNumbers, box_plot, plot_to_complete
 from mathgen.sheets.figures.coordinate_grid import coordinate_grid
 from mathgen.sheets.figures.dot_plot import dot_plot, line_plot
+from mathgen.sheets.figures.dot_plot import plot_to_complete as dots_to_complete
 from mathgen.sheets.figures.double_number_line import double_number_line
 from mathgen.sheets.figures.fraction_bars import fraction_bars
-from mathgen.sheets.figures.histogram import histogram
+from mathgen.sheets.figures.histogram import histogram, histogram_to_complete
 from mathgen.sheets.figures.hundred_grid import hundred_grid
 from mathgen.sheets.figures.number_line import number_line
 from mathgen.sheets.figures.part_whole import part_whole
@@ -67,15 +68,19 @@ def displays() -> dict[str, FigureData]:
     bars = graph_data(graph, TABLE, words(4), 4)
     pictures = graph_data(graph, TABLE, {**words(4), "graph_kind": "picture"}, 4)
     title = "Pins knocked down"
+    dots = dot_plot(title, "Pins in a trial", [9, 6, 8, 9, 6, 9, 5])
+    bins = histogram(title, "Pins in a trial", "Number of trials", [1, 2, 4, 5, 6, 9, 9, 11], 0, 4)
     boxes = box_plot(title, "Pins in a trial", [("Owls", FIVE), ("Herons", FIVE._replace(least=Rational(1)))])
     return {
         "bar graph": bars,
         "bar graph to complete": blank_graph(bars),
         "picture graph": pictures,
         "picture graph to complete": blank_graph(pictures),
-        "dot plot": dot_plot(title, "Pins in a trial", [9, 6, 8, 9, 6, 9, 5]),
+        "dot plot": dots,
+        "dot plot to complete": dots_to_complete(dots),
         "line plot": line_plot("How far the ball rolled", "Feet", [Rational(3, 2), Rational(7, 4), Rational(3, 2), Rational(5, 2)]),
-        "histogram": histogram(title, "Pins in a trial", "Number of trials", [1, 2, 4, 5, 6, 9, 9, 11], 0, 4),
+        "histogram": bins,
+        "histogram to complete": histogram_to_complete(bins),
         "box plot": boxes,
         "box plot to complete": plot_to_complete(boxes),
         "scatter plot": scatter_plot("Two trials of each group", "Pins in Trial 1", "Pins in Trial 2", [(9, 6), (8, 9), (6, 9), (5, 5)]),

@@ -6,6 +6,7 @@ import io
 import itertools
 from functools import cache
 from pathlib import Path
+from typing import Any
 
 import pytest
 from pypdf import PdfReader
@@ -14,7 +15,7 @@ from mathgen.bank.plan import SheetPlan
 from mathgen.press.sheet_files import SheetFiles, sheet_files
 from mathgen.trials.options import ReadOptions
 from mathgen.trials.reading import read_table
-from tests.press.pdf_structure import lines
+from tests.press.pdf_structure import elements, lines
 
 MAIN = Path(__file__).parents[2] / "samples" / "main.csv"
 MM = 72 / 25.4
@@ -91,3 +92,15 @@ def test_pages_that_hold_one_problem_are_said() -> None:
             assert len(rooms(worksheet(2, large_print=True, pages=1, seed=seed))) <= 1
             return
     raise AssertionError("no sheet of one problem")
+
+
+@pytest.mark.parametrize("wish", [{}, {"layout": "save-paper"}, {"large_print": True}, {"choices": True}, {"paper": "a4"}], ids=str)
+@pytest.mark.parametrize("grade", [2, 3, 6])
+def test_a_figure_that_words_ask_for_is_printed_in_every_layout(grade: int, wish: dict[str, Any]) -> None:
+    """Graphs and plots to draw: as many frames to complete as problems, and a finished one for each in the key."""
+    skills = ("graph to make", "picture graph with a key", "dot plot to make", "histogram to make", "box plot")
+    files = made(grade, skills=skills[:1] if grade < 3 else skills[:2] if grade < 6 else skills[2:], count=3, **wish)
+    sheet, key = (PdfReader(io.BytesIO(files.contents[f"grade{grade}-{name}.pdf"])) for name in ("worksheet", "key"))
+    blank = [alt for name, alt in elements(sheet) if name == "/Figure" and "to complete. " in alt]
+    finished = [alt for name, alt in elements(key) if name == "/Figure" and " to complete. " not in alt]
+    assert len(blank) == len(finished) >= 2

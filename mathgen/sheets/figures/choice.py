@@ -15,9 +15,10 @@ from mathgen.sheets.figures.bar_model import bar_model
 from mathgen.sheets.figures.blank_graph import graph_to_make
 from mathgen.sheets.figures.box_plot import counts_boxed
 from mathgen.sheets.figures.coordinate_grid import points_plotted
-from mathgen.sheets.figures.dot_plot import spaces_plotted
+from mathgen.sheets.figures.dot_plot import counts_plotted, spaces_plotted
 from mathgen.sheets.figures.double_number_line import double_number_line
 from mathgen.sheets.figures.fraction_bars import fraction_bars
+from mathgen.sheets.figures.histogram import counts_in_bars
 from mathgen.sheets.figures.hundred_grid import hundred_grid
 from mathgen.sheets.figures.number_line import number_line
 from mathgen.sheets.figures.part_whole import part_whole
@@ -33,9 +34,11 @@ _MAKERS: dict[str, Callable[[Scene], Support | None]] = {
     "bar-model": bar_model,
     "box-plot": counts_boxed,
     "coordinate-grid": points_plotted,
+    "dot-plot": counts_plotted,
     "double-number-line": double_number_line,
     "fraction-bars": fraction_bars,
     "graph": graph_to_make,
+    "histogram": counts_in_bars,
     "hundred-grid": hundred_grid,
     "line-plot": spaces_plotted,
     "number-line": number_line,

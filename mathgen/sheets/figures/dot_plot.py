@@ -11,6 +11,7 @@ from sympy import Integer, Rational
 
 from mathgen.asks.expression import Measured, Stat, Tally, Value
 from mathgen.exact.forms import mixed
+from mathgen.sheets.figures.counts_listed import counts_listed
 from mathgen.sheets.figures.scene import FigureData, Scene, Support
 
 
@@ -76,4 +77,14 @@ def spaces_plotted(scene: Scene) -> Support | None:
     words = scene.words
     title = f"Space between {words['things']}, {words['trial_labels'][first.trial]}"
     finished = line_plot(title, "Inches", lengths)
+    return Support(plot_to_complete(finished), finished)
+
+
+def counts_plotted(scene: Scene) -> Support | None:
+    """The dot plot of the counts that a problem lists: to complete, and finished for the key."""
+    goal = scene.problem.ask.goal
+    counts = counts_listed(scene, goal.expr.series) if isinstance(goal, Value) and isinstance(goal.expr, Tally) else None
+    if counts is None:
+        return None
+    finished = dot_plot(counts.title, counts.axis, [int(number) for number in counts.numbers])
     return Support(plot_to_complete(finished), finished)
