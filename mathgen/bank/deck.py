@@ -77,8 +77,10 @@ class DeckMaker:
         self._failed: Counter[str] = Counter()
 
     def leave_out(self, problems: list[Problem]) -> None:
-        """Takes problems out, so that the next deck has others in their place."""
-        self._drop([self._by_problem[problem.id] for problem in problems])
+        """Takes problems out, so that the next deck has others in their place: with them all of their frames, which say as much."""
+        frames = {(one.model.name, one.words.frame) for one in (self._by_problem[problem.id] for problem in problems)}
+        lists = [some for pool in self._pools.values() for kept in (pool.own, pool.review) for some in kept.values()]
+        self._drop([one for some in lists for one in some if (one.model.name, one.words.frame) in frames])
 
     def make(self) -> ChosenDeck:
         """The deck.

@@ -7,6 +7,7 @@ from typing import Any, NamedTuple
 
 from mathgen.bank.deck import DeckMaker
 from mathgen.bank.deck_plan import ChosenDeck, DeckPlan
+from mathgen.errors import RequestFault
 from mathgen.grades.curriculum import load
 from mathgen.press.pdf import page_count, pdf_and_told, pdf_bytes
 from mathgen.press.signs import check_labels, said, unprintable, without
@@ -18,7 +19,7 @@ from mathgen.sheets.key_file import grades_in_name
 from mathgen.sheets.page_words import page_words, table_names
 from mathgen.trials.table import TrialTable
 
-_ROUNDS = 4  # how often cards that have no room are chosen anew
+_ROUNDS = 8  # how often cards that have no room are chosen anew
 
 
 class CardFiles(NamedTuple):
@@ -71,19 +72,30 @@ def card_files(table: TrialTable, plan: DeckPlan, look: CardLook, scenario_name:
 def _fitting(
     table: TrialTable, plan: DeckPlan, look: CardLook, scenario_name: str, words: dict[str, Any], signs: tuple[str, ...]
 ) -> _Pack:
-    """The deck on cards as small as was asked for; where most words have no room on them, on larger ones."""
+    """The deck on cards as small as was asked for; where most words have no room on them, on larger ones.
+
+    Raises:
+        RequestFault: as ``DeckMaker``; or even the largest cards have no room.
+    """
+    whole = maker = DeckMaker(table, plan, scenario_name)
     for per_page in (one for one in PER_PAGE if one <= look.per_page):
-        maker, tried = DeckMaker(table, plan, scenario_name), look._replace(per_page=per_page)
-        last = per_page == PER_PAGE[-1]
+        tried = look._replace(per_page=per_page)
         for _ in range(_ROUNDS):
             deck = maker.make()
             pack, misfit = _printed(deck, table, tried, words, signs)
-            if not misfit or last:
+            if not misfit:
                 return pack
             if 2 * len(misfit) > len(deck.cards):
                 break
+            if maker is whole:
+                maker = DeckMaker(table, plan, scenario_name)
+                maker.make()
             maker.leave_out([deck.cards[number - 1].problem for number in misfit])
-    raise AssertionError("the largest cards are taken as they are")
+        maker = whole  # larger cards may have room for what was left out
+    raise RequestFault(
+        "The words of most problems have no room on cards, even two to a page. Shorten the names in the table"
+        + (", or leave out --large-print." if look.large_print else ".")
+    )
 
 
 def _printed(
