@@ -77,21 +77,19 @@ def _fitting(
     Raises:
         RequestFault: as ``DeckMaker``; or even the largest cards have no room.
     """
-    whole = maker = DeckMaker(table, plan, scenario_name)
+    maker, left_out = DeckMaker(table, plan, scenario_name), False
     for per_page in (one for one in PER_PAGE if one <= look.per_page):
-        tried = look._replace(per_page=per_page)
+        if left_out:  # larger cards may have room for it
+            maker, left_out = DeckMaker(table, plan, scenario_name), False
         for _ in range(_ROUNDS):
             deck = maker.make()
-            pack, misfit = _printed(deck, table, tried, words, signs)
+            pack, misfit = _printed(deck, table, look._replace(per_page=per_page), words, signs)
             if not misfit:
                 return pack
             if 2 * len(misfit) > len(deck.cards):
                 break
-            if maker is whole:
-                maker = DeckMaker(table, plan, scenario_name)
-                maker.make()
             maker.leave_out([deck.cards[number - 1].problem for number in misfit])
-        maker = whole  # larger cards may have room for what was left out
+            left_out = True
     raise RequestFault(
         "The words of most problems have no room on cards, even two to a page. Shorten the names in the table"
         + (", or leave out --large-print." if look.large_print else ".")
