@@ -30,6 +30,7 @@ from mathgen.trials.table import TrialTable
 
 APART = 8  # cards with the same answer are at least so many numbers apart, and so on different pages
 _SHUFFLES = 200
+_TIRED = 3  # times that problems of a model are left out before all of them are
 
 
 def make_deck(table: TrialTable, plan: DeckPlan, scenario_name: str = "ramp") -> ChosenDeck:
@@ -75,12 +76,18 @@ class DeckMaker:
         self._made: dict[int, tuple[Candidate, Problem]] = {}  # by the candidate's id; holding it keeps the id its own
         self._by_problem: dict[str, Candidate] = {}
         self._failed: Counter[str] = Counter()
+        self._left_out: Counter[str] = Counter()  # how often some problem of a model was left out
 
     def leave_out(self, problems: list[Problem]) -> None:
-        """Takes problems out, so that the next deck has others in their place: with them all of their frames, which say as much."""
-        frames = {(one.model.name, one.words.frame) for one in (self._by_problem[problem.id] for problem in problems)}
+        """Takes problems out, so that the next deck has others in their place: with them all of their frames, which say as much, and
+        in the end their model, all of whose frames may say too much.
+        """
+        out = [self._by_problem[problem.id] for problem in problems]
+        self._left_out.update({one.model.name for one in out})
+        frames = {(one.model.name, one.words.frame) for one in out}
         lists = [some for pool in self._pools.values() for kept in (pool.own, pool.review) for some in kept.values()]
-        self._drop([one for some in lists for one in some if (one.model.name, one.words.frame) in frames])
+        every = [one for some in lists for one in some]
+        self._drop([one for one in every if (one.model.name, one.words.frame) in frames or self._left_out[one.model.name] >= _TIRED])
 
     def make(self) -> ChosenDeck:
         """The deck.

@@ -19,7 +19,7 @@ from mathgen.sheets.key_file import grades_in_name
 from mathgen.sheets.page_words import page_words, table_names
 from mathgen.trials.table import TrialTable
 
-_ROUNDS = 8  # how often cards that have no room are chosen anew
+_ROUNDS = 12  # how often cards that have no room are chosen anew
 
 
 class CardFiles(NamedTuple):

@@ -86,6 +86,7 @@ def cards_data(
             "graph": None if away or card.graph is None else graph_data(card.graph, table, words, problem.grade, look.large_print),
             "elsewhere": _where(card) if away else "",
             "figure": None if figure is None else figure.blank,
+            "figure_read": figure is not None and figure.asked == "read",  # what pupils are to draw, they draw on their own paper
             "check": parts(checks.get(card.number, "")),
             "answer": parts(problem.answer.display, own),
         }

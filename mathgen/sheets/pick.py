@@ -41,6 +41,8 @@ def pick_data(deck: ChosenDeck, table: TrialTable, words: dict[str, Any]) -> dic
     def one(card: Card) -> dict[str, Any]:
         problem = card.problem
         figure = support(Scene(problem, table, totals, words), problem.grade)
+        read = figure is not None and figure.asked == "read"  # then it stands with the words, and is no hint
+        graph = None if card.graph is None else graph_data(card.graph, table, words, problem.grade)
         own = names if problem.answer.kind == "name" else ()
         text = running_parts(problem.text, stress_not=True, names=names)
         results = results_table(table, (problem,), words)
@@ -50,13 +52,13 @@ def pick_data(deck: ChosenDeck, table: TrialTable, words: dict[str, Any]) -> dic
             "say": said(text),
             "table": results,
             "notes": table_notes(results),
-            "graph": None if card.graph is None else graph_data(card.graph, table, words, problem.grade),
+            "graph": figure.blank if figure is not None and read else graph,
             "place": {**answer_line(problem.answer, words), "choices": choices(problem, table, words)},
             "expected": expected(problem.answer, words),
             "demand": str(problem.answer.demand),
             "form": in_words(problem.answer.demand),
             "slips": [{"value": slip.value, "line": slip.line} for slip in problem.slips],
-            "figure": None if figure is None else figure.blank,
+            "figure": None if figure is None or read else figure.blank,
             "worked": None if figure is None else figure.worked,
             "hint": hint(problem),
             "steps": [working(line) for line in worked_lines(problem)],

@@ -381,3 +381,19 @@ def test_cards_for_which_the_words_are_too_long_are_printed_larger_and_that_is_s
     assert kept["look"]["per_page"] == 4
     assert any(change.startswith("8 cards to a page were wanted; 4 are here") for change in files.changes)
     assert kept["changes"] == list(files.changes)
+
+
+@pytest.mark.parametrize("per_page", [4, 8])
+def test_a_figure_that_the_words_ask_pupils_to_read_is_on_its_card(per_page: int) -> None:
+    """A scatter plot; a kind that has no room for it on small cards is left out of them."""
+    table = read_table(str(ROOT / "samples" / "spaces.csv"), ReadOptions()).table
+    files = card_files(table, DeckPlan((8,), 24), CardLook(per_page), "ramp")
+    found = Pack(files, pages(named(files, "-cards.pdf")), json.loads(named(files, "-cards-key.json")))
+    places = [(page, cell) for page in (found.pages[at] for at in found.fronts) for cell in cells(page)]
+    to_read = [card["number"] for card in found.kept["pages"]["cards"]["cards"] if card["figure_read"]]
+    assert to_read or found.per_page > 4
+    for number in to_read:
+        page, cell = places[number - 1]
+        drawn = around(mark.box for mark in marks_on(page, cell) if not mark.words)
+        assert drawn.wide > 40
+        assert drawn.tall > 25

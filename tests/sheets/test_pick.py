@@ -76,3 +76,13 @@ def test_every_card_has_a_hint_in_words_and_of_a_single_step_it_is_not_the_step(
         assert all(card["hint"])
         begins = card["hint"][0][0]["text"] == "Start with "
         assert begins == (len(card["steps"]) > 1), problem.text
+
+
+def test_a_figure_that_the_words_ask_pupils_to_read_stands_with_them_and_is_no_hint() -> None:
+    deck, data = made("spaces", 8)
+    cards = {problem.skill: card for problem, card in zip(deck.problems, data["cards"], strict=True)}
+    read = [card for skill, card in cards.items() if skill in ("prediction by a line", "result and line compared", "slope in context")]
+    assert read
+    for card in read:
+        assert card["graph"]["kind"] == "scatter-plot"
+        assert card["figure"] is None
