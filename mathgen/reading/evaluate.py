@@ -75,7 +75,6 @@ class Counts:
             found = self._totals[key] = set_up if measure == "set_up" else down if measure == "down" else set_up - down
         return found
 
-
     def length(self, measured: Measured) -> Rational:
         """The space between pins in one trial of a group.
 

@@ -40,6 +40,10 @@ def _sets(thing: Counted, measure: Measure, who: Labels = None) -> SetsInAll:
     return SetsInAll(measured(measure, "down", "standing"), what(thing.colors, who), thing.number)
 
 
+def _share(thing: Counted) -> FractionShare:
+    return FractionShare(what(thing.colors), thing.number)
+
+
 RULES: tuple[Rule, ...] = (
     rule("passive", "the? <sort_things> (was|were) NUM <outcome_of>", _of_outcome),
     # two parts held side by side
@@ -64,7 +68,12 @@ RULES: tuple[Rule, ...] = (
         lambda thing, who, m: SetsDown(measured(m, "down", "standing"), what(thing.colors, who), thing.number, ANY),
     ),
     # its equal shares
-    rule("fact", "suppose each of the WHOLE trials had an equal share", lambda n: (ShareFraction(n),)),
+    rule("fact", "suppose the number <that_outcome> was the same in each of the WHOLE trials", lambda _, n: (ShareFraction(n),)),
     rule("fact", "share this fraction equally among the WHOLE trials", lambda n: (ShareFraction(n),)),
-    rule("ask", "what fraction of the <counted> is the share of one trial", lambda thing: FractionShare(what(thing.colors), thing.number)),
+    rule(
+        "ask", "what fraction of the <counted> would that be for one trial", lambda thing: FractionShare(what(thing.colors), thing.number)
+    ),
+    rule(
+        "ask", "what fraction of the <counted> is one of these equal shares", lambda thing: FractionShare(what(thing.colors), thing.number)
+    ),
 )

@@ -335,9 +335,10 @@ class Drawn(NamedTuple):
 
 
 class UniformModel(NamedTuple):
-    """ "In a model, each of 3 kinds is equally likely." """
+    """ "In a model, each pin knocked down is equally likely to be any of 3 kinds." """
 
     number: Number
+    measure: Measure
 
 
 class Digits(NamedTuple):
@@ -483,7 +484,7 @@ class SameInTrials(NamedTuple):
 
 
 class ShareFraction(NamedTuple):
-    """ "Suppose each of the 2 trials had an equal share": of the fraction told last."""
+    """ "Suppose the number knocked down was the same in each of the 2 trials": an equal share of the fraction told last."""
 
     number: Number
 

@@ -47,6 +47,10 @@ def _part(number: Number, known: Known, colors: Labels, measure: Measure | None 
     return (PartOf(measure, known.np, number, colors, known.number, known.counted),)
 
 
+def _part_set_up(number: Number, known: Known, colors: Labels, measure: Measure) -> Claims:
+    return (PartOf(measured(measure, "down", "standing"), known.np, number, colors, known.number, known.counted),)
+
+
 def _again(number: Number, colors: Labels, measure: Measure | None = None) -> Claims:
     return (PartOf(measure, Np(), number, colors, None, None, True),)
 
@@ -101,6 +105,11 @@ TOLD: tuple[Rule, ...] = (
     rule("passive", "<outcome_of> , NUM (was|were) <sorts>", lambda k, n, c: _part(n, k, c)),
     rule("passive", "NUM <outcome_of> (was|were) <sorts>", _part),
     rule("passive", "the? <sort_things> <that_outcome> (was|were) NUM <set> <tail>?", lambda c, m, n, k, tail: _part(n, k, c, m, tail)),
+    rule(
+        "fact",
+        "the? <sort_things> <that_outcome> (was|were) NUM <known> <who> SET <when>",
+        lambda c, m, n, known, who, set_up, when: _part_set_up(n, known._replace(counted=set_up, who=who, when=when), c, m),
+    ),
     rule("fact", "NUM (was|were) <sort_things> <that_outcome>", _again),
     rule("fact", "NUM (was|were) <sorts>", _again),
     rule("fact", "<in_all> , <clause>", lambda _, claims: claims),

@@ -2,16 +2,23 @@
 
 from __future__ import annotations
 
-from mathgen.reading.chart import Rule, rule
+from mathgen.reading.chart import Clash, Rule, rule
 from mathgen.reading.facts import Claims
-from mathgen.reading.meaning import Digits, Drawn, Mark, Sample, Series, UniformModel
+from mathgen.reading.meaning import Digits, Drawn, Labels, Mark, Sample, UniformModel
 from mathgen.reading.noun_phrases import always, measured, what
 from mathgen.reading.tokens import Number
 from mathgen.reading.wanted import AllGroups, LikelierThan, MeanGap, StandFor, ThanModel
+from mathgen.trials.scope import Measure
 
 
 def _sample(size: Number, groups: Number) -> Claims:
     return (Sample(size, groups),)
+
+
+def _model(colors: Labels, measure: Measure, kinds: Number) -> Claims:
+    if colors != Mark("bare"):
+        raise Clash
+    return (UniformModel(kinds, measured(measure, "down", "standing")),)
 
 
 RULES: tuple[Rule, ...] = (
@@ -34,24 +41,28 @@ RULES: tuple[Rule, ...] = (
     ),
     rule(
         "fact",
-        "all the groups <past> <numbers> <things> <when>",
-        lambda m, numbers, c, when: (Series(m, what(c, Mark("all"), when), numbers),),
+        "the WHOLE groups are a population , and <groups> were drawn at random as a sample",
+        lambda number, groups: (Drawn(groups, number),),
     ),
     rule("more_or_less", "greater", always(True)),
     rule("more_or_less", "less", always(False)),
     rule("ask", "how much <more_or_less> is the mean of the sample than the mean of the population", MeanGap),
     rule("ask", "by how much is the mean of the sample <more_or_less> than the mean of the population", MeanGap),
     # a model in which all kinds are equally likely
-    rule("fact", "in a model , each of WHOLE kinds is equally likely", lambda number: (UniformModel(number),)),
-    rule("fact", "a model has WHOLE equally likely kinds of ITEM", lambda number, _: (UniformModel(number),)),
-    rule("ask", "how many <sign> <things> <fell> than the model predicts", lambda sign, c, m: ThanModel(m, c, sign)),
+    rule("fact", "in a model , each <thing> <that_outcome> is equally likely to be any of WHOLE kinds", _model),
+    rule("fact", "a model has WHOLE kinds of ITEM , each as likely to <be_done> as the others", lambda n, _, m: _model(Mark("bare"), m, n)),
+    rule(
+        "ask",
+        "how many <sign> <things> <fell> than the model predicts for these <things>",
+        lambda sign, c, m, whole: ThanModel(m, c, sign, whole),
+    ),
     # simulations
-    rule("fact", "a simulation uses WHOLE random digits , each as likely as the others", lambda number: (Digits(number),)),
+    rule("fact", "a simulation draws one of WHOLE digits at random for each ITEM", lambda number, _: (Digits(number),)),
     rule("fact", "in a simulation , one of WHOLE digits comes up at random for each ITEM", lambda number, _: (Digits(number),)),
     rule(
         "stand_for",
-        "how many of the digits should stand for (a|an) <thing> <that_outcome>",
-        lambda c, m: StandFor(measured(m, "down", "standing"), what(c)),
+        "how many of the WHOLE digits should stand for (a|an) <thing> <that_outcome>",
+        lambda number, c, m: StandFor(measured(m, "down", "standing"), what(c), number),
     ),
     rule("ask", "<stand_for>", lambda question: question),
     rule("ask", "<going_by> , <stand_for>", lambda _, question: question),

@@ -58,8 +58,8 @@ def digits(told: Told, claim: Digits) -> None:
 
 
 def stand_for(question: StandFor, told: Told, _: Scenario) -> Asked:
-    if told.digits is None:
-        raise NotRead("no simulation is told of")
+    if told.digits is None or told.digits.number.value != question.digits.value:
+        raise NotRead("no simulation is told of, or one of another number of digits")
     scope = told.scope(question.np)
     part, whole = Quantity(question.measure, scope), Quantity("set_up", scope)
     goal = Op("*", (Op("/", (part, whole)), Stated(int(told.digits.number.value), "digits")))
@@ -127,6 +127,8 @@ def uniform_model(told: Told, claim: UniformModel) -> None:
 def than_model(question: ThanModel, told: Told, _: Scenario) -> Asked:
     if told.uniform is None or not isinstance(question.color, tuple):
         raise NotRead("no model is told of, or it is not said which kind is meant")
+    if told.uniform.measure != question.measure or question.whole != Mark("bare"):
+        raise NotRead("the model is of other things than those asked about")
     whole = told.quantity(question.measure, Np(None, None, Mark("all")))
     part = told.quantity(question.measure, Np(None, None, question.color))
     model = Op("/", (whole, Stated(len(told.mentions.every("colors")), "kinds")))

@@ -115,7 +115,7 @@ TOLD: tuple[Rule, ...] = (
     # one line
     rule(
         "fact",
-        "a score is a start value plus the same number of points for each <thing> <that_outcome>",
+        "each score is the same start value plus the same number of points for each <thing> <that_outcome>",
         lambda c, m: (OneLine(measured(m, "down", "standing"), what(c)),),
     ),
     rule("fact", "a line shows the score for each number of <things> <that_outcome>", lambda c, m: (OneLine(m, what(c)),)),
@@ -123,6 +123,9 @@ TOLD: tuple[Rule, ...] = (
     rule("fact", "<when> , <who> <outcome> <counted> for a score of WHOLE", lambda t, w, m, c, n: at(t, _for_a_score(w, m, c, n))),
     rule("point", "(() WHOLE , WHOLE ()) for <who>", _point),
     rule("fact", "<when> , the line goes through <point> and <point>", lambda when, one, other: at(when, (*one, *other))),
+    rule("its_point", "the point for <who> was (() WHOLE , WHOLE ())", lambda who, n, score: _point(n, score, who)),
+    rule("fact", "<when> , <its_point> , and <its_point>", lambda when, one, other: at(when, (*one, *other))),
+    rule("fact", "both points are on the line", always(())),
     rule(
         "fact",
         "the score of <who> was WHOLE , and the score of <who> was WHOLE",

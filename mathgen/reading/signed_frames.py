@@ -79,10 +79,7 @@ RULES: tuple[Rule, ...] = (
     rule("fact", "<all_results> <when>", lambda claims, when: at(when, claims)),
     rule("fact", "<when> , <all_results>", at),
     # questions
-    *(
-        rule("ask", f"{what_number} tells the change from TRIALS to TRIALS", ChangeFrom)
-        for what_number in (NUMBER, "what number")
-    ),
+    *(rule("ask", f"{what_number} tells the change from TRIALS to TRIALS", ChangeFrom) for what_number in (NUMBER, "what number")),
     *(
         rule(
             "ask",

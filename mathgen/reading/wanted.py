@@ -343,10 +343,11 @@ class AllGroups(NamedTuple):
 
 
 class StandFor(NamedTuple):
-    """ "How many of the digits should stand for a pin knocked down?" """
+    """ "How many of the 10 digits should stand for a pin knocked down?" """
 
     measure: Measure
     np: Np
+    digits: Number
 
 
 class LikelierThan(NamedTuple):
@@ -370,11 +371,12 @@ class MeanGap(NamedTuple):
 
 
 class ThanModel(NamedTuple):
-    """ "How many more red pins were knocked down than the model predicts?" """
+    """ "How many more red pins were knocked down than the model predicts for these pins?" """
 
     measure: Measure
     color: Labels
     sign: int
+    whole: Labels
 
 
 class WhichList(NamedTuple):
@@ -493,7 +495,7 @@ class SetsDown(NamedTuple):
 
 
 class FractionShare(NamedTuple):
-    """ "What fraction of the 24 pins is the share of one trial?" """
+    """ "What fraction of the 24 pins would that be for one trial?" """
 
     np: Np
     whole: Number

@@ -321,7 +321,8 @@ def _digits_divided(line: Problem) -> tuple[int, int] | None:
 
 def _against_model(line: Problem) -> bool:
     """How far a count is from an equal share of all, which a model of equally likely kinds predicts."""
-    return {"/", "-"} <= _signs(line) <= {"/", "-", "+"} and _says(r"equally likely")(line) and _says(r"than the model predicts\?")(line)
+    told = _says(r"equally likely|each as likely")(line) and _says(r"than the model predicts")(line)
+    return told and {"/", "-"} <= _signs(line) <= {"/", "-", "+"}
 
 
 def _cell_left(line: Problem) -> bool:
@@ -525,7 +526,7 @@ SHOWS: dict[str, Callable[[Problem], bool]] = {
     "7.SP.C.7b": lambda p: _against_model(p) or (_probability(p) and _says(r"\bnext\b")(p) and _says("results")(p)),
     "7.SP.C.8b": lambda p: _whole(p) and "*" in _signs(p) <= {"*", "-"} and _says(r"\bpairs of\b.*\?")(p),
     "7.SP.A.2": lambda p: _says(r"\bsample\b.*\babout how many\b|\bAbout how many .* sample\?")(p) and _signs(p) == {"+", "/", "*"},
-    "7.SP.C.8c": lambda p: _says(r"simulation")(p) and _says(r"how many of the digits.*\?")(p) and _part_of(p, percent=False),
+    "7.SP.C.8c": lambda p: _says(r"simulation")(p) and _says(r"how many of the \d+ digits.*\?")(p) and _part_of(p, percent=False),
     "7.SP.C.6": lambda p: (
         (_probability(p) and _says("results")(p)) or (_says("about")(p) and _says("expect|predict")(p) and _part_of(p, percent=False))
     ),

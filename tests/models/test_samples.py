@@ -18,6 +18,8 @@ EVERYBODY = tuple(quantity("down", name, (1,), "red") for name in NAMES)
 TWICE = table({"red": 10}, {("Owls", 1): (6,), ("Owls", 2): (8,)})
 SET_UP, DOWN = quantity("set_up", "Owls", None, "red"), quantity("down", "Owls", None, "red")
 
+SOURCES = frozenset({"words", "table"})
+
 ROWS = {
     # model: (table, ask, answer, relation, steps, slips), each worked by hand
     "sample_estimate": (
@@ -66,7 +68,7 @@ ROWS = {
 @pytest.mark.parametrize("row", ROWS)
 def test_each_model_by_hand(row: str) -> None:
     results, ask, *expected = ROWS[row]
-    one = problem(row, results, 7, ask)
+    one = problem(row, results, 7, ask, SOURCES)
     assert proved(one)
     assert worked(one) == tuple(expected)
 
