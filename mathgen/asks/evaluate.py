@@ -5,6 +5,8 @@ This is where a key comes from. The proof may not import it: it has to arrive at
 
 from __future__ import annotations
 
+from math import gcd, lcm
+
 from sympy import Integer, Rational
 
 from mathgen.asks.expression import (
@@ -100,6 +102,8 @@ def _op(expr: Op, totals: Totals) -> Rational:
         return abs(result) if symbol == "abs" else -result
     for arg in expr.args[1:]:
         other = value(arg, totals)
+        if symbol in ("gcf", "lcm"):
+            return Integer((gcd if symbol == "gcf" else lcm)(int(result), int(other)))
         if symbol == "+":
             result = result + other
         elif symbol == "-":

@@ -58,9 +58,12 @@ class Unknown(NamedTuple):
 
 
 class Op(NamedTuple):
-    """Arithmetic on two or more expressions, left to right; of one: its absolute value, or its opposite."""
+    """Arithmetic on two or more expressions, left to right; of one: its absolute value, or its opposite.
 
-    symbol: Literal["+", "-", "*", "/", "abs", "opposite"]
+    ``gcf`` and ``lcm`` are the greatest common factor and the least common multiple of two whole numbers.
+    """
+
+    symbol: Literal["+", "-", "*", "/", "abs", "opposite", "gcf", "lcm"]
     args: tuple[Expr, ...]
 
 
@@ -205,6 +208,22 @@ class Listing(NamedTuple):
 
 
 Goal = Value | Ratio | Choice | Truth | QuotientRemainder | Listing
+
+
+def parts_to_share(goal: Goal) -> tuple[str, tuple[Expr, ...]]:
+    """What two goals must have in common beside their values, where those are often equal by luck, and of what kind they are.
+
+    Of a statement that is both its sides, of groups the amount and the size, of a common factor both numbers; else "" and nothing.
+    """
+    if isinstance(goal, Truth):
+        return goal.test, goal.exprs
+    if isinstance(goal, QuotientRemainder):
+        return goal.want, goal.exprs
+    if isinstance(goal, Listing):
+        return f"list by {goal.symbol}", goal.exprs
+    if isinstance(goal, Value) and isinstance(goal.expr, Op) and goal.expr.symbol in ("gcf", "lcm"):
+        return goal.expr.symbol, goal.expr.args
+    return "", ()
 
 
 class Ask(NamedTuple):

@@ -178,6 +178,9 @@ def _text(expr: Expr, count: Callable[[Any], Any], outer: int) -> str:
     if expr.symbol in ("abs", "opposite"):
         inside = _text(expr.args[0], count, 0)
         return f"Abs({inside})" if expr.symbol == "abs" else f"-({inside})"
+    if expr.symbol in ("gcf", "lcm"):
+        one, other = (_text(arg, count, 0) for arg in expr.args)
+        return f"{'gcd' if expr.symbol == 'gcf' else 'lcm'}({one}, {other})"
     binds = _BINDS[expr.symbol]
     first = _text(expr.args[0], count, binds)
     # What follows a minus or a division sign is bracketed even where it binds alike: 12 - (3 + 4).

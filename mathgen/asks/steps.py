@@ -30,6 +30,8 @@ from mathgen.asks.expression import (
 )
 from mathgen.asks.relation import relation
 from mathgen.exact.demand import Demand
+from mathgen.exact.forms import decimal, period
+from mathgen.exact.parse import written
 from mathgen.trials.scope import Measure
 from mathgen.trials.table import Row, TrialTable
 
@@ -263,6 +265,8 @@ class Working:
             return self._rate(expr, self._printed[expr])
         if symbol in ("abs", "opposite"):
             return self._turned(symbol, self.number(expr.args[0]))
+        if symbol in ("gcf", "lcm"):
+            return self._common(symbol, *map(self.number, expr.args))
         if symbol == "/":
             return self._quotient(self.number(expr.args[0]), self.number(expr.args[1]))
         numbers = [self.number(arg) for arg in expr.args]
@@ -278,6 +282,16 @@ class Working:
         else:
             result = _over(-number.top, number.bottom)
             self.line(f"-({number.text})", result.text)
+        return result
+
+    def _common(self, symbol: str, one: Number, other: Number) -> Number:
+        """What two whole numbers share: ``24 / 2 = 12``, ``36 / 3 = 12``; or what both lead to: ``4 * 3 = 12``, ``6 * 2 = 12``."""
+        shared = gcd(one.top, other.top)
+        result = _whole(shared if symbol == "gcf" else lcm(one.top, other.top))
+        left, right = one.top // shared, other.top // shared
+        sign, pair = ("/", (left, right)) if symbol == "gcf" else ("*", (right, left))
+        for number, by in zip((one, other), pair, strict=True):
+            self.line(f"{number.text} {sign} {by}", result.text)
         return result
 
     def _sum_or_difference(self, symbol: str, numbers: list[Number]) -> Number:
@@ -314,7 +328,9 @@ class Working:
         return fraction
 
     def _rate(self, expr: Op, text: str) -> Number:
-        """A rate that the words print: 75% becomes the fraction 75/100, a decimal stays as it is."""
+        """A rate that the words print: 75% becomes the fraction 75/100, a decimal stays as it is, one that repeats becomes a fraction."""
+        if text.endswith("..."):
+            return self._from_repeating(text)
         if "." in text and not text.endswith("%"):
             whole, _, decimals = text.partition(".")
             return Number(int(whole + decimals), 10 ** len(decimals), text)
@@ -325,6 +341,20 @@ class Working:
         rate = _over(int(whole + decimals), 100 * 10 ** len(decimals))
         self.line(text, rate.text)
         return rate
+
+    def _from_repeating(self, text: str) -> Number:
+        """0.41666...: 1000 times less 100 times leaves no repeating digits, and is 900 times the number."""
+        exact = written(text).value
+        before, length = period(int(exact.q))
+        high, low = 10 ** (before + length), 10**before
+        more, less = decimal(high * exact), decimal(low * exact)
+        self.line(f"{high} * {text}", more)
+        if low > 1:
+            self.line(f"{low} * {text}", less)
+        whole, times = int(high * exact - low * exact), high - low
+        self.line(f"{more} - {less}", str(whole))
+        self.line(f"{high} - {low}", str(times))
+        return self._quotient(_whole(whole), _whole(times))
 
     def _product(self, numbers: list[Number]) -> Number:
         top, bottom = 1, 1
@@ -370,7 +400,7 @@ class Working:
                 self.line(scaled.text, decimal)
             elif not self.lines:  # a decimal that the words print and that is only to be rounded: 375 thousandths
                 self.line(number.text, _over(top, bottom).text)
-        elif demand.form in ("mixed", "simplest"):
+        elif demand.form in ("mixed", "simplest", "fraction"):
             shared = gcd(top, bottom)
             plain = mixed(top // shared, bottom // shared) if demand.form == "mixed" else _over(top // shared, bottom // shared)
             self.line(number.text, plain.text)

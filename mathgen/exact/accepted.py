@@ -35,7 +35,7 @@ def shown(x: Rational, demand: Demand, over: int | None = None) -> str:
     match form:
         case "any":
             return fraction(x) if over is None or x.denominator == 1 else fraction_over(x, over)
-        case "simplest":
+        case "simplest" | "fraction":
             return fraction(x)
         case "mixed":
             return mixed(x)
@@ -100,7 +100,7 @@ def accepted(x: Rational, demand: Demand, over: int | None = None) -> tuple[str,
             others = (percent(x) if form == "percent" else decimal(x),)
     elif form == "any":
         others = _any_forms(x, over)
-    elif form == "simplest":
+    elif form in ("simplest", "fraction"):
         others = (mixed(x),)
     elif form == "percent":
         others = _percents(x)

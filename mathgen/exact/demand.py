@@ -6,7 +6,8 @@ from functools import lru_cache
 from typing import Literal, NamedTuple, get_args
 
 Form = Literal[
-    "any", "simplest", "mixed", "decimal", "percent", "ratio", "ratio:any", "whole", "name", "truth", "quotient_remainder", "list"
+    "any", "fraction", "simplest", "mixed", "decimal", "percent", "ratio", "ratio:any", "whole", "name", "truth", "quotient_remainder",
+    "list",
 ]  # fmt: skip
 _FORMS: dict[str, Form] = {form: form for form in get_args(Form)}
 _ROUNDED: tuple[Form, ...] = ("decimal", "percent")
@@ -81,6 +82,7 @@ def in_words(demand: Demand) -> str:
             return f"as a percent rounded to the nearest {place}"
         return "rounded to the nearest whole number" if places == 0 else f"as a decimal rounded to the nearest {_PLACE_NAMES[places - 1]}"
     words: dict[Form, str] = {
+        "fraction": "as a fraction",
         "simplest": "in simplest form",
         "mixed": "as a mixed number",
         "decimal": "as a decimal",

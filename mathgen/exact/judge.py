@@ -224,6 +224,8 @@ def _form_fault(demand: Demand, exact: Rational, key: Written, number: Written) 
             if not lowest:
                 return "not in lowest terms"
             return "an improper fraction, not a mixed number" if demand.form == "mixed" and form == "fraction" and abs(exact) > 1 else ""
+        case "fraction":
+            return "" if form in ("fraction", "mixed") or (whole and form == "whole") else "not a fraction"
         case "decimal":
             return "" if decimal_like or (whole and form == "whole") else "not a decimal"
         case "percent":

@@ -4,10 +4,12 @@ from __future__ import annotations
 
 from math import gcd
 
+from sympy import Rational
+
 from mathgen.asks.expression import Ask, Choice, Op, Quantity, Value
 from mathgen.asks.steps import terminating
 from mathgen.exact.demand import Demand
-from mathgen.exact.forms import period
+from mathgen.exact.forms import decimal, period
 from mathgen.models.registry import problem_model
 from mathgen.models.side_by_side import Pair, side_by_side
 from mathgen.models.space import AskSpace
@@ -15,6 +17,7 @@ from mathgen.models.view import Spot, TableView
 from mathgen.problems.draft import Draft
 
 _DECIMAL = Demand("decimal")
+_FRACTION = Demand("fraction")
 _TENTHS = Demand("decimal", 1)
 _NAME = Demand("name")
 _REPEATS = frozenset({"repeating"})
@@ -123,6 +126,55 @@ def round_decimal(view: TableView) -> AskSpace:
             slips=(("D15", (k, n)), ("E12", (k, n)), ("E11", (k, n)), ("A03", (k, n))),
             features=frozenset({"decimal_notation", "round_decimal"}),
             rates=((rate, str(terminating(k, n))),),
+            sets=(n,),
+            unit=False,
+        )
+
+    return AskSpace((view.spots, view.colors_or_all), build)
+
+
+@problem_model(skill="fraction of a repeating decimal")
+def fraction_of_repeating(view: TableView) -> AskSpace:
+    """The fraction that a repeating decimal is, which tells the part of a set that was knocked down."""
+
+    def build(spot: Spot, color: str | None) -> Draft | None:
+        part, whole = view.quantity("down", spot, color), view.quantity("set_up", spot, color)
+        exact = Rational(view.number(part), view.number(whole))
+        before, block = period(int(exact.q))
+        if not 0 < block <= 2 or before > 2:
+            return None
+        rate, text = Op("/", (part, whole)), decimal(exact)
+        return Draft(
+            ask=Ask(Value(rate), (), _FRACTION),
+            roles={"part": part, "whole": whole, "rate": rate},
+            structure="what fraction",
+            slips=(("N01", (int(exact.p), int(exact.q))), ("N02", (int(exact.p), int(exact.q))), ("N03", (int(exact.p), int(exact.q)))),
+            features=frozenset({"decimal_notation"}),
+            rates=((rate, text),),
+            sets=(view.number(whole),),
+            unit=False,
+        )
+
+    return AskSpace((view.spots, view.colors_or_all), build)
+
+
+@problem_model(skill="rest as a decimal")
+def rest_as_decimal(view: TableView) -> AskSpace:
+    """The part of a set that was left standing, as an exact decimal, where what was knocked down is told."""
+
+    def build(spot: Spot, color: str | None) -> Draft | None:
+        part, whole = view.quantity("down", spot, color), view.quantity("set_up", spot, color)
+        k, n = view.number(part), view.number(whole)
+        before, block = period(n // gcd(k, n))
+        if k in (0, n) or n < 3 or before > _MOST_DIGITS or not 0 < block <= _MOST_DIGITS:
+            return None
+        standing = Quantity("standing", whole.scope)
+        return Draft(
+            ask=Ask(Value(Op("/", (Op("-", (whole, part)), whole))), (), _DECIMAL),
+            roles={"part": part, "whole": whole, "standing": standing},
+            structure="part unknown",
+            slips=(("N04", (k, n)), ("D02", (n - k, n)), ("D18", (n - k, n))),
+            features=frozenset({"decimal_notation"}),
             sets=(n,),
             unit=False,
         )

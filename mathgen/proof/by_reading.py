@@ -11,7 +11,7 @@ from collections.abc import Callable
 
 from sympy import Rational
 
-from mathgen.asks.expression import Ask, Expr, Goal, Listing, Op, Quantity, QuotientRemainder, Stated, Truth, Value
+from mathgen.asks.expression import Ask, Expr, Op, Quantity, Stated, Value, parts_to_share
 from mathgen.problems.record import Problem
 from mathgen.proof.verdict import AGREES
 from mathgen.reading.read_problem import Reader, Reading
@@ -96,16 +96,9 @@ def _plain(expr: Expr, table: TrialTable) -> Expr:
     )
 
 
-def _manner(goal: Goal) -> str:
-    """How a goal is held against its sides; "" for one that has a value of its own."""
-    if isinstance(goal, Listing):
-        return f"list by {goal.symbol}"
-    return goal.test if isinstance(goal, Truth) else goal.want if isinstance(goal, QuotientRemainder) else ""
-
-
 def _on_shadows(problem: Problem, reading: Reading, shadows: tuple[tuple[TrialTable, Solved], ...]) -> str:
-    manner = _manner(problem.ask.goal)
-    if manner != _manner(reading.goal):
+    manner = parts_to_share(problem.ask.goal)[0]
+    if manner != parts_to_share(reading.goal)[0]:
         return "reads as another kind of question"
     for dark, solved in shadows:
         expected = solved(problem.ask)

@@ -29,6 +29,7 @@ from mathgen.asks.expression import (
     Tally,
     Truth,
     Unknown,
+    parts_to_share,
 )
 from mathgen.asks.relation import question_in_x, relation, spelled_out
 from mathgen.exact.parse import written
@@ -136,6 +137,10 @@ def _symbolic(expr: Expr, rows: RawRows) -> Linear:
         return Linear(0, max(constant, -constant))
     for arg in args[1:]:
         a, b = _symbolic(arg, rows)
+        if symbol in ("gcf", "lcm"):
+            if slope or a:
+                raise NoSolution("not linear in x")
+            return Linear(0, int((ZZ.gcd if symbol == "gcf" else ZZ.lcm)(ZZ(constant), ZZ(b))))
         if symbol == "+":
             slope, constant = slope + a, constant + b
         elif symbol == "-":
@@ -180,12 +185,12 @@ def true_to_table(given: Given, rows: RawRows) -> bool:
 
 
 def sides(goal: Goal, rows: RawRows) -> tuple[Rational, ...]:
-    """What the parts of a goal come to: two statements that are both true need not be one.
+    """What the parts come to that goals must share: two statements that are both true need not be one.
 
     Raises:
         NoSolution: a part has no value.
     """
-    return tuple(_constant(expr, rows) for expr in goal.exprs)
+    return tuple(_constant(expr, rows) for expr in parts_to_share(goal)[1])
 
 
 def _divided(amount: Rational, size: Rational) -> tuple[int, int]:

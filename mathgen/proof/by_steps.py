@@ -18,10 +18,11 @@ from mathgen.proof.verdict import AGREES
 ADDED_UP = ("mean", "mean absolute deviation")  # statistics of which each number of the list is used
 _PAIR = tuple[int, int]
 _NUMBER = re.compile(r"(?:(\d+) )?(\d+)/(\d+)(%?)|(\d+)(?:\.(\d+))?(%?)")
+_REPEATING = re.compile(r"(\d+)\.(\d+)\.\.\.")
 _TURNED = re.compile(r"\|(-?[^|]+)\||-\(([^()]+)\)")  # an absolute value, an opposite
 _OPERATOR = re.compile(r" ([-+*/]) ")
 _MIXED = re.compile(r"\d+ \d+/\d+")
-_PRINTED = re.compile(r"(?:(?<![\w)])-)?\d+(?:/\d+|\.\d+)?%?")
+_PRINTED = re.compile(r"(?:(?<![\w)])-)?\d+(?:/\d+|\.\d+(?:\.\.\.)?)?%?")
 
 
 class NotTrue(ValueError):
@@ -63,6 +64,9 @@ def _check(problem: Problem) -> None:
     if isinstance(goal, Listing):
         _check_list(problem, goal, steps, givens, operations)
         return
+    if isinstance(goal.expr, Op) and goal.expr.symbol in ("gcf", "lcm"):
+        _check_common(problem, goal.expr, steps, givens, operations)
+        return
     exact = problem.answer.exact
     end = (int(exact.numerator), int(exact.denominator))  # type: ignore[union-attr]
     stat = goal.expr if isinstance(goal.expr, Stat) else None
@@ -97,6 +101,9 @@ def number(text: str) -> _PAIR:
     if text[:1] == "-" and text[1:2].isdigit():
         size = number(text[1:])
         return -size[0], size[1]
+    endless = _REPEATING.fullmatch(text)
+    if endless is not None:
+        return _repeating(*endless.groups())
     found = _NUMBER.fullmatch(text)
     if found is None:
         raise NotTrue(f"{text!r} is no number")
@@ -110,6 +117,19 @@ def number(text: str) -> _PAIR:
     if b == 0:
         raise NotTrue(f"{text!r} divides by zero")
     return lowest(a, b)
+
+
+def _repeating(units: str, digits: str) -> _PAIR:
+    """A decimal without end: what stands at the end twice in a row goes on, over as many nines."""
+    turns = [size for size in range(1, len(digits) // 2 + 1) if digits[-size:] == digits[-2 * size : -size]]
+    if not turns:
+        raise NotTrue(f"{units}.{digits}... does not show what repeats")
+    size = turns[0]
+    start = len(digits) - size
+    while start > 0 and digits[start - 1] == digits[start - 1 + size]:
+        start -= 1
+    first, further = int(units + digits[:start]), int(units + digits[: start + size])
+    return lowest(further - first, 10**start * (10**size - 1))
 
 
 @lru_cache(maxsize=65536)
@@ -160,6 +180,8 @@ def follow(steps: tuple[str, ...], givens: tuple[str, ...], operations: int, end
     """
     known = {number(given) for given in givens}
     known.add((1, 1))
+    if any("..." in given for given in givens):  # the point of a repeating decimal is moved by as many places as it takes
+        known.update((10**places, 1) for places in range(1, 8))
     waiting: dict[_PAIR, str] = {}  # results that no later step has used yet
     results = []
     done = 0
@@ -189,7 +211,7 @@ def _in_form(answer: Answer, last: str) -> bool:
         return end == answer.shown.replace(":", "/")  # the two numbers as they were counted, in their order
     if form == "percent":
         return end.endswith("%")
-    if form in ("decimal", "mixed", "simplest") and places is None and "..." not in answer.shown:
+    if form in ("decimal", "mixed", "simplest", "fraction") and places is None and "..." not in answer.shown:
         return end == answer.shown
     return True  # any form is right, or the exact value is worked out and the rounding is the last thing to do
 
@@ -298,6 +320,21 @@ def _check_list(problem: Problem, goal: Listing, steps: tuple[str, ...], givens:
     follow(steps[:first], givens, operations, (amount,))
     if problem.answer.exact != ", ".join(wanted):
         raise NotTrue(f"the steps list {', '.join(wanted)}")
+
+
+def _check_common(problem: Problem, expr: Op, steps: tuple[str, ...], givens: tuple[str, ...], operations: int) -> None:
+    """The last two steps have to lead from both numbers to the answer, by numbers that share no factor but 1."""
+    numbers = {given.expr: number(given.number) for given in problem.givens}
+    read = {given.expr: numbers[given.expr] for given in problem.givens if given.where == "table"}
+    (one, _), (other, _) = (lowest(*_pair(arg, numbers, read)) for arg in expr.args)
+    shared = max(size for size in range(1, min(one, other) + 1) if one % size == other % size == 0)
+    sign, end = ("/", shared) if expr.symbol == "gcf" else ("*", one * other // shared)
+    by = (one // shared, other // shared) if sign == "/" else (other // shared, one // shared)
+    follow(steps, (*givens, *map(str, by)), operations, ((end, 1),))
+    if steps[-2:] != (f"{one} {sign} {by[0]} = {end}", f"{other} {sign} {by[1]} = {end}"):
+        raise NotTrue("the steps do not say what both numbers share")
+    if problem.answer.exact != end:
+        raise NotTrue(f"the steps end in {end}")
 
 
 def _pair(expr: Expr, numbers: dict[Expr, _PAIR], read: dict[Expr, _PAIR]) -> _PAIR:

@@ -6,7 +6,7 @@ from random import Random
 
 from sympy import Rational
 
-from mathgen.asks.expression import Ask, Listing, QuotientRemainder, Truth
+from mathgen.asks.expression import Ask, parts_to_share
 from mathgen.problems.record import Problem
 from mathgen.proof import by_forms, by_reading, by_relation, by_steps
 from mathgen.proof.raw import RawRows
@@ -52,7 +52,7 @@ class _Solver:
 
     def __call__(self, ask: Ask) -> Rational | str | tuple[Rational, ...] | None:
         try:
-            if isinstance(ask.goal, Truth | QuotientRemainder | Listing):
+            if parts_to_share(ask.goal)[0]:
                 return by_relation.sides(ask.goal, self._rows)
             return by_relation.solve(ask, self._rows)
         except by_relation.NoSolution:

@@ -62,7 +62,9 @@ Kind = Literal[
     "which list",
     "mean or median",
     "length",
+    "as fraction",
     "signed",
+    "common",
 ]
 
 
@@ -91,6 +93,7 @@ def _stated(expr: Expr) -> list[Stated]:
     return [stated for part in expr.args for stated in _stated(part)] if isinstance(expr, Op) else []
 
 
+FRACTION = Demand("fraction")
 WHOLE, ANY, PERCENT, NAME, TRUTH = Demand("whole"), Demand("any"), Demand("percent"), Demand("name"), Demand("truth")
 
 

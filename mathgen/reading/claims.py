@@ -8,11 +8,12 @@ from typing import Literal
 from mathgen.asks.expression import Expr, Op, Quantity, Stated
 from mathgen.exact.parse import written
 from mathgen.reading.chance import choices, pick_one
+from mathgen.reading.common_factors import boxes_alike, put_in_boxes, repeated
 from mathgen.reading.distributions import wondered
 from mathgen.reading.equations import letter_equation, letter_for, the_expression
 from mathgen.reading.evaluate import evaluate
 from mathgen.reading.feet import foot_is, in_feet
-from mathgen.reading.fraction_questions import same_in_trials, share_fraction
+from mathgen.reading.fraction_questions import same_in_trials, share_fraction, shown_part, some_part
 from mathgen.reading.going_on import next_goal
 from mathgen.reading.graphs import graph_to_make, picture_stands_for
 from mathgen.reading.lengths import apart, apart_each, line_plot, made_equal, spaces
@@ -25,6 +26,7 @@ from mathgen.reading.meaning import (
     Axes,
     BarFrom,
     BonusPoints,
+    BoxesAlike,
     BoxPlot,
     Choices,
     Claim,
@@ -73,7 +75,9 @@ from mathgen.reading.meaning import (
     PointsEarned,
     Portion,
     Proportional,
+    PutInBoxes,
     Recorded,
+    Repeated,
     ResultIs,
     ResultsAre,
     Rounding,
@@ -89,7 +93,9 @@ from mathgen.reading.meaning import (
     Series,
     ShareFraction,
     ShareOut,
+    ShownPart,
     Some,
+    SomePart,
     Spaces,
     SplitInto,
     StartingScores,
@@ -489,6 +495,11 @@ _TAKE = {
     PictureStandsFor: picture_stands_for,
     MadeEqual: made_equal,
     ZeroIs: zero_is,
+    SomePart: some_part,
+    ShownPart: shown_part,
+    PutInBoxes: put_in_boxes,
+    BoxesAlike: boxes_alike,
+    Repeated: repeated,
     ResultIs: result_is,
     ResultsAre: results_are,
 }

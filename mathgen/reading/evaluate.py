@@ -131,6 +131,9 @@ def evaluate(expr: Expr, counts: Counts) -> Rational:
     if expr.symbol == "abs":
         return value if value > 0 else Integer(0) - value
     for other in others:
+        if expr.symbol in ("gcf", "lcm"):
+            shared = _shared_factor(int(value), int(other))
+            return Integer(shared if expr.symbol == "gcf" else int(value) * int(other) // shared)
         if expr.symbol == "/":
             if other == 0:
                 raise NotRead("there is no part of none")
@@ -138,6 +141,14 @@ def evaluate(expr: Expr, counts: Counts) -> Rational:
         else:
             value = value + other if expr.symbol == "+" else value - other if expr.symbol == "-" else value * other
     return value
+
+
+def _shared_factor(one: int, other: int) -> int:
+    if one == 0 and other == 0:
+        raise NotRead("none and none have no greatest common factor")
+    while other:
+        one, other = other, one % other
+    return one
 
 
 def _tally(numbers: list[Rational], tally: Tally) -> Rational:

@@ -5,12 +5,12 @@ from __future__ import annotations
 from mathgen.exact.demand import Demand
 from mathgen.reading.chart import Clash, Rule, rule
 from mathgen.reading.facts import Claims
-from mathgen.reading.meaning import Labels, Np, PartOf, SameInTrials, ShareFraction
+from mathgen.reading.meaning import Labels, Np, PartOf, Portion, SameInTrials, ShareFraction, ShownPart, SomePart
 from mathgen.reading.noun_phrases import Counted, always, measured, what
 from mathgen.reading.part_frames import Known
 from mathgen.reading.questions import GREATER
 from mathgen.reading.tokens import Number
-from mathgen.reading.wanted import FractionGap, FractionShare, GreaterPart, SetsDown, SetsInAll
+from mathgen.reading.wanted import AsFraction, FractionGap, FractionShare, GreaterPart, SetsDown, SetsInAll
 from mathgen.trials.scope import Label, Measure
 
 ANY, DECIMAL = Demand("any"), Demand("decimal")
@@ -45,6 +45,17 @@ def _share(thing: Counted) -> FractionShare:
 
 
 RULES: tuple[Rule, ...] = (
+    # a repeating decimal, as a fraction
+    rule(
+        "fact",
+        "the part of the <things> that <who> <outcome> <when> was NUM , a repeating decimal",
+        lambda colors, who, m, when, number: (Portion(m, Np(who, when, colors), number, None),),
+    ),
+    rule("fact", "<who> <outcome> a part of the <things> <when>", lambda who, m, colors, when: (SomePart(m, Np(who, when, colors)),)),
+    rule("fact", "a calculator shows this part as NUM , and the decimal does not end", lambda number: (ShownPart(number),)),
+    rule("ask", "(which|what) fraction of the <things> is equal to this repeating decimal", AsFraction),
+    rule("ask", "(which|what) fraction of the <things> has the same value", AsFraction),
+    rule("ask", "(which|what) fraction of the <things> is this part", AsFraction),
     rule("passive", "the? <sort_things> (was|were) NUM <outcome_of>", _of_outcome),
     # two parts held side by side
     rule("ask", f"which ITEM <that_outcome> were the {GREATER} , COLOR or COLOR", lambda _, m, a, b: _greater(m, a, b)),

@@ -3,12 +3,13 @@
 from __future__ import annotations
 
 from mathgen.asks.expression import Choice, Op, Quantity, Stated, Value
-from mathgen.reading.asked import ANY, NAME, Asked
+from mathgen.exact.parse import written
+from mathgen.reading.asked import ANY, FRACTION, NAME, Asked
 from mathgen.reading.evaluate import evaluate
-from mathgen.reading.meaning import SameInTrials, ShareFraction
+from mathgen.reading.meaning import Np, SameInTrials, ShareFraction, ShownPart, SomePart
 from mathgen.reading.tokens import NotRead
 from mathgen.reading.told import Fact, Told
-from mathgen.reading.wanted import FractionGap, FractionShare, GreaterPart, SetsDown, SetsInAll
+from mathgen.reading.wanted import AsFraction, FractionGap, FractionShare, GreaterPart, SetsDown, SetsInAll
 from mathgen.scenario.words import Scenario
 
 
@@ -142,3 +143,37 @@ def fraction_share(question: FractionShare, told: Told, _: Scenario) -> Asked:
     told.referred(whole, question.whole)
     goal = Op("/", (Op("/", (part, whole)), Stated(int(claim.number.value), "trials")))
     return Asked("fraction share", Value(goal), ANY, (part, whole), ("fraction share",))
+
+
+def some_part(told: Told, claim: SomePart) -> None:
+    """Keep of which part of a set it will be told how much it is.
+
+    Raises:
+        NotRead: there are two.
+    """
+    if told.some_part is not None:
+        raise NotRead("two parts are told of")
+    told.some_part = claim
+    told.open["part"] = "the part"
+
+
+def shown_part(told: Told, claim: ShownPart) -> None:
+    """Keep how much a part is, as a decimal that does not end.
+
+    Raises:
+        NotRead: it is not said which part, or the table says otherwise.
+    """
+    if told.some_part is None or written(claim.number.text).form != "repeating":
+        raise NotRead("it is not said which part that is, or the decimal ends")
+    scope = told.scope(told.some_part.np)
+    told.said(Op("/", (Quantity(told.some_part.measure, scope), Quantity("set_up", scope))), claim.number)
+
+
+def as_fraction(question: AsFraction, told: Told, _: Scenario) -> Asked:
+    shown = _told_fractions(told)
+    if len(shown) != 1 or not any(fact.expr == shown[0] and written(fact.text).form == "repeating" for fact in told.facts):
+        raise NotRead("one repeating decimal has to be told")
+    part, whole = (arg for arg in shown[0].args if isinstance(arg, Quantity))
+    if told.quantity("set_up", Np(part.scope.groups, part.scope.trials, question.colors)) != whole:
+        raise NotRead("the question is about other colors")
+    return Asked("as fraction", Value(shown[0]), FRACTION, (part, whole), ("part",))

@@ -16,6 +16,7 @@ from __future__ import annotations
 
 from mathgen.reading import (
     chance_frames,
+    common_factor_frames,
     distribution_frames,
     equation_frames,
     facts,
@@ -78,6 +79,7 @@ GRAMMAR = Grammar(
         *scatter_frames.RULES,
         *signed_frames.RULES,
         *listing_frames.RULES,
+        *common_factor_frames.RULES,
     )
 )
 LONGEST = 80  # words and signs; the longest that is printed has some 35

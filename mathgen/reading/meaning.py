@@ -609,6 +609,40 @@ class LineCloseBy(NamedTuple):
     sign: Literal["+", "-"]
 
 
+class SomePart(NamedTuple):
+    """ "The Owls knocked down a part of the red pins in Trial 1": how much is told after."""
+
+    measure: Measure
+    np: Np
+
+
+class ShownPart(NamedTuple):
+    """ "A calculator shows this part as 0.41666..., and the decimal does not end." """
+
+    number: Number
+
+
+class PutInBoxes(NamedTuple):
+    """ "Put all of these pins in boxes": nothing is said of how many each holds."""
+
+    measure: Measure | None
+    np: Np
+    box: str
+
+
+class BoxesAlike(NamedTuple):
+    """ "Each box has the same number of red pins and the same number of blue pins", "all the bags are alike"."""
+
+    box: str
+    colors: tuple[Label, ...] = ()
+
+
+class Repeated(NamedTuple):
+    """ "Suppose every trial had the same result as Trial 1", "count on by each of these numbers"."""
+
+    trials: tuple[Label, ...] = ()
+
+
 class ZeroIs(NamedTuple):
     """ "Let zero stand for a goal of 8 red pins knocked down": what results are over or under."""
 
@@ -649,7 +683,7 @@ Claim = (
     | RuleIs | EquationIs | LetterIs | PointsEach | BonusPoints | ScoreIs
     | StartingScores | OneLine | GoalScore
     | OtherRow | Wondered | Sample | Digits | Drawn | UniformModel | NextTrial
-    | ZeroIs | ResultIs | ResultsAre
+    | ZeroIs | ResultIs | ResultsAre | PutInBoxes | BoxesAlike | Repeated | SomePart | ShownPart
     | SamePoints | SameRacks | OneSet | Classes | LetterEquation | LetterFor | TheExpression | InBoxes
     | InEqualRows | SplitInto
 )  # fmt: skip

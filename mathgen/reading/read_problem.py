@@ -10,7 +10,7 @@ from typing import NamedTuple
 
 from sympy import Rational
 
-from mathgen.asks.expression import Goal, Quantity
+from mathgen.asks.expression import Goal, Quantity, parts_to_share
 from mathgen.exact.demand import Demand
 from mathgen.exact.rounding import rounded
 from mathgen.reading.asked import Asked, whole_number
@@ -62,12 +62,12 @@ class Reading(NamedTuple):
         return answer(self.goal, _counts(_ById(table)))
 
     def sides_on(self, table: TrialTable) -> tuple[Rational, ...]:
-        """What each part of the question comes to on another table.
+        """What each part of the question comes to on another table that a like question must share.
 
         Raises:
             NotRead: as ``value_on``.
         """
-        return tuple(evaluate(expr, _counts(_ById(table))) for expr in self.goal.exprs)
+        return tuple(evaluate(expr, _counts(_ById(table))) for expr in parts_to_share(self.goal)[1])
 
 
 class Reader:

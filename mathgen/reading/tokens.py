@@ -47,7 +47,7 @@ _CARDINAL = rf"(?:{'|'.join((*_UNITS.split(), *_TENS.split()))})"
 _SAID = rf"{_CARDINAL}(?:[ -](?:{_CARDINAL}|hundred|thousand))*"
 _PART = r"(?:hal(?:f|ves)|thirds?|fourths?|quarters?|fifths?|sixths?|sevenths?|eighths?|ninths?|tenths?|twelfths?|hundredths?)"
 _WORD = re.compile(r"[^\W\d_]+(?:['’-][^\W\d_]+)*")
-_SENTENCE_ENDS = re.compile(r"(?<=[.?!]) ")
+_SENTENCE_ENDS = re.compile(r"(?<=[.?!]) (?<!\.\.\. )")  # the dots of a repeating decimal end none
 _MOST_KEPT = 4096
 
 

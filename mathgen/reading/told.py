@@ -13,6 +13,7 @@ from mathgen.reading.meaning import (
     Against,
     Axes,
     BarFrom,
+    BoxesAlike,
     BoxPlot,
     Classes,
     Digits,
@@ -45,6 +46,8 @@ from mathgen.reading.meaning import (
     Points,
     PointsEach,
     Proportional,
+    PutInBoxes,
+    Repeated,
     SameInTrials,
     SamePoints,
     SameRacks,
@@ -55,6 +58,7 @@ from mathgen.reading.meaning import (
     ScoreIs,
     ShareFraction,
     ShareOut,
+    SomePart,
     SplitInto,
     Terms,
     TheExpression,
@@ -169,6 +173,10 @@ class Told:
     feet: InFeet | None = None
     listed: tuple[Measured, ...] = ()  # the spaces of all groups in one trial
     line_plot: bool = False
+    some_part: SomePart | None = None
+    put_in_boxes: PutInBoxes | None = None
+    boxes_alike: BoxesAlike | None = None
+    repeated: Repeated | None = None
     zero: ZeroIs | None = None
     results: list[Op] = field(default_factory=list)  # over or under the goal
     plot: PlotToMake | None = None

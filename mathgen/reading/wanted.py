@@ -642,6 +642,25 @@ class FartherFromZero(NamedTuple):
     farther: bool
 
 
+class AsFraction(NamedTuple):
+    """Which fraction a repeating decimal that was told is."""
+
+    colors: Labels
+
+
+class GreatestBoxes(NamedTuple):
+    """The greatest number of boxes that are all alike."""
+
+    box: str
+
+
+class LeastBoth(NamedTuple):
+    """The least total that two groups both reach."""
+
+    measure: Measure | None = None
+    colors: Labels = None
+
+
 class ResultsApart(NamedTuple):
     """How much greater one result is than another; the trials of both, where they are said."""
 
@@ -740,6 +759,9 @@ Question = (
     | FartherFromZero
     | OfResults
     | ResultsApart
+    | GreatestBoxes
+    | AsFraction
+    | LeastBoth
 )
 
 

@@ -29,6 +29,7 @@ def answer_line(answer: Answer, words: dict[str, Any]) -> dict[str, Any]:
         return {"kind": "ratio", "unit": ""}
     unit = unit_of(answer, words)
     # Where the words demand a form, the place to write must not give the form away.
-    if answer.demand.form == "any" and _FRACTION.fullmatch(answer.shown) and unit != "inches":  # nor that a length is less than 1 inch
+    # Nor that a length is less than 1 inch.
+    if answer.demand.form in ("any", "fraction") and _FRACTION.fullmatch(answer.shown) and unit != "inches":
         return {"kind": "fraction", "unit": unit}
     return {"kind": "line", "unit": unit}

@@ -371,6 +371,7 @@ const judge = (() => {
       if ((made.form !== "fraction" && made.form !== "mixed") || !made.lowest) return true;
       return form === "mixed" && made.form === "fraction" && size(exact.n) > exact.d;
     }
+    if (form === "fraction") return !(made.form === "fraction" || made.form === "mixed" || (whole && made.form === "whole"));
     if (form === "decimal") {
       return !(["decimal", "repeating"].includes(made.form) || (made.form === "money" && made.places !== null) || (whole && made.form === "whole"));
     }

@@ -17,17 +17,19 @@ from tests.audit.lengths import asked_length
 from tests.audit.points import asked_points
 from tests.audit.printed import UnreadableError, is_tie, places_of, rounded_half_up, value
 from tests.audit.results import Label, Reach, reach_of
+from tests.audit.shared_factors import asked_shared
 from tests.audit.signed import asked_signed, is_signed
 from tests.audit.wording import Texts, sentences
 from tests.audit.working import largest_allowed, number_faults, relation_numbers, solutions
 
-_PLAIN = re.compile(r"(any|mixed|decimal|percent|whole|name|ratio|ratio:any|simplest)$")
+_PLAIN = re.compile(r"(any|fraction|mixed|decimal|percent|whole|name|ratio|ratio:any|simplest)$")
 _ROUNDED = re.compile(r"(decimal|percent):([0-9])$|(whole):(10+)$")
 _FORM = {
     "whole": r"\d[\d,]*",
     "decimal": r"\d*\.?\d+(\.\.\.)?",
     "percent": r"(\d+ )?\d+(/\d+|\.\d+)?%",
     "mixed": r"(\d+ )?\d+(/\d+)?",
+    "fraction": r"\d+/\d+",
     "simplest": r"(\d+ )?\d+(/\d+)?",
     "ratio": r"\d+(:|/| to )\d+",
     "any": r".+",
@@ -270,6 +272,9 @@ def _asked(line: dict[str, Any], exact: Rational, texts: Texts) -> Iterator[str]
     length = asked_length(line, texts)
     if length not in (None, exact):
         yield f"the words ask for {length} inches, the answer is {exact}"
+    shared = asked_shared(line, texts)
+    if shared not in (None, exact):
+        yield f"the words ask for {shared}, the answer is {exact}"
     signed = asked_signed(line, texts)
     if signed not in (None, exact):
         yield f"the words ask for {signed}, the answer is {exact}"

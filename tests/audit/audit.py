@@ -121,6 +121,8 @@ def _printed_answer(line: dict[str, Any], texts: Texts) -> Iterator[str]:
 def _in_asked_form(number: str, demands: str) -> bool:
     """Whether a number of the text could be copied as the answer: 0.375 is none where a percent or tenths are asked for."""
     form, _, places = demands.partition(":")
+    if form == "fraction":
+        return "/" in number
     if form == "percent":
         return number.endswith("%")
     if form == "decimal":

@@ -68,6 +68,9 @@ class Flint:
             return Form(-result.constant, -result.slope)
         for arg in expr.args[1:]:
             other = self.form(arg, asked)
+            if expr.symbol in ("gcf", "lcm"):
+                pair = fmpz(int(result.constant.p)), fmpz(int(other.constant.p))
+                return fixed(fmpq(pair[0].gcd(pair[1]) if expr.symbol == "gcf" else pair[0].lcm(pair[1])))
             if expr.symbol == "+":
                 result = Form(result.constant + other.constant, result.slope + other.slope)
             elif expr.symbol == "-":

@@ -8,7 +8,7 @@ from collections.abc import Iterator
 from functools import cache
 from typing import Any
 
-from sympy import Abs, Integer, Max, Min, Rational, Symbol, divisor_count, linsolve, solve
+from sympy import Abs, Integer, Max, Min, Rational, Symbol, divisor_count, gcd, lcm, linsolve, solve
 from sympy.core.expr import Expr
 
 from tests.audit import published
@@ -245,6 +245,8 @@ def _built(node: ast.expr) -> Expr:
             return {"+": lambda: a + b, "-": lambda: a - b, "*": lambda: a * b, "/": lambda: a / b}[_SIGNS[type(operator)]]()
         case ast.Call(func=ast.Name(id="Abs"), args=[inside]):
             return Abs(_built(inside))
+        case ast.Call(func=ast.Name(id="gcd" | "lcm" as name), args=[one, other]):
+            return (gcd if name == "gcd" else lcm)(_built(one), _built(other))
         case ast.Call(func=ast.Name(id="Mod"), args=[amount, size]):
             return _built(amount) % _built(size)
         case ast.Call(func=ast.Name(id="divisor_count"), args=[number]):

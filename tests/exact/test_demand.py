@@ -37,7 +37,7 @@ def test_rounded_demands_hold_their_places():
 
 UNKNOWN = (
     "",
-    "fraction",
+    "fractions",
     "simplest:2",
     "decimal:",
     "decimal:-1",
@@ -53,5 +53,5 @@ UNKNOWN = (
 
 @pytest.mark.parametrize("text", UNKNOWN)
 def test_an_unknown_demand_is_refused_with_the_list(text):
-    with pytest.raises(ValueError, match="there are any, simplest"):
+    with pytest.raises(ValueError, match="there are any, fraction, simplest"):
         parse_demand(text)

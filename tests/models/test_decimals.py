@@ -163,3 +163,32 @@ def test_a_decimal_is_rounded_to_tenths_by_hand(down, answer, because, slips):
 def test_ties_and_what_needs_no_rounding_are_not_rounded(size, down):
     """0.25 and 0.55 tie; 0.3 has tenths only; 0.333... is no grade 5 decimal; 0.02 is nothing to the nearest tenth."""
     assert not list(every_draft("round_decimal", table({"gold": size}, {("Owls", 1): (down,)})))
+
+
+def test_a_repeating_decimal_as_a_fraction_worked_by_hand() -> None:
+    """5 of 12: 100 times is 41.666..., 1000 times is 416.666...; 375 is 900 times the number, and 375/900 is 5/12."""
+    results = table({"red": 12}, {("Owls", 1): (5,), ("Owls", 2): (3,)})
+    drafts = [one for one in every_draft("fraction_of_repeating", results) if one.rates[0][1] == "0.41666..."]
+    one = said("fraction_of_repeating", results, 8, drafts[0])
+    assert proved(one), one.proof
+    assert worked(one) == (
+        "5/12",
+        "12*x = 5",
+        (
+            "1000 * 0.41666... = 416.666...",
+            "100 * 0.41666... = 41.666...",
+            "416.666... - 41.666... = 375",
+            "1000 - 100 = 900",
+            "375 / 900 = 375/900",
+            "375/900 = 5/12",
+        ),
+        {"N01": "52/125", "N02": "416/999", "N03": "2/3"},
+    )
+
+
+def test_the_rest_of_a_set_as_a_decimal_worked_by_hand() -> None:
+    """7 of 9 fell: 2 of 9 stand, 0.222...; 0.79 is a top and a bottom written side by side."""
+    found = [one for one in every_draft("rest_as_decimal", TABLE) if one.roles["part"].scope == Scope(("Owls",), (1,), None)]  # type: ignore[union-attr]
+    one = said("rest_as_decimal", TABLE, 7, found[0])
+    assert proved(one), one.proof
+    assert worked(one) == ("0.222...", "9*x = 9 - 7", ("9 - 7 = 2", "2 / 9 = 2/9"), {"N04": "0.777...", "D02": "0.29"})

@@ -2,6 +2,9 @@
 
 from __future__ import annotations
 
+from math import gcd
+
+from mathgen.exact.forms import period
 from mathgen.models.slips.comparing_fractions import fewer_left_wins, more_pins_wins
 from mathgen.models.slips.rule import Wrong, over, slip, whole
 
@@ -30,3 +33,32 @@ def wrong_place(k: int, n: int) -> Wrong:
 def always_up(k: int, n: int) -> Wrong:
     """Not in the research catalogue: D15 the other way round."""
     return over(10 * k // n + 1, 10)
+
+
+def _digits_of(k: int, n: int) -> tuple[int, int, int]:
+    """Digits before the repeating ones and those that repeat, as one number; how many there are of each."""
+    before, block = period(n // gcd(k, n))
+    return k * 10 ** (before + block) // n, before, block
+
+
+@slip("N01", "The digits go on. A decimal that stops here is a little less.")
+def cuts_the_repeating_decimal(k: int, n: int) -> Wrong:
+    digits, before, block = _digits_of(k, n)
+    return over(digits, 10 ** (before + block))
+
+
+@slip("N02", "Only some of the digits repeat. Take away those that do not.")
+def all_digits_over_nines(k: int, n: int) -> Wrong:
+    digits, before, block = _digits_of(k, n)
+    return over(digits, 10 ** (before + block) - 1)
+
+
+@slip("N03", "The digits before the repeating ones count, too.")
+def only_the_repeating_digits(k: int, n: int) -> Wrong:
+    digits, _, block = _digits_of(k, n)
+    return over(digits % 10**block, 10**block - 1)
+
+
+@slip("N04", "That part was knocked down. The question asks for the rest.")
+def part_for_the_rest(k: int, n: int) -> Wrong:
+    return over(k, n)
