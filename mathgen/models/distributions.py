@@ -6,7 +6,7 @@ from collections.abc import Callable, Sequence
 from itertools import combinations, pairwise
 from typing import Any, NamedTuple
 
-from mathgen.asks.expression import NOTHING, Ask, Choice, Quantity, Stat, StatName, Truth
+from mathgen.asks.expression import NOTHING, Ask, Choice, Op, Quantity, Stat, StatName, Truth, Value
 from mathgen.exact.demand import Demand
 from mathgen.models.lists import MOST_NUMBERS, list_choices, listed
 from mathgen.models.registry import problem_model
@@ -189,3 +189,46 @@ def statistical_question(view: TableView) -> AskSpace:
         # A few will do: else most questions would not be statistical ones.
         AskSpace((view.group_trials[:: len(groups)] if groups else (), view.colors_or_all, ("one",)), build),
     )
+
+
+@problem_model(skill="means apart in deviations")
+def means_apart(view: TableView) -> AskSpace:
+    """How many times the mean absolute deviation of one list the means of two are apart; both lists vary about as much."""
+
+    def build(lists: _Lists, of_first: bool) -> Draft | None:
+        totals, size = tuple(map(sum, lists.numbers)), len(lists.numbers[0])
+        if any(total % size for total in totals):
+            return None
+        means = [total // size for total in totals]
+        # Sums of distances from the mean: as many numbers on both sides, so that they compare as the deviations do.
+        far = [sum(abs(one - mean) for one in numbers) for numbers, mean in zip(lists.numbers, means, strict=True)]
+        own, other = far if of_first else far[::-1]
+        gap = abs(means[0] - means[1])
+        # One deviation or less is no multiple.
+        if 0 in far or max(far) > 2 * min(far) or 2 * gap * size % own or gap * size <= own:
+            return None
+        series = (lists.first, lists.second)
+        high, low = series if means[0] > means[1] else series[::-1]
+        spread = series[0] if of_first else series[1]
+        return Draft(
+            ask=Ask(
+                Value(Op("/", (Op("-", (Stat("mean", high), Stat("mean", low))), Stat("mean absolute deviation", spread)))),
+                (),
+                Demand("any"),
+            ),
+            roles={
+                "first": lists.first,
+                "second": lists.second,
+                "whole": lists.wholes[0],
+                "whole2": lists.wholes[1],
+                "spread": lists.wholes[0] if of_first else lists.wholes[1],
+            },
+            structure="statistic",
+            slips=(("I43", (gap,)), ("I44", (gap * size, other)), ("I45", (gap * size * size, own))),
+            features=_FEATURES,
+            shown_as=Demand("decimal"),
+            unit=False,
+            wanted=frozenset({lists.kind}),
+        )
+
+    return _two_lists(view, build, (True, False))

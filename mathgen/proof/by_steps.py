@@ -47,7 +47,7 @@ def _check(problem: Problem) -> None:
     givens = tuple(given.number for given in problem.givens) + _counts_of_series(ask)
     printed = {given.expr for given in problem.givens}
     goal = ask.goal
-    operations = sum(_operations(expr, printed) for expr in goal.exprs)
+    operations = sum(_operations(expr, printed) for expr in goal.exprs) - _means_used_again(ask)
     if isinstance(goal, Truth):
         _check_statement(problem, goal, steps, givens, operations)
         return
@@ -392,6 +392,12 @@ def _operations(expr: Expr, printed: set[Expr]) -> int:
     if isinstance(expr, Op):
         return len(expr.args) - 1 + sum(_operations(arg, printed) for arg in expr.args)
     return 0
+
+
+def _means_used_again(ask: Ask) -> int:
+    """The operations of means that are worked out once and used for a deviation besides."""
+    stats = {stat for expr in ask.goal.exprs for stat in _stats(expr)}
+    return sum(len(stat.series) for stat in stats if stat.name == "mean absolute deviation" and stat._replace(name="mean") in stats)
 
 
 def _in_statistic(name: StatName, size: int) -> int:

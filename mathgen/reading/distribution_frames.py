@@ -7,7 +7,7 @@ from mathgen.reading.facts import Claims
 from mathgen.reading.meaning import Labels, Look, Np, Series, Wondered
 from mathgen.reading.noun_phrases import always, both_lists, measured, what
 from mathgen.reading.tokens import Number
-from mathgen.reading.wanted import IsStatistical, MeanOrMedian, WhichList
+from mathgen.reading.wanted import IsStatistical, MeanOrMedian, MeansApart, WhichList
 from mathgen.trials.scope import Label, Measure
 
 GREATER = ("greater", "smaller", "less")
@@ -57,6 +57,18 @@ RULES: tuple[Rule, ...] = (
         "job",
         "see how many <things> each group <outcome> in TRIALS and TRIALS",
         lambda c, m, first, second: (Look(what(c, None, _both(first, second)), "table", None, m),),
+    ),
+    rule("whose", "<group>", lambda who: MeansApart("groups", Np(who))),
+    rule("whose", "TRIALS", lambda when: MeansApart("trials", Np(None, when))),
+    rule(
+        "ask",
+        "the difference of the means is how many times the mean absolute deviation for <whose>",
+        lambda question: question,
+    ),
+    rule(
+        "ask",
+        "how many times the mean absolute deviation for <whose> is the difference of the means",
+        lambda question: question,
     ),
     # mean or median
     rule("fact", "a number far from the others changes the mean more than the median", always(())),

@@ -2,21 +2,23 @@
 
 from __future__ import annotations
 
-from mathgen.asks.expression import NOTHING, Choice, Quantity, Stat, Truth, Value
+from mathgen.asks.expression import NOTHING, Choice, Op, Quantity, Stat, Truth, Value
 from mathgen.exact.demand import Demand
-from mathgen.reading.asked import NAME, TRUTH, Asked
+from mathgen.reading.asked import ANY, NAME, TRUTH, Asked
+from mathgen.reading.evaluate import evaluate
 from mathgen.reading.going_on import mean
 from mathgen.reading.meaning import Mark, Wondered
 from mathgen.reading.mentions import Dimension
 from mathgen.reading.tokens import NotRead
 from mathgen.reading.told import Told
-from mathgen.reading.wanted import IsStatistical, MeanOf, MeanOrMedian, WhichList
+from mathgen.reading.wanted import IsStatistical, MeanOf, MeanOrMedian, MeansApart, WhichList
 from mathgen.scenario.naming import trial_name
 from mathgen.scenario.words import Scenario
 from mathgen.trials.scope import Label
 
 
-def which_list(question: WhichList, told: Told, scenario: Scenario) -> Asked:
+def _both_lists(question: WhichList | MeansApart, told: Told) -> tuple[list[Label], list[tuple[Quantity, ...]]]:
+    """The two lists that are compared, and of which group or trial each is."""
     by, over = question.by, "trials" if question.by == "groups" else "groups"
     lists = told.lists or _looked_up(question, told)
     labels: list[Label] = []
@@ -28,12 +30,29 @@ def which_list(question: WhichList, told: Told, scenario: Scenario) -> Asked:
     alike = {(tuple(getattr(one.scope, over) for one in series), series[0].measure, series[0].scope.colors) for series in lists}
     if len(lists) != 2 or len(set(labels)) != 2 or len(alike) != 1:
         raise NotRead("there are not two lists to compare")
+    return labels, lists
+
+
+def means_apart(question: MeansApart, told: Told, _: Scenario) -> Asked:
+    labels, lists = _both_lists(question, told)
+    own = told.mentions.resolve(question.by, getattr(question.np, question.by))
+    if len(own) != 1 or own[0] not in labels:
+        raise NotRead("it is not said whose mean absolute deviation is meant")
+    means = sorted((Stat("mean", series) for series in lists), key=lambda stat: evaluate(stat, told.counts))
+    gap = Op("-", (means[1], means[0]))
+    goal = Op("/", (gap, Stat("mean absolute deviation", lists[labels.index(own[0])])))
+    return Asked("which list", Value(goal), ANY, tuple(one for series in lists for one in series))
+
+
+def which_list(question: WhichList, told: Told, scenario: Scenario) -> Asked:
+    by = question.by
+    labels, lists = _both_lists(question, told)
     names = tuple(trial_name(label, scenario) if by == "trials" else str(label) for label in labels)
     goal = Choice(names, tuple(Stat(question.statistic, series) for series in lists), question.greater)
     return Asked("which list", goal, NAME, tuple(one for series in lists for one in series), sign=1 if question.greater else -1)
 
 
-def _looked_up(question: WhichList, told: Told) -> list[tuple[Quantity, ...]]:
+def _looked_up(question: WhichList | MeansApart, told: Told) -> list[tuple[Quantity, ...]]:
     """The lists that the table has of the two groups or trials to look at.
 
     Raises:

@@ -95,8 +95,6 @@ RULES: tuple[Rule, ...] = (
     rule("ask", "how far is this result from WHOLE", lambda zero: _to_zero(FromZero(), zero)),
     rule("side", "farther from", always(True)),
     rule("side", "closer to", always(False)),
-    rule("size", "greater", always(True)),
-    rule("size", "smaller", always(False)),
     rule("ask", "which group was <side> the goal", FartherFromZero),
     rule("ask", "which group had the result with the <size> absolute value", FartherFromZero),
     rule("ask", "which group had the result that is <side> WHOLE", lambda side, zero: _to_zero(FartherFromZero(side), zero)),

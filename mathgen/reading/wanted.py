@@ -642,6 +642,13 @@ class FartherFromZero(NamedTuple):
     farther: bool
 
 
+class MeansApart(NamedTuple):
+    """How many times the mean absolute deviation of one of two lists their means are apart."""
+
+    by: Literal["groups", "trials"]
+    np: Np
+
+
 class AsFraction(NamedTuple):
     """Which fraction a repeating decimal that was told is."""
 
@@ -761,6 +768,7 @@ Question = (
     | ResultsApart
     | GreatestBoxes
     | AsFraction
+    | MeansApart
     | LeastBoth
 )
 

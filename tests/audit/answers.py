@@ -10,7 +10,7 @@ from typing import Any
 from sympy import Rational
 
 from tests.audit import choices, listings, published, remainders, truths
-from tests.audit.asked import asked_blank, asked_ratio, asked_shares, asked_statistic, asked_totals, listed
+from tests.audit.asked import asked_blank, asked_ratio, asked_shares, asked_statistic, asked_totals, listed, two_lists
 from tests.audit.givens import ways
 from tests.audit.graphs import asked_of_graph, asked_of_plot
 from tests.audit.lengths import asked_length
@@ -223,8 +223,10 @@ def _relation(line: dict[str, Any], exact: Rational, texts: Texts) -> Iterator[s
     lengths = [value(given["number"]) for given in line["givens"] if given["quantity"].startswith("space between ")]
     known |= {part for length in lengths for part in (length.p, length.q)}  # 2 1/4 as 9/4
     if not is_signed(line) and asked_statistic(line, texts) is not None:
-        numbers = listed(line, texts)
-        known |= {2, Rational(sum(numbers), len(numbers))}  # two numbers in the middle; a mean that others are far from
+        apart = "difference of the means" in line["text"]
+        lists = two_lists(line, texts) if apart else (listed(line, texts),)
+        # Two numbers in the middle; a mean that others are far from.
+        known |= {2, *(Rational(sum(numbers), len(numbers)) for numbers in lists)}
     named = texts.named(line["text"])
     known |= {
         len(texts.results.trials),

@@ -145,8 +145,26 @@ def asked_ratio(line: dict[str, Any], texts: Texts) -> tuple[int, int] | None:
 
 def asked_statistic(line: dict[str, Any], texts: Texts) -> Rational | None:
     """The median, quartile, range or deviation that the words ask for, of the groups' or the trials' own totals; else None."""
+    if "difference of the means" in sentences(line["text"])[-1]:
+        own, other = two_lists(line, texts)
+        return abs(Rational(sum(own), len(own)) - Rational(sum(other), len(other))) / _deviation(own)
     work_out = next((of for pattern, of in _STATISTICS.items() if re.search(pattern, sentences(line["text"])[-1])), None)
     return None if work_out is None else work_out(listed(line, texts))
+
+
+def two_lists(line: dict[str, Any], texts: Texts) -> tuple[list[int], list[int]]:
+    """The numbers of the group or trial that the question names, and those of the other one that the text names."""
+    results, named, asked = texts.results, texts.named(line["text"]), texts.named(sentences(line["text"])[-1])
+    lists = []
+    if asked.groups:
+        [other] = [group for group in named.groups if group not in asked.groups]
+        for group in (asked.groups[0], other):
+            lists.append([results.total("down", Reach((group,), (trial,), named.colors or None)) for trial in results.trials])
+    else:
+        [other_trial] = [trial for trial in named.trials if trial not in asked.trials]
+        for trial in (asked.trials[0], other_trial):
+            lists.append([results.total("down", Reach((group,), (trial,), named.colors or None)) for group in results.groups])
+    return lists[0], lists[1]
 
 
 def listed(line: dict[str, Any], texts: Texts) -> list[int]:

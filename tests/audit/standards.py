@@ -502,6 +502,7 @@ SHOWS: dict[str, Callable[[Problem], bool]] = {
     "6.SP.A.1": _says(r"\bstatistical question\?"),
     "6.SP.A.2": lambda p: _compares(p) and _says(r"\b(median|least number to the greatest)\b.*\?")(p),
     "6.SP.B.5d": lambda p: _compares(p) and _says(r"the mean or the median\b.*\?")(p),
+    "7.SP.B.3": lambda p: _says(r"\bdifference of the means\b")(p) and _says(r"mean absolute deviation\b.*\?")(p) and "/" in _signs(p),
     "7.SP.B.4": lambda p: _compares(p) and _says(r"\b(median|least number to the greatest)\b.*\?")(p),
     "6.SP.B.4": _says(r"\b(box plot|dot plot|one dot for each number|histogram)\b"),
     "6.SP.B.5a": lambda p: _whole(p) and _signs(p) == {"*"} and _says(r"\bhow many (results|rows of results|dots|counts)\b")(p),

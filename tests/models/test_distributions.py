@@ -5,7 +5,7 @@ from __future__ import annotations
 import pytest
 
 from mathgen.asks.evaluate import value
-from mathgen.asks.expression import NOTHING, Ask, Choice, Stat, Truth
+from mathgen.asks.expression import NOTHING, Ask, Choice, Op, Stat, Truth, Value
 from mathgen.exact.demand import Demand
 from mathgen.proof.record import proved
 from mathgen.reading.evaluate import Counts, evaluate
@@ -13,7 +13,7 @@ from mathgen.trials.totals import Totals
 from tests.models.asked import every_draft, problem, quantity, worked
 from tests.tables import table
 
-NAME, TRUTH = Demand("name"), Demand("truth")
+ANY, NAME, TRUTH = Demand("any"), Demand("name"), Demand("truth")
 # Owls 8, 7, 9 and Herons 2, 6, 4 in three trials; the groups' numbers in Trial 1 are 8, 2, and 5.
 CLASS = table(
     {"red": 9},
@@ -54,6 +54,27 @@ ROWS = {
         "x = Max(5, 4)",
         (),
         {"I34": "Herons"},
+    ),
+    "means_apart": (
+        CLASS,
+        7,
+        Ask(Value(Op("/", (Op("-", (Stat("mean", OWLS), Stat("mean", HERONS))), Stat("mean absolute deviation", HERONS)))), (), ANY),
+        "3",
+        "((4 - 2) + (6 - 4) + (4 - 4))/3*x = (8 + 7 + 9)/3 - (2 + 6 + 4)/3",
+        (
+            "8 + 7 + 9 = 24",
+            "24 / 3 = 8",
+            "2 + 6 + 4 = 12",
+            "12 / 3 = 4",
+            "8 - 4 = 4",
+            "4 - 2 = 2",
+            "6 - 4 = 2",
+            "4 - 4 = 0",
+            "2 + 2 + 0 = 4",
+            "4 / 3 = 4/3",
+            "4 / 4/3 = 3",
+        ),
+        {"I43": "4", "I44": "6", "I45": "9"},
     ),
     "mean_or_median": (
         SKEWED,

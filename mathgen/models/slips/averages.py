@@ -205,3 +205,18 @@ def mean_of_mean_and_new(total: int, count: int, new: int) -> Wrong:
 def mean_so_far(total: int, count: int) -> Wrong:
     """Not in the research catalogue: H07, for one more number."""
     return over(total, count)
+
+
+@slip("I43", "That is the difference of the means. How many deviations is it?")
+def gives_the_gap(gap: int) -> Wrong:
+    return whole(gap)
+
+
+@slip("I44", "That is the deviation of the other list.")
+def divides_by_the_other_deviation(gap: int, deviation: int) -> Wrong:
+    return over(gap, deviation)
+
+
+@slip("I45", "That is the difference of the totals. Find both means first.")
+def takes_totals_for_means(gap: int, deviation: int) -> Wrong:
+    return over(gap, deviation)
