@@ -17,6 +17,7 @@ from mathgen.reading.fraction_questions import same_in_trials, share_fraction, s
 from mathgen.reading.going_on import next_goal
 from mathgen.reading.graphs import graph_to_make, picture_stands_for
 from mathgen.reading.lengths import apart, apart_each, line_plot, made_equal, spaces
+from mathgen.reading.limits import loss_limit
 from mathgen.reading.listing import to_list
 from mathgen.reading.meaning import (
     Against,
@@ -54,6 +55,7 @@ from mathgen.reading.meaning import (
     LineCloseBy,
     LinePlot,
     Look,
+    LossLimit,
     MadeEqual,
     Mark,
     More,
@@ -89,6 +91,7 @@ from mathgen.reading.meaning import (
     SameRatio,
     Sample,
     ScatterPlot,
+    ScoreGrew,
     ScoreIs,
     Series,
     ShareFraction,
@@ -116,7 +119,7 @@ from mathgen.reading.pairs import in_boxes, in_pairs
 from mathgen.reading.plane import axes, point_at
 from mathgen.reading.plots import bar_from, plot_to_make
 from mathgen.reading.points import classes, one_set, same_points, same_racks
-from mathgen.reading.proportional import grid, growing, proportional
+from mathgen.reading.proportional import grid, growing, proportional, score_grew
 from mathgen.reading.rates import same_ratio
 from mathgen.reading.samples import digits, drawn, sample, uniform_model
 from mathgen.reading.scatter import line_close_by, scatter_plot
@@ -495,6 +498,8 @@ _TAKE = {
     PictureStandsFor: picture_stands_for,
     MadeEqual: made_equal,
     ZeroIs: zero_is,
+    ScoreGrew: score_grew,
+    LossLimit: loss_limit,
     SomePart: some_part,
     ShownPart: shown_part,
     PutInBoxes: put_in_boxes,

@@ -26,6 +26,7 @@ from mathgen.reading import (
     instructions,
     joining_frames,
     length_frames,
+    limit_frames,
     listing_frames,
     noun_phrases,
     one_more_frames,
@@ -80,6 +81,7 @@ GRAMMAR = Grammar(
         *signed_frames.RULES,
         *listing_frames.RULES,
         *common_factor_frames.RULES,
+        *limit_frames.RULES,
     )
 )
 LONGEST = 80  # words and signs; the longest that is printed has some 35

@@ -609,6 +609,22 @@ class LineCloseBy(NamedTuple):
     sign: Literal["+", "-"]
 
 
+class LossLimit(NamedTuple):
+    """ "The loss must be at most 20 points after one more trial." """
+
+    np: Np
+    number: Number
+    strict: bool  # less than; else at most
+
+
+class ScoreGrew(NamedTuple):
+    """ "From Trial 1 to Trial 2, the score of the Owls grew by 20", "between these numbers, the line rises by 20"."""
+
+    number: Number
+    trials: tuple[tuple[Label, ...], tuple[Label, ...]] | None = None
+    np: Np = Np()
+
+
 class SomePart(NamedTuple):
     """ "The Owls knocked down a part of the red pins in Trial 1": how much is told after."""
 
@@ -683,7 +699,7 @@ Claim = (
     | RuleIs | EquationIs | LetterIs | PointsEach | BonusPoints | ScoreIs
     | StartingScores | OneLine | GoalScore
     | OtherRow | Wondered | Sample | Digits | Drawn | UniformModel | NextTrial
-    | ZeroIs | ResultIs | ResultsAre | PutInBoxes | BoxesAlike | Repeated | SomePart | ShownPart
+    | ZeroIs | ResultIs | ResultsAre | PutInBoxes | BoxesAlike | Repeated | SomePart | ShownPart | ScoreGrew | LossLimit
     | SamePoints | SameRacks | OneSet | Classes | LetterEquation | LetterFor | TheExpression | InBoxes
     | InEqualRows | SplitInto
 )  # fmt: skip

@@ -4,12 +4,12 @@ from __future__ import annotations
 
 from mathgen.reading.chart import Clash, Rule, rule
 from mathgen.reading.facts import Claims, at
-from mathgen.reading.meaning import Grid, Growing, Labels, Proportional, ScoreIs
+from mathgen.reading.meaning import Grid, Growing, Labels, OneLine, Proportional, ScoreGrew, ScoreIs
 from mathgen.reading.meaning import Np as Place
 from mathgen.reading.noun_phrases import always, measured, what
 from mathgen.reading.tokens import Number
-from mathgen.reading.wanted import Constant, Growth, InProportion, Steeper
-from mathgen.trials.scope import Measure
+from mathgen.reading.wanted import Constant, Growth, InProportion, OfLine, ScoreWanted, SlopesApart, Steeper
+from mathgen.trials.scope import Label, Measure
 
 
 def _proportional(colors: Labels, measure: Measure) -> Claims:
@@ -43,7 +43,70 @@ def _constant_k(letter: str) -> Constant:
     return Constant()
 
 
+def _y_grew(first: tuple[Label, ...], last: tuple[Label, ...], letter: str, number: Number) -> Claims:
+    if letter != "y":
+        raise Clash
+    return (ScoreGrew(number, (first, last)),)
+
+
+def _points_for(p: str, d: str, colors: Labels, measure: Measure) -> Claims:
+    if (p, d) != ("p", "d"):
+        raise Clash
+    return (OneLine(measured(measure, "down", "standing"), what(colors)),)
+
+
+def _one_more(p: str, d: str) -> OfLine:
+    if (p, d) != ("p", "d"):
+        raise Clash
+    return OfLine("slope")
+
+
+def _apart(one: Labels, other: Labels) -> SlopesApart:
+    return SlopesApart(Place(one), Place(other))
+
+
+def _where_greater(d: str) -> OfLine:
+    return _one_more("p", d)
+
+
 RULES: tuple[Rule, ...] = (
+    rule(
+        "fact",
+        "from TRIALS to TRIALS , the score of <who> grew by WHOLE",
+        lambda first, last, who, number: (ScoreGrew(number, (first, last), Place(who)),),
+    ),
+    rule("fact", "from TRIALS to TRIALS , LETTER grew by WHOLE", _y_grew),
+    rule("fact", "between these numbers , the line rises by WHOLE", lambda number: (ScoreGrew(number),)),
+    rule("fact", "let LETTER be the points for LETTER <things> <that_outcome>", _points_for),
+    rule("fact", "a graph shows the points LETTER for LETTER <things> <that_outcome>", _points_for),
+    rule("fact", "<when> , the graph goes through <point>", at),
+    rule("fact", "<when> , the point is <point>", at),
+    rule(
+        "fact",
+        "the score was WHOLE <when> and WHOLE <when>",
+        lambda n, when, m, then: (ScoreIs(Place(None, when), n), ScoreIs(Place(None, then), m)),
+    ),
+    rule("ask", "by how much does LETTER grow each time LETTER grows by one", _one_more),
+    rule("ask", "how much higher is the graph where LETTER is one greater", _where_greater),
+    rule(
+        "ask",
+        "what score for <group> makes both scores proportional to the numbers of <things>",
+        lambda who, colors: ScoreWanted(Place(who), colors),
+    ),
+    rule(
+        "ask",
+        "what score for <group> makes both scores proportional to the numbers of <things> <that_outcome>",
+        lambda who, colors, m: ScoreWanted(Place(who), colors, measured(m, "down", "standing")),
+    ),
+    rule(
+        "ask",
+        "what score puts the point for <group> on the same line through the origin",
+        lambda who: ScoreWanted(Place(who), None, None, True),
+    ),
+    *(
+        rule("ask", f"how much greater is the {name} for <group> than for <group>", _apart)
+        for name in ("slope of the line", "slope of the graph", "unit rate of points")
+    ),
     rule("fact", "a score is proportional to the number of <things> <that_outcome>", _proportional),
     rule("fact", "the equation LETTER = kx gives the score LETTER for LETTER <things> <that_outcome>", _with_k),
     rule("fact", "a line through the origin shows the score for each number of <things> <that_outcome>", _proportional),

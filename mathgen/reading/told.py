@@ -34,6 +34,7 @@ from mathgen.reading.meaning import (
     LetterIs,
     LineCloseBy,
     Look,
+    LossLimit,
     Mark,
     NextGoal,
     NextSet,
@@ -55,6 +56,7 @@ from mathgen.reading.meaning import (
     SameRatio,
     Sample,
     ScatterPlot,
+    ScoreGrew,
     ScoreIs,
     ShareFraction,
     ShareOut,
@@ -104,6 +106,7 @@ class Scoring:
     proportional: Proportional | None = None
     growing: Growing | None = None
     grid: Grid | None = None
+    grew: ScoreGrew | None = None
 
 
 @dataclass(eq=False, repr=False)
@@ -173,6 +176,7 @@ class Told:
     feet: InFeet | None = None
     listed: tuple[Measured, ...] = ()  # the spaces of all groups in one trial
     line_plot: bool = False
+    loss_limit: LossLimit | None = None
     some_part: SomePart | None = None
     put_in_boxes: PutInBoxes | None = None
     boxes_alike: BoxesAlike | None = None

@@ -642,6 +642,29 @@ class FartherFromZero(NamedTuple):
     farther: bool
 
 
+class MostAllowed(NamedTuple):
+    """ "What is the greatest number of pins that may be left standing next time?" """
+
+    measure: Measure
+    np: Np
+
+
+class ScoreWanted(NamedTuple):
+    """The score of a group that makes both scores proportional; what of, where that is said."""
+
+    np: Np
+    colors: Labels = None
+    measure: Measure | None = None
+    on_line: bool = False
+
+
+class SlopesApart(NamedTuple):
+    """How much greater the slope of one group's line is than that of another's."""
+
+    np: Np
+    other: Np
+
+
 class MeansApart(NamedTuple):
     """How many times the mean absolute deviation of one of two lists their means are apart."""
 
@@ -769,6 +792,9 @@ Question = (
     | GreatestBoxes
     | AsFraction
     | MeansApart
+    | MostAllowed
+    | ScoreWanted
+    | SlopesApart
     | LeastBoth
 )
 

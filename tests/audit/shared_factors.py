@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import re
 from typing import Any
 
 from sympy import Rational
@@ -14,7 +15,7 @@ def asked_shared(line: dict[str, Any], texts: Texts) -> Rational | None:
     """The greatest number of boxes, or the least total of both; None for any other question."""
     question = sentences(line["text"])[-1]
     named = texts.named(line["text"])
-    if "greatest number of" in question:
+    if re.search(r"greatest number of (boxes|bags)\b", question):
         one, other = (texts.results.total("down", Reach(named.groups or None, named.trials or None, (color,))) for color in named.colors)
         return Rational(next(size for size in range(min(one, other), 0, -1) if one % size == other % size == 0))
     if "least total" in question or "both counts reach" in question:

@@ -275,6 +275,17 @@ def _least_number(line: Problem) -> bool:
     return bool(reached[0] <= goal < reached[1] if _says("more than")(line) else reached[0] < goal <= reached[1])
 
 
+def _greatest_number(line: Problem) -> bool:
+    """The greatest whole number with which the loss so far, at so many points for each, stays under (or at) a limit."""
+    numbers = {given["quantity"]: value(given["number"]) for given in line["givens"]}
+    each, limit = numbers.get("points lost for each"), numbers.get("limit in points")
+    have = sum(value(given["number"]) for given in line["givens"] if given["scope"] is not None)
+    if each is None or limit is None or not _says(r"\b(greatest|largest) number\b.*\?")(line):
+        return False
+    lost = [each * (have + count) for count in (_exact(line), _exact(line) + 1)]
+    return bool(lost[0] < limit <= lost[1] if _says("less than")(line) else lost[0] <= limit < lost[1])
+
+
 def _factors(line: Problem) -> tuple[str, int, int, int] | None:
     """The one step of a problem that multiplies or divides whole numbers: sign, the two factors, their product."""
     steps = _lines(line)
@@ -373,6 +384,22 @@ def _constant(line: Problem) -> bool:
     scores = [value(given["number"]) for given in line["givens"] if given["quantity"] == "points in all"]
     counts = [value(given["number"]) for given in line["givens"] if given["scope"] is not None]
     return len(scores) == 1 and bool(scores[0] == _exact(line) * sum(counts)) and _says(r"\bproportional|\bkx\b")(line)
+
+
+def _steeper(line: Problem) -> bool:
+    return _compares(line) and _says("steeper")(line) and _says("proportional|through the origin")(line)
+
+
+def _constant_from_growth(line: Problem) -> bool:
+    """What a score grew by, over what the count grew by."""
+    told = {given["quantity"]: value(given["number"]) for given in line["givens"]}
+    return "points more" in told and _signs(line) >= {"-", "/"} and _says(r"\bproportional|\bkx\b")(line)
+
+
+def _for_one_more(line: Problem) -> bool:
+    """Two values of both quantities: how much the one grows where the other grows by one."""
+    scores = [value(given["number"]) for given in line["givens"] if given["quantity"] == "points in all"]
+    return len(scores) == 2 and {"-", "/"} <= _signs(line) and _says(r"\bd (is|grows by) one\b.*\?")(line)
 
 
 def _grows(line: Problem) -> bool:
@@ -510,12 +537,15 @@ SHOWS: dict[str, Callable[[Problem], bool]] = {
     "7.RP.A.3": lambda p: _says("percent")(p) and _says("increase|decrease|change|error|percent (more|fewer)|[Bb]y what percent")(p),
     "7.EE.B.3": lambda p: (steps_taken(_lines(p)) >= 2 or len(_forms_given(p)) > 1) and _exact(p).q != 1,
     "7.EE.B.4a": _two_step_equation,
-    "6.EE.C.9": _grows,
-    "7.RP.A.2b": _constant,
-    "7.RP.A.2a": lambda p: p["answer"]["demands"] == "truth" and _says(r"scores proportional to .+\?|line through the origin\?")(p),
+    "6.EE.C.9": lambda p: _grows(p) or _for_one_more(p),
+    "7.RP.A.2b": lambda p: _constant(p) or _constant_from_growth(p),
+    "7.RP.A.2a": lambda p: _says(r"scores proportional to .+\?|line through the origin\?")(p) and "/" in _signs(p),
     "8.NS.A.1": lambda p: p["answer"]["demands"] == "fraction" and any("..." in given["number"] for given in p["givens"]),
-    "8.EE.B.5": lambda p: _compares(p) and _says("steeper")(p) and _says("proportional|through the origin")(p),
-    "7.EE.B.4b": _least_number,
+    "8.EE.B.5": lambda p: (
+        (_says(r"slope of the|unit rate")(p) and {"-", "/"} <= _signs(p) and _says("proportional|through the origin")(p))
+        or _steeper(p)
+    ),
+    "7.EE.B.4b": lambda p: _least_number(p) or _greatest_number(p),
     "8.EE.C.7b": _both_sides,
     "8.EE.C.8c": _two_unknowns,
     "8.F.B.4": _told_line,

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from mathgen.models.slips.rule import Wrong, slip, whole
+from mathgen.models.slips.rule import Wrong, over, slip, whole
 
 
 def _shared(total: int, parts: int) -> Wrong:
@@ -186,3 +186,78 @@ def growing_is_proportional(same: int) -> Wrong:
 def compares_differences(counts: int, scores: int) -> Wrong:
     """Not in the research catalogue: the additive error of ratios, held against a score and its count."""
     return "false" if counts != scores else None
+
+
+@slip("L35", "That is how much the score grew. How many {items} more earned it?")
+def gives_the_rise(rise: int) -> Wrong:
+    return whole(rise)
+
+
+@slip("L36", "The score grew by that much for the {items} more, not for all of them.")
+def divides_the_rise_by_all(rise: int, count: int) -> Wrong:
+    return over(rise, count)
+
+
+@slip("L37", "That is how many {items} more there were. How many points go with just one?")
+def gives_the_run(run: int) -> Wrong:
+    return whole(run)
+
+
+@slip("L38", "That is how much the points grew in all. How much do they grow for one more?")
+def gives_the_growth_in_all(rise: int) -> Wrong:
+    return whole(rise)
+
+
+@slip("L39", "That is a score. How much does the score grow for one more?")
+def gives_the_later_score(score: int) -> Wrong:
+    return whole(score)
+
+
+@slip("L40", "Both numbers do not grow by the same amount. How many points go with just one?")
+def adds_the_same_to_both(score: int) -> Wrong:
+    return whole(score)
+
+
+@slip("L41", "That is for just one. How many {items} are there?")
+def gives_the_rate(rate: int) -> Wrong:
+    return whole(rate)
+
+
+@slip("L42", "That is the other score. The numbers of {items} differ.")
+def gives_the_other_score(score: int) -> Wrong:
+    return whole(score)
+
+
+@slip("L43", "That is how far the scores are apart. A slope is for just one.")
+def takes_scores_for_slopes(gap: int) -> Wrong:
+    return whole(gap)
+
+
+@slip("L44", "That is one of the slopes. How much greater is it than the other?")
+def gives_the_greater_slope(slope: int) -> Wrong:
+    return whole(slope)
+
+
+@slip("L45", "How much greater means a difference.")
+def adds_the_slopes(total: int) -> Wrong:
+    return whole(total)
+
+
+@slip("L46", "That many only reaches the limit. The loss has to be less.")
+def reaches_the_limit(number: int) -> Wrong:
+    return whole(number)
+
+
+@slip("L47", "At most means that the limit itself is allowed.")
+def leaves_the_limit_out(number: int) -> Wrong:
+    return whole(number)
+
+
+@slip("L48", "Count the points that were lost already.")
+def forgets_what_was_lost(number: int) -> Wrong:
+    return whole(number)
+
+
+@slip("L49", "That is a number of points. How many {items} are that?")
+def points_for_items(points: int) -> Wrong:
+    return whole(points)
