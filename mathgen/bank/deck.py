@@ -6,6 +6,7 @@ from collections import Counter
 from functools import partial
 from random import Random
 
+from mathgen.asks.expression import Ask
 from mathgen.bank.builder import Candidate
 from mathgen.bank.check_sets import Row, check_line, in_rows
 from mathgen.bank.choose import Joins, fits, take_turns
@@ -45,13 +46,14 @@ def make_deck(table: TrialTable, plan: DeckPlan, scenario_name: str = "ramp") ->
 class DeckMaker:
     """Makes the deck of a plan, again without the cards that a page has no room for: draws once, proves each once."""
 
-    def __init__(self, table: TrialTable, plan: DeckPlan, scenario_name: str = "ramp") -> None:
+    def __init__(self, table: TrialTable, plan: DeckPlan, scenario_name: str = "ramp", elsewhere: frozenset[Ask] = frozenset()) -> None:
         """Draws the candidates of each grade.
 
         Args:
             table: the class's results.
             plan: what the teacher wishes.
             scenario_name: what things are called.
+            elsewhere: what the pupils are asked on other pages, and so on no card.
         Raises:
             RequestFault: a wish that the curriculum does not know, or a count that no deck has.
         """
@@ -69,6 +71,7 @@ class DeckMaker:
             # Where few models are wanted, each has to offer more.
             pool = self._pools[grade] = fill_pool(self._desk, curriculum, wishes, each, max(1, -(-each // max(models, 1))))
             drawn = [one for kept in (pool.own, pool.review) for many in kept.values() for one in many]
+            pool.drop([one for one in drawn if one.draft.ask in elsewhere])
             lists = [one for one in drawn if one.draft.ask.demand.form == "list"]
             pool.drop(lists)
             for one in lists:

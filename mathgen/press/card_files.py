@@ -2,9 +2,12 @@
 
 from __future__ import annotations
 
+from collections.abc import Callable
 from dataclasses import replace
+from functools import partial
 from typing import Any, NamedTuple
 
+from mathgen.asks.expression import Ask
 from mathgen.bank.deck import DeckMaker
 from mathgen.bank.deck_plan import ChosenDeck, DeckPlan
 from mathgen.errors import RequestFault
@@ -40,9 +43,23 @@ class _Pack(NamedTuple):
     pdf: bytes
 
 
-def card_files(table: TrialTable, plan: DeckPlan, look: CardLook, scenario_name: str, notes: tuple[str, ...] = ()) -> CardFiles:
+def card_files(
+    table: TrialTable,
+    plan: DeckPlan,
+    look: CardLook,
+    scenario_name: str,
+    notes: tuple[str, ...] = (),
+    elsewhere: frozenset[Ask] = frozenset(),
+) -> CardFiles:
     """The files of one deck: ``grade4-cards.pdf``, ``grade4-cards-key.pdf``, ``grade4-cards-key.json``.
 
+    Args:
+        table: the class's results.
+        plan: of the deck.
+        look: how the cards are printed.
+        scenario_name: what things are called.
+        notes: what was guessed while reading the table.
+        elsewhere: what the pupils are asked on other pages, and so on no card.
     Raises:
         RequestFault: the plan cannot be met, or a name in the table cannot be printed.
     """
@@ -52,7 +69,7 @@ def card_files(table: TrialTable, plan: DeckPlan, look: CardLook, scenario_name:
     check_labels(table.groups, signs)
     check_labels(map(str, table.trials), signs)
     check_labels(table.colors, signs)
-    pack = _fitting(table, plan, look, scenario_name, words, signs)
+    pack = _fitting(partial(DeckMaker, table, plan, scenario_name, elsewhere), table, look, words, signs)
     changes = list(pack.deck.changes)
     if pack.look.per_page != look.per_page:
         changes.append(
@@ -69,18 +86,16 @@ def card_files(table: TrialTable, plan: DeckPlan, look: CardLook, scenario_name:
     return CardFiles(contents, deck, pages_without_back(pack.data), deck.changes)
 
 
-def _fitting(
-    table: TrialTable, plan: DeckPlan, look: CardLook, scenario_name: str, words: dict[str, Any], signs: tuple[str, ...]
-) -> _Pack:
+def _fitting(new_maker: Callable[[], DeckMaker], table: TrialTable, look: CardLook, words: dict[str, Any], signs: tuple[str, ...]) -> _Pack:
     """The deck on cards as small as was asked for; where most words have no room on them, on larger ones.
 
     Raises:
         RequestFault: as ``DeckMaker``; or even the largest cards have no room.
     """
-    maker, left_out = DeckMaker(table, plan, scenario_name), False
+    maker, left_out = new_maker(), False
     for per_page in (one for one in PER_PAGE if one <= look.per_page):
         if left_out:  # larger cards may have room for it
-            maker, left_out = DeckMaker(table, plan, scenario_name), False
+            maker, left_out = new_maker(), False
         for _ in range(_ROUNDS):
             deck = maker.make()
             pack, misfit = _printed(deck, table, look._replace(per_page=per_page), words, signs)

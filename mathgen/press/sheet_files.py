@@ -9,6 +9,7 @@ from typing import Any, NamedTuple
 import typst
 
 from mathgen import __version__
+from mathgen.asks.expression import Ask
 from mathgen.bank.code import table_digest
 from mathgen.bank.leaf import leaf, wanted_count
 from mathgen.bank.plan import ChosenSheet, SheetPlan
@@ -27,11 +28,12 @@ from mathgen.trials.table import TrialTable
 
 
 class SheetFiles(NamedTuple):
-    """Files by name, the sheet's code, and what was changed against the plan."""
+    """Files by name, the sheet's code, what was changed against the plan, and what is asked on it."""
 
     contents: dict[str, bytes]
     code: str
     changes: tuple[str, ...]
+    asked: frozenset[Ask]
 
 
 def sheet_files(table: TrialTable, plan: SheetPlan, scenario_name: str, notes: tuple[str, ...] = ()) -> SheetFiles:
@@ -114,7 +116,8 @@ def _with_key(
         f"{stem}-key.pdf": pdf_bytes("key", key),
         f"{stem}-key.json": key_file(chosen, table, scenario_name, notes, worksheet, key),
     }
-    return SheetFiles(contents, chosen.code, chosen.changes)
+    asked = frozenset(problem.ask for form in chosen.forms for problem in form.problems)
+    return SheetFiles(contents, chosen.code, chosen.changes, asked)
 
 
 class Reprinted(NamedTuple):

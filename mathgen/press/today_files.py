@@ -39,7 +39,8 @@ def today_files(table: TrialTable, plan: SheetPlan, cards: int, scenario_name: s
     stem = f"grade{plan.grade}"
     deck = DeckPlan((plan.grade,), cards, plan.seed, plan.curriculum, not_yet=plan.not_yet)
     look = CardLook(4 if plan.large_print else 6, paper=plan.paper, large_print=plan.large_print)
-    sheet, pack = sheet_files(table, plan, scenario_name, notes), card_files(table, deck, look, scenario_name, notes)
+    sheet = sheet_files(table, plan, scenario_name, notes)
+    pack = card_files(table, deck, look, scenario_name, notes, elsewhere=sheet.asked)  # no card asks again what the sheet asks
     # The deck that lies on paper, so that one key serves both.
     page, said = page_of_deck(pack.deck, table, scenario_name)
     contents = {**sheet.contents, **pack.contents, f"{stem}-pick.html": page}

@@ -115,6 +115,14 @@ def test_problems_left_out_do_not_come_again() -> None:
     assert not set(first.problems[:3]) & set(second.problems)
 
 
+def test_what_is_asked_elsewhere_is_on_no_card() -> None:
+    first = deck("main", (4,))
+    asked = frozenset(problem.ask for problem in first.problems)
+    other = DeckMaker(table_of("main"), DeckPlan((4,)), elsewhere=asked).make()
+    assert len(other.cards) == 24
+    assert not asked & {problem.ask for problem in other.problems}
+
+
 def test_wishes_are_kept() -> None:
     topics = make_deck(table_of("main"), DeckPlan((5,), topics=("decimals",)))
     assert len({problem.model for problem in topics.problems}) > 2

@@ -130,3 +130,12 @@ def test_the_cautions_are_not_alone_on_the_last_page_of_a_key(paper: str, tmp_pa
     for path in sorted(tmp_path.glob("*key.pdf")):
         (page,) = [text for text in texts(path.read_bytes()) if "Before anything rolls" in text]
         assert "What is " in page, path.name
+
+
+def test_no_card_asks_what_the_worksheet_asks(folder: Path) -> None:
+    sheet, cards = (json.loads((folder / f"grade4-{name}.json").read_text(encoding="utf-8")) for name in ("key", "cards-key"))
+    on_sheet = {problem["id"] for form in sheet["forms"] for problem in form["problems"]}
+    on_cards = {card["id"] for card in cards["cards"]}
+    assert len(on_cards) == 12
+    assert on_sheet
+    assert not on_sheet & on_cards
