@@ -9,7 +9,7 @@ from mathgen.bank.deck_plan import Card, ChosenDeck
 from mathgen.problems.record import Problem
 from mathgen.sheets.answer_line import answer_line
 from mathgen.sheets.figures.bar_graph import graph_data
-from mathgen.sheets.figures.choice import support
+from mathgen.sheets.figures.choice import asked_figure, support
 from mathgen.sheets.figures.scene import Scene
 from mathgen.sheets.page_words import table_names
 from mathgen.sheets.parts import names_like_fractions, parts, running_parts
@@ -76,6 +76,7 @@ def cards_data(
         away = card.number in elsewhere
         results = None if away else results_table(table, (problem,), words, deck.problems)
         figure = None if away or results or card.graph else support(Scene(problem, table, totals, words), problem.grade)
+        asked = asked_figure(problem)
         own = names if problem.answer.kind == "name" else ()
         return {
             "number": card.number,
@@ -85,8 +86,9 @@ def cards_data(
             "notes": table_notes(results),
             "graph": None if away or card.graph is None else graph_data(card.graph, table, words, problem.grade, look.large_print),
             "elsewhere": _where(card) if away else "",
-            "figure": None if figure is None else figure.blank,
-            "figure_read": figure is not None and figure.asked == "read",  # what pupils are to draw, they draw on their own paper
+            "figure": None if figure is None or asked == "draw" else figure.blank,
+            "figure_read": figure is not None and asked == "read",
+            "own_paper": "Work on your own paper." if asked == "draw" else "",  # a card is for the next pupil, too
             "check": parts(checks.get(card.number, "")),
             "answer": parts(problem.answer.display, own),
         }

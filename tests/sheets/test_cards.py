@@ -240,3 +240,16 @@ def test_a_card_can_be_solved_alone(grades: tuple[int, ...]) -> None:
 def test_nothing_is_printed_behind_cards_or_the_results_page(look: CardLook, away: tuple[int, ...], expected: tuple[int, ...]) -> None:
     """24 cards of grade 4; two pages of starter cards stand before the results page."""
     assert pages_without_back(made((4,), look, frozenset(away)).data) == expected
+
+
+def test_what_is_to_be_drawn_is_drawn_on_the_pupils_own_paper() -> None:
+    """A card goes on to the next pupil; a figure for drawing is not printed on it, and the card says so."""
+    told = 0
+    for grades in GRADES:
+        chosen, data = made(grades)
+        for problem, card in zip(chosen.problems, data["cards"], strict=True):
+            draw = re.search(r"\b(draw|make) (a|one|the) ([a-z]+ )?(graph|plot|dot|histogram)\b", problem.text, re.IGNORECASE) is not None
+            assert draw <= (card["own_paper"] == "Work on your own paper.")
+            assert card["figure"] is None or not card["own_paper"]
+            told += draw
+    assert told

@@ -79,13 +79,18 @@ def rules() -> Rules:
     return Rules(figures, asked, {int(grade): most for grade, most in data["most"].items()})
 
 
+def asked_figure(problem: Problem) -> str:
+    """What a problem's words ask pupils to do with a figure: ``read`` it, ``draw`` it, or "" where they ask nothing."""
+    return rules().asked.get((problem.skill, problem.grade), "")
+
+
 def support(scene: Scene, grade: int) -> Support | None:
     """The figure for a problem on a sheet of a grade; None for an older pupil's challenge, which is to be met without.
 
     One that the words ask for is there on every sheet and at every level.
     """
     problem = scene.problem
-    asked = rules().asked.get((problem.skill, problem.grade), "")
+    asked = asked_figure(problem)
     if problem.level == "challenge" and grade > _YOUNG and not asked:
         return None
     made = (_MAKERS[figure](scene) for figure in rules().figures.get((problem.skill, problem.grade if asked else grade), ()))
