@@ -195,7 +195,7 @@ def test_no_page_prints_where_school_printers_do_not(look: CardLook, grades: tup
 
 @pytest.mark.parametrize(
     ("look", "grades"),
-    [*zip(BLANK, GRADES, strict=True), *((CardLook(6), one) for one in GRADES), *((LARGE, one) for one in GRADES)],
+    [*zip(BLANK, GRADES, strict=True), *((CardLook(6), one) for one in GRADES), *((LARGE, one) for one in GRADES), (CardLook(4), (3,))],
     ids=str,
 )
 def test_no_words_are_printed_over_others(look: CardLook, grades: tuple[int, ...]) -> None:
@@ -205,6 +205,10 @@ def test_no_words_are_printed_over_others(look: CardLook, grades: tuple[int, ...
             across = min(one.right, other.right) - max(one.left, other.left)
             down = min(one.bottom, other.bottom) - max(one.top, other.top)
             assert across < 0.3 or down < 0.3, (page.text_in(one), page.text_in(other))
+        for one, other in itertools.product(boxes, [mark.box for mark in page.marks if not mark.words]):
+            across = min(one.right, other.right) - max(one.left, other.left)
+            down = min(one.bottom, other.bottom) - max(one.top, other.top)
+            assert across < 0.3 or down < 0.3 or other.holds(one, -0.3), (page.text_in(one), one, other)
 
 
 @every_blank
