@@ -4,7 +4,6 @@ from __future__ import annotations
 
 from collections import Counter
 from functools import partial
-from random import Random
 
 from mathgen.asks.expression import Ask
 from mathgen.bank.builder import Candidate
@@ -12,6 +11,7 @@ from mathgen.bank.check_sets import Row, check_line, in_rows
 from mathgen.bank.choose import Joins, fits, take_turns
 from mathgen.bank.clashes import alike_or_telling, asked, asked_totals, same_answer
 from mathgen.bank.deck_code import deck_mark
+from mathgen.bank.deck_order import apart
 from mathgen.bank.deck_plan import Card, CheckSet, ChosenDeck, DeckPlan
 from mathgen.bank.deck_wishes import check_deck_plan
 from mathgen.bank.desk import Desk
@@ -28,10 +28,6 @@ from mathgen.proof.record import proved
 from mathgen.proof.verdict import AGREES
 from mathgen.scenario.words import scenario
 from mathgen.trials.table import TrialTable
-
-APART = 8  # cards with the same answer are at least so many numbers apart, and so on different pages
-_SHUFFLES = 200
-_TIRED = 3  # times that problems of a model are left out before all of them are
 
 
 def make_deck(table: TrialTable, plan: DeckPlan, scenario_name: str = "ramp") -> ChosenDeck:
@@ -79,18 +75,27 @@ class DeckMaker:
         self._made: dict[int, tuple[Candidate, Problem]] = {}  # by the candidate's id; holding it keeps the id its own
         self._by_problem: dict[str, Candidate] = {}
         self._failed: Counter[str] = Counter()
-        self._left_out: Counter[str] = Counter()  # how often some problem of a model was left out
+        self._left_out: set[str] = set()  # models of which some problem was left out
 
     def leave_out(self, problems: list[Problem]) -> None:
-        """Takes problems out, so that the next deck has others in their place: with them all of their frames, which say as much, and
-        in the end their model, all of whose frames may say too much.
+        """Takes problems out, so that the next deck has others in their place: with them all of their frames, and what else of
+        their models says as much; once it comes to that again, the models.
         """
         out = [self._by_problem[problem.id] for problem in problems]
-        self._left_out.update({one.model.name for one in out})
         frames = {(one.model.name, one.words.frame) for one in out}
+        shortest = {name: min(_length(one) for one in out if one.model.name == name) for name, _ in frames}
+        tired = self._left_out & set(shortest)
+        self._left_out |= set(shortest)
         lists = [some for pool in self._pools.values() for kept in (pool.own, pool.review) for some in kept.values()]
-        every = [one for some in lists for one in some]
-        self._drop([one for one in every if (one.model.name, one.words.frame) in frames or self._left_out[one.model.name] >= _TIRED])
+        self._drop(
+            [
+                one
+                for some in lists
+                for one in some
+                if one.model.name in shortest
+                and (one.model.name in tired or (one.model.name, one.words.frame) in frames or _length(one) >= shortest[one.model.name])
+            ]
+        )
 
     def make(self) -> ChosenDeck:
         """The deck.
@@ -176,7 +181,7 @@ class DeckMaker:
         while True:
             rows = in_rows([self._problem(one) for one in left], self._limits)
             rng = stream(self._plan.seed, "deck", *self._plan.grades)
-            found = _apart(rows, rng)
+            found = apart(rows, rng)
             if found is not None:
                 return found
             again = [one for at, one in enumerate(left) if any(_same_key(one, other) for other in left[:at])]
@@ -220,6 +225,11 @@ class DeckMaker:
         )
 
 
+def _length(candidate: Candidate) -> int:
+    """How many signs a candidate's words have."""
+    return len(candidate.words.facts) + len(candidate.words.question)
+
+
 def _same_key(one: Candidate, other: Candidate) -> bool:
     """Whether the two have one answer, as a number or as it is written: rounded, 7/12 and 5/9 are both 0.6."""
     return same_answer(one, other) or (one.shown != "" and one.shown == other.shown)
@@ -239,25 +249,3 @@ def _clashing_but_for_keys(chosen: list[Candidate], one: Candidate, other: Candi
     if sum(_same_key(one, third) for third in chosen) > 1:
         return True
     return bool(asked_totals(one) & asked_totals(other)) or (asked(one) is not None and asked(one) == asked(other))
-
-
-def _apart(rows: list[Row], rng: Random) -> list[Row] | None:
-    """The rows in an order in which the same answer does not come again too soon, a short row last; None where none was found."""
-    for _ in range(_SHUFFLES):
-        if _far_enough(rows):
-            return rows
-        full, short = [row for row in rows if len(row.problems) == 4], [row for row in rows if len(row.problems) < 4]
-        rng.shuffle(full)
-        rows = [*full, *short]
-    return None
-
-
-def _far_enough(rows: list[Row]) -> bool:
-    last: dict[object, int] = {}
-    for place, problem in enumerate(problem for row in rows for problem in row.problems):
-        answer = problem.answer
-        for key in {answer.exact, answer.shown} if answer.kind not in ("name", "truth") else ():
-            if place - last.get(key, -APART) < APART:
-                return False
-            last[key] = place
-    return True

@@ -101,7 +101,7 @@ def _fitting(new_maker: Callable[[], DeckMaker], table: TrialTable, look: CardLo
             pack, misfit = _printed(deck, table, look._replace(per_page=per_page), words, signs)
             if not misfit:
                 return pack
-            if 2 * len(misfit) > len(deck.cards):
+            if 4 * len(misfit) > 3 * len(deck.cards):
                 break
             maker.leave_out([deck.cards[number - 1].problem for number in misfit])
             left_out = True

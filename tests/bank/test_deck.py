@@ -7,7 +7,8 @@ from functools import cache
 
 import pytest
 
-from mathgen.bank.deck import APART, DeckMaker, make_deck
+from mathgen.bank.deck import DeckMaker, make_deck
+from mathgen.bank.deck_order import APART
 from mathgen.bank.deck_plan import ChosenDeck, DeckPlan
 from mathgen.errors import RequestFault
 from mathgen.proof import by_sum
