@@ -10,6 +10,7 @@ from math import gcd, lcm
 from sympy import Integer, Rational
 
 from mathgen.asks.expression import (
+    LETTER_VALUES,
     Ask,
     Choice,
     Expr,
@@ -18,11 +19,13 @@ from mathgen.asks.expression import (
     Op,
     Quantity,
     QuotientRemainder,
+    Same,
     Stat,
     Stated,
     StatName,
     Tally,
     Truth,
+    with_number,
 )
 from mathgen.trials.totals import Totals
 
@@ -117,6 +120,14 @@ def _op(expr: Op, totals: Totals) -> Rational:
     return result
 
 
+def _same(goal: Same, totals: Totals) -> str:
+    target, *options = [[value(with_number(expr, number), totals) for number in LETTER_VALUES] for expr in goal.exprs]
+    found = [label for label, option in zip(goal.labels, options, strict=True) if option == target]
+    if len(found) != 1:
+        raise NoAnswer("no single expression is the same")
+    return found[0]
+
+
 def answer(ask: Ask, totals: Totals) -> Rational | str:
     """The number, the value of the ratio, the name of the one label that strictly beats every other, "true" or "false", "7 r 1",
     or a list, "1 * 12, 2 * 6, 3 * 4".
@@ -125,6 +136,8 @@ def answer(ask: Ask, totals: Totals) -> Rational | str:
         NoAnswer: division by zero, or a tie.
     """
     goal = ask.goal
+    if isinstance(goal, Same):
+        return _same(goal, totals)
     if isinstance(goal, Truth):
         return "true" if _holds(goal, totals) else "false"
     if isinstance(goal, QuotientRemainder):

@@ -6,6 +6,7 @@
     Fact   = Equation(left, right)
     Goal   = Value(expr) | Ratio(first, second) | Choice(labels, exprs, most) | Truth(left, test, right)
            | QuotientRemainder(amount, size, want) | Listing(amount, symbol, whole)
+           | Same(labels, options, target)
     Ask(goal, given, demand)
 
 Named tuples: a bank builds thousands, and equal expressions must be equal, hashable and cheap.
@@ -207,7 +208,30 @@ class Listing(NamedTuple):
         return (self.amount,) if self.whole is None else (self.amount, self.whole)
 
 
-Goal = Value | Ratio | Choice | Truth | QuotientRemainder | Listing
+class Same(NamedTuple):
+    """Which written expression is the one that the story makes, whatever number the letter in it stands for?"""
+
+    labels: tuple[str, ...]
+    options: tuple[Expr, ...]  # of each label, with an Unknown for the letter
+    target: Expr
+    letter: Quantity  # the count that the letter stands for
+
+    @property
+    def exprs(self) -> tuple[Expr, ...]:
+        return (self.target, *self.options)
+
+
+def with_number(expr: Expr, number: int) -> Expr:
+    """An expression with a number in its letter's place."""
+    if isinstance(expr, Unknown):
+        return Stated(number, "letter")
+    return Op(expr.symbol, tuple(with_number(arg, number) for arg in expr.args)) if isinstance(expr, Op) else expr
+
+
+LETTER_VALUES = (2, 1001)  # linear expressions that are equal at two numbers are equal at all
+
+
+Goal = Value | Ratio | Choice | Truth | QuotientRemainder | Listing | Same
 
 
 def parts_to_share(goal: Goal) -> tuple[str, tuple[Expr, ...]]:
@@ -221,6 +245,8 @@ def parts_to_share(goal: Goal) -> tuple[str, tuple[Expr, ...]]:
         return goal.want, goal.exprs
     if isinstance(goal, Listing):
         return f"list by {goal.symbol}", goal.exprs
+    if isinstance(goal, Same):
+        return " | ".join(goal.labels), (goal.letter, *(with_number(expr, LETTER_VALUES[0]) for expr in goal.exprs))
     if isinstance(goal, Value) and isinstance(goal.expr, Op) and goal.expr.symbol in ("gcf", "lcm"):
         return goal.expr.symbol, goal.expr.args
     return "", ()

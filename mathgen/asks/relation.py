@@ -22,6 +22,7 @@ from mathgen.asks.expression import (
     Quantity,
     QuotientRemainder,
     Ratio,
+    Same,
     Stat,
     Stated,
     Tally,
@@ -119,11 +120,14 @@ def written(equation: Equation, count: Callable[[Any], Any]) -> str:
 def question_in_x(ask: Ask, count: Callable[[Any], Any]) -> str:
     """Any ask as an equation in x that sympy reads.
 
+    Of expressions, x is what the story makes, its letter kept.
     Of a choice, x is the greatest (or least) of the values. Of a statement, x is how far the left is from the right (0 where they are
     equal), or what is over when the left is put in groups of the right (0 where none is). Of groups, x is
     how many are full, how many are needed, or what is over. Of a list, x is how many pairs it holds.
     """
     goal = ask.goal
+    if isinstance(goal, Same):
+        return f"x = {_text(goal.target, count, 0)}"
     if isinstance(goal, Choice):
         return f"x = {'Max' if goal.most else 'Min'}({', '.join(_text(expr, count, 0) for expr in goal.exprs)})"
     if isinstance(goal, Truth):

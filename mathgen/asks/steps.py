@@ -21,6 +21,7 @@ from mathgen.asks.expression import (
     Quantity,
     QuotientRemainder,
     Ratio,
+    Same,
     Stat,
     Stated,
     Tally,
@@ -462,6 +463,8 @@ def school_steps(ask: Ask, reader: CellReader, printed: dict[Expr, str]) -> tupl
         printed: expressions that the words print, with the text they print; other counts are read from the table.
     """
     working = Working(reader, printed)
+    if isinstance(ask.goal, Same):
+        return ()  # nothing is worked out: the story is put in signs
     if isinstance(ask.goal, Choice):
         numbers = [working.number(expr) for expr in ask.goal.exprs]
         # The one number in the middle of a list is found, not worked out: the comparison says it.

@@ -9,7 +9,7 @@ from math import lcm
 from sympy import Rational
 
 from mathgen.asks.evaluate import value
-from mathgen.asks.expression import NOTHING, PAIR, Ask, Choice, Listing, Measured, QuotientRemainder, Ratio, Stat, Truth, Value
+from mathgen.asks.expression import NOTHING, PAIR, Ask, Choice, Listing, Measured, QuotientRemainder, Ratio, Same, Stat, Truth, Value
 from mathgen.bank.desk import Desk
 from mathgen.exact.accepted import LONGEST_DECIMAL, accepted, shown
 from mathgen.exact.demand import Demand
@@ -43,6 +43,8 @@ def answer_of(desk: Desk, draft: Draft, exact: Rational | str, text: str) -> Ans
     if isinstance(exact, str) and isinstance(draft.ask.goal, Listing):
         written = _signs(exact)
         return Answer("list", exact, written, written, tuple(dict.fromkeys((written, exact))), demand)
+    if isinstance(exact, str) and isinstance(draft.ask.goal, Same):
+        return Answer("name", exact, exact, exact, tuple(dict.fromkeys((exact, exact.replace("\N{MINUS SIGN}", "-")))), demand)
     if isinstance(exact, str):
         name = name_of(desk, draft, exact)
         return Answer("name", exact, name, name, tuple(dict.fromkeys((name, exact))), demand, _comparison(desk, draft))

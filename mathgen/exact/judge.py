@@ -91,6 +91,15 @@ def _judge_name(expected: str, typed: str) -> tuple[Verdict, str]:
     return WRONG, f'the answer is "{expected}"'
 
 
+def _judge_expression(expected: str, typed: str) -> tuple[Verdict, str]:
+    """One of the expressions that the question shows: blanks, the kind of sign and the order of a sum do not matter."""
+    key, said = (re.sub(r"[\s.]", "", tidy(text).casefold()).replace("*", "\N{MULTIPLICATION SIGN}") for text in (expected, typed))
+    if not said:
+        return UNREADABLE, "there is nothing written"
+    same = sorted(said.split("+")) == sorted(key.split("+"))
+    return (RIGHT, "the same expression") if same else (WRONG, f'the answer is "{expected}"')
+
+
 _TRUTH = {"yes": "true", "y": "true", "true": "true", "t": "true", "no": "false", "n": "false", "false": "false", "f": "false"}
 
 
@@ -284,6 +293,8 @@ def judge(expected: str, demand: str, typed: str, units: tuple[str, ...] = UNITS
     ('right_value_wrong_form', 'not in lowest terms')
     """
     asked = parse_demand(demand)
+    if asked.form == "expression":
+        return _judge_expression(expected, typed)
     if asked.form == "name":
         return _judge_name(expected, typed)
     if asked.form == "quotient_remainder":

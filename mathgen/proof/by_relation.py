@@ -24,6 +24,7 @@ from mathgen.asks.expression import (
     Ordered,
     Quantity,
     QuotientRemainder,
+    Same,
     Stat,
     Stated,
     Tally,
@@ -83,6 +84,8 @@ def solve(ask: Ask, rows: RawRows) -> Rational | str:
     Raises:
         NoSolution: not exactly one solution.
     """
+    if isinstance(ask.goal, Same):
+        return _same(ask.goal, rows)
     if isinstance(ask.goal, Choice):
         return _winner(ask.goal, rows)
     if isinstance(ask.goal, Truth):
@@ -226,6 +229,15 @@ def _is_so(goal: Truth, rows: RawRows) -> bool:
     if goal.divides:
         return bool(_divided(left, right)[1] == 0) == (goal.test == "multiple")
     return bool({"=": difference.is_zero, ">": difference.is_positive, "<": difference.is_negative}[goal.test])
+
+
+def _same(goal: Same, rows: RawRows) -> str:
+    """The one option that is the target as a polynomial: the same slope, the same constant."""
+    target, *options = (tuple(map(QQ.convert, _symbolic(expr, rows))) for expr in goal.exprs)
+    found = [label for label, option in zip(goal.labels, options, strict=True) if option == target]
+    if len(found) != 1:
+        raise NoSolution("no single expression is the same")
+    return found[0]
 
 
 def _winner(goal: Choice, rows: RawRows) -> str:

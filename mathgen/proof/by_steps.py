@@ -10,7 +10,22 @@ from __future__ import annotations
 import re
 from functools import lru_cache
 
-from mathgen.asks.expression import NOTHING, Ask, Choice, Expr, Listing, Op, Quantity, QuotientRemainder, Stat, Stated, StatName, Truth
+from mathgen.asks.expression import (
+    NOTHING,
+    Ask,
+    Choice,
+    Expr,
+    Listing,
+    Op,
+    Quantity,
+    QuotientRemainder,
+    Same,
+    Stat,
+    Stated,
+    StatName,
+    Truth,
+    Unknown,
+)
 from mathgen.problems.record import Answer, Problem
 from mathgen.proof.lists import is_statistic, statistic
 from mathgen.proof.verdict import AGREES
@@ -47,6 +62,9 @@ def _check(problem: Problem) -> None:
     givens = tuple(given.number for given in problem.givens) + _counts_of_series(ask)
     printed = {given.expr for given in problem.givens}
     goal = ask.goal
+    if isinstance(goal, Same):
+        _check_expression(problem, goal, steps)
+        return
     operations = sum(_operations(expr, printed) for expr in goal.exprs) - _means_used_again(ask)
     if isinstance(goal, Truth):
         _check_statement(problem, goal, steps, givens, operations)
@@ -320,6 +338,24 @@ def _check_list(problem: Problem, goal: Listing, steps: tuple[str, ...], givens:
     follow(steps[:first], givens, operations, (amount,))
     if problem.answer.exact != ", ".join(wanted):
         raise NotTrue(f"the steps list {', '.join(wanted)}")
+
+
+def _check_expression(problem: Problem, goal: Same, steps: tuple[str, ...]) -> None:
+    """Nothing is worked out. Tried with numbers for the letter, one option only has to come to what the story makes."""
+    told = {given.expr: number(given.number) for given in problem.givens}
+    fits = set(goal.labels)
+    for tried in ((3, 1), (7, 2), (50, 1)):
+        numbers = {**told, **dict.fromkeys(_letters(goal.target), tried)}
+        target, *options = (lowest(*_pair(expr, numbers, {})) for expr in goal.exprs)
+        fits &= {label for label, option in zip(goal.labels, options, strict=True) if option == target}
+    if steps or fits != {problem.answer.exact}:
+        raise NotTrue(f"{sorted(fits)} fit")
+
+
+def _letters(expr: Expr) -> tuple[Expr, ...]:
+    if isinstance(expr, Op):
+        return tuple(letter for arg in expr.args for letter in _letters(arg))
+    return (expr,) if isinstance(expr, Unknown) else ()
 
 
 def _check_common(problem: Problem, expr: Op, steps: tuple[str, ...], givens: tuple[str, ...], operations: int) -> None:

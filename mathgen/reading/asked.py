@@ -63,6 +63,7 @@ Kind = Literal[
     "mean or median",
     "length",
     "as fraction",
+    "expression",
     "signed",
     "common",
 ]

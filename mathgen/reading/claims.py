@@ -38,6 +38,7 @@ from mathgen.reading.meaning import (
     EachTrial,
     EqualFraction,
     EquationIs,
+    ExpressionsAre,
     FootIs,
     GoalMean,
     GoalScore,
@@ -49,6 +50,7 @@ from mathgen.reading.meaning import (
     InFeet,
     InPairs,
     Labels,
+    LetterCount,
     LetterEquation,
     LetterFor,
     LetterIs,
@@ -102,6 +104,7 @@ from mathgen.reading.meaning import (
     Spaces,
     SplitInto,
     StartingScores,
+    SumTimes,
     TheExpression,
     TheFraction,
     TheseWere,
@@ -130,6 +133,7 @@ from mathgen.reading.spread import box_plot, recorded
 from mathgen.reading.tokens import NotRead, Number
 from mathgen.reading.told import Comparison, Fact, Told, settled
 from mathgen.reading.two_way import other_row
+from mathgen.reading.variables import expressions_are, letter_count, sum_times
 from mathgen.trials.scope import Label, Measure
 
 
@@ -500,6 +504,9 @@ _TAKE = {
     ZeroIs: zero_is,
     ScoreGrew: score_grew,
     LossLimit: loss_limit,
+    LetterCount: letter_count,
+    SumTimes: sum_times,
+    ExpressionsAre: expressions_are,
     SomePart: some_part,
     ShownPart: shown_part,
     PutInBoxes: put_in_boxes,

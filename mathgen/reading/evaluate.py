@@ -17,11 +17,13 @@ from mathgen.asks.expression import (
     Ordered,
     Quantity,
     QuotientRemainder,
+    Same,
     Stat,
     Stated,
     Tally,
     Truth,
     Unknown,
+    with_number,
 )
 from mathgen.reading.tokens import NotRead
 from mathgen.trials.scope import Label, Measure, Scope
@@ -190,6 +192,8 @@ def answer(goal: Goal, counts: Counts) -> Rational | str:
     Raises:
         NotRead: as ``evaluate``, or two labels tie.
     """
+    if isinstance(goal, Same):
+        return _same_expression(goal, counts)
     if isinstance(goal, Truth):
         return "true" if _is_true(goal, counts) else "false"
     if isinstance(goal, QuotientRemainder):
@@ -204,6 +208,18 @@ def answer(goal: Goal, counts: Counts) -> Rational | str:
     if len(labels) != 1:
         raise Tie(tuple(labels))
     return labels[0]
+
+
+def _same_expression(goal: Same, counts: Counts) -> str:
+    """Tried with a small and a large number for the letter: straight lines that meet twice are one."""
+    fitting = []
+    for label, option in zip(goal.labels, goal.options, strict=True):
+        gap = Op("-", (option, goal.target))
+        if all(evaluate(with_number(gap, number), counts) == 0 for number in (5, 400)):
+            fitting.append(label)
+    if len(fitting) != 1:
+        raise NotRead("no single expression fits the story")
+    return fitting[0]
 
 
 def _is_true(goal: Truth, counts: Counts) -> bool:

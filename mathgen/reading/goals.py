@@ -32,6 +32,7 @@ from mathgen.reading import (
     signed,
     spread,
     two_way,
+    variables,
 )
 from mathgen.reading.asked import Asked
 from mathgen.reading.evaluate import evaluate
@@ -131,6 +132,7 @@ from mathgen.reading.wanted import (
     ValueOf,
     WhatIsLetter,
     Which,
+    WhichExpression,
     WhichList,
     WidestGap,
 )
@@ -246,6 +248,7 @@ _ASKED = {
     FartherFromZero: signed.farther_from_zero,
     OfResults: signed.of_results,
     ResultsApart: signed.results_apart,
+    WhichExpression: variables.which_expression,
     MostAllowed: limits.most_allowed,
     ScoreWanted: proportional.score_wanted,
     SlopesApart: proportional.slopes_apart,

@@ -45,6 +45,7 @@ from mathgen.reading import (
     signed_frames,
     spread_frames,
     two_way_frames,
+    variable_frames,
 )
 from mathgen.reading.chart import Clash, Grammar, build
 from mathgen.reading.tokens import NotRead, Sentence
@@ -82,6 +83,7 @@ GRAMMAR = Grammar(
         *listing_frames.RULES,
         *common_factor_frames.RULES,
         *limit_frames.RULES,
+        *variable_frames.RULES,
     )
 )
 LONGEST = 80  # words and signs; the longest that is printed has some 35

@@ -6,7 +6,7 @@ A scope in the words may leave out who, when or which color; None stands for wha
 from __future__ import annotations
 
 from dataclasses import dataclass
-from typing import Literal, NamedTuple
+from typing import Any, Literal, NamedTuple
 
 from mathgen.exact.demand import Demand
 from mathgen.reading.tokens import Number
@@ -609,6 +609,41 @@ class LineCloseBy(NamedTuple):
     sign: Literal["+", "-"]
 
 
+class Written(NamedTuple):
+    """An expression as it is written: a number, a letter, a term such as 5n, or two parts with a sign between them."""
+
+    sign: str
+    parts: tuple[Any, ...]
+
+
+class ExpressionsAre(NamedTuple):
+    """ "Here are the expressions 12 − n, n − 12, and n + 12." """
+
+    options: tuple[Written, ...]
+
+
+class Bracket(NamedTuple):
+    """ "5(8 + n)" """
+
+    points: Number
+    known: Number
+    letter: str
+
+
+class LetterCount(NamedTuple):
+    """ "In Trial 2, the Owls knocked down n pins." """
+
+    letter: str
+    measure: Measure
+    np: Np
+
+
+class SumTimes(NamedTuple):
+    """ "5(8 + n) gives the points in all." """
+
+    bracket: Bracket
+
+
 class LossLimit(NamedTuple):
     """ "The loss must be at most 20 points after one more trial." """
 
@@ -700,6 +735,7 @@ Claim = (
     | StartingScores | OneLine | GoalScore
     | OtherRow | Wondered | Sample | Digits | Drawn | UniformModel | NextTrial
     | ZeroIs | ResultIs | ResultsAre | PutInBoxes | BoxesAlike | Repeated | SomePart | ShownPart | ScoreGrew | LossLimit
+    | LetterCount | SumTimes | ExpressionsAre
     | SamePoints | SameRacks | OneSet | Classes | LetterEquation | LetterFor | TheExpression | InBoxes
     | InEqualRows | SplitInto
 )  # fmt: skip

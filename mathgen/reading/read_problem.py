@@ -153,7 +153,8 @@ class Reader:
     def _demand(self, one: Asked, rounding: Demand | None, form: Demand | None) -> Demand:
         demand = one.demand
         if form is not None:
-            if demand.form in ("name", "truth", "quotient_remainder", "list") or (demand.form == "whole" and form.form != "whole"):
+            fixed = ("name", "expression", "truth", "quotient_remainder", "list")
+            if demand.form in fixed or (demand.form == "whole" and form.form != "whole"):
                 raise NotRead("the answer cannot have that form")
             demand = form
         if rounding is not None:

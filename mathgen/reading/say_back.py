@@ -142,7 +142,7 @@ def in_words(reading: Reading, table: TrialTable, scenario: Scenario) -> str:
             assert isinstance(asked.goal, Listing)
             wanted = "Find its factor pairs" if asked.goal.symbol == "*" else "Find the ways to split the fraction in two"
             sentence = f"Look at {'; '.join(number)}. {wanted}."
-    plain = ("whole", "any", "name", "truth", "quotient_remainder", "list")
+    plain = ("whole", "any", "name", "expression", "truth", "quotient_remainder", "list")
     form = "" if reading.demand.form in plain else form_in_words(reading.demand)
     return f"{sentence} Give the answer {form}." if form else sentence
 

@@ -15,11 +15,13 @@ from mathgen.reading.meaning import (
     BarFrom,
     BoxesAlike,
     BoxPlot,
+    Bracket,
     Classes,
     Digits,
     Drawn,
     EqualFraction,
     EquationIs,
+    ExpressionsAre,
     GoalMean,
     GoalScore,
     Grid,
@@ -29,6 +31,7 @@ from mathgen.reading.meaning import (
     InFeet,
     InPairs,
     Labels,
+    LetterCount,
     LetterEquation,
     LetterFor,
     LetterIs,
@@ -176,6 +179,9 @@ class Told:
     feet: InFeet | None = None
     listed: tuple[Measured, ...] = ()  # the spaces of all groups in one trial
     line_plot: bool = False
+    letter_count: LetterCount | None = None
+    bracket: Bracket | None = None
+    expressions: ExpressionsAre | None = None
     loss_limit: LossLimit | None = None
     some_part: SomePart | None = None
     put_in_boxes: PutInBoxes | None = None

@@ -6,7 +6,7 @@ from typing import Literal, NamedTuple
 
 from mathgen.asks.expression import StatName, Want
 from mathgen.exact.demand import Demand
-from mathgen.reading.meaning import Claim, Labels, LetterEquation, Np, Terms, TheExpression
+from mathgen.reading.meaning import Bracket, Claim, Labels, LetterEquation, Np, Terms, TheExpression
 from mathgen.reading.tokens import Number
 from mathgen.trials.scope import Label, Measure
 
@@ -642,6 +642,16 @@ class FartherFromZero(NamedTuple):
     farther: bool
 
 
+class WhichExpression(NamedTuple):
+    """Which expression gives a rest, a total, or is the same as the points in all."""
+
+    kind: str  # "rest", "total" or "same"
+    measure: Measure | None = None
+    colors: Labels = None
+    letter: str | None = None
+    bracket: Bracket | None = None
+
+
 class MostAllowed(NamedTuple):
     """ "What is the greatest number of pins that may be left standing next time?" """
 
@@ -793,6 +803,7 @@ Question = (
     | AsFraction
     | MeansApart
     | MostAllowed
+    | WhichExpression
     | ScoreWanted
     | SlopesApart
     | LeastBoth

@@ -6,7 +6,7 @@ from typing import Any
 
 from sympy import Rational
 
-from mathgen.asks.expression import Choice
+from mathgen.asks.expression import Choice, Same
 from mathgen.bank.deck_plan import Card, ChosenDeck
 from mathgen.exact.demand import in_words
 from mathgen.problems.record import Answer, Problem
@@ -91,6 +91,8 @@ def expected(answer: Answer, words: dict[str, Any]) -> list[str]:
 def choices(problem: Problem, table: TrialTable, words: dict[str, Any]) -> list[str]:
     """The names that a question with a name for its answer compares, as pages show them; empty where it names none."""
     goal, answer = problem.ask.goal, problem.answer
+    if isinstance(goal, Same):
+        return list(goal.labels)
     if answer.kind != "name" or not isinstance(goal, Choice):
         return []
     trials = {str(trial): str(name) for trial, name in words["trial_labels"].items()}

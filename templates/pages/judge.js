@@ -403,6 +403,11 @@ const judge = (() => {
 
   return (expected, demand, typed, units = UNITS) => {
     if (demand === "name") return judgeName(expected, typed);
+    if (demand === "expression") {
+      const [key, said] = [expected, typed].map(text => tidy(text).toLowerCase().replace(/[\s.]/gu, "").replaceAll("*", "×"));
+      const inOrder = text => text.split("+").sort().join("+");
+      return said ? (inOrder(said) === inOrder(key) ? RIGHT : WRONG) : UNREADABLE;
+    }
     if (demand === "quotient_remainder") return judgeRemainder(expected, typed);
     if (demand === "list") return judgeList(expected, typed);
     if (demand === "truth") return judgeTruth(expected, typed);

@@ -9,6 +9,7 @@ from typing import Any
 
 from sympy import Rational
 
+from tests.audit import expressions
 from tests.audit.asked import listed, middle
 from tests.audit.printed import value
 from tests.audit.results import Label, Reach
@@ -20,6 +21,9 @@ from tests.audit.working import greatest, largest_allowed, number_faults
 
 def faults(line: dict[str, Any], texts: Texts) -> Iterator[str]:
     """All that is wrong with a name as the answer, but for its slips."""
+    if line["answer"]["demands"] == "expression":
+        yield from expressions.faults(line, texts)
+        return
     answer, text = line["answer"], line["text"]
     winner = answer["exact"]
     if answer["value"] != winner or winner not in answer["accepted"]:

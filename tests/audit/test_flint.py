@@ -9,7 +9,22 @@ import pytest
 import sympy.external.gmpy
 from flint import fmpq, fmpz
 
-from mathgen.asks.expression import Choice, Expr, Listing, Measured, Op, Quantity, QuotientRemainder, Stat, Stated, Tally, Truth, Unknown
+from mathgen.asks.expression import (
+    Choice,
+    Expr,
+    Listing,
+    Measured,
+    Op,
+    Quantity,
+    QuotientRemainder,
+    Same,
+    Stat,
+    Stated,
+    Tally,
+    Truth,
+    Unknown,
+    with_number,
+)
 from mathgen.models.registry import problem_models
 from mathgen.problems.record import Problem
 from mathgen.trials.table import TrialTable
@@ -85,6 +100,10 @@ class Flint:
 
     def answer(self, problem: Problem) -> fmpq | str:
         ask = problem.ask
+        if isinstance(ask.goal, Same):
+            values = [[self.form(with_number(expr, number), None).constant for number in (3, 10)] for expr in ask.goal.exprs]
+            [label] = [label for label, option in zip(ask.goal.labels, values[1:], strict=True) if option == values[0]]
+            return label
         if isinstance(ask.goal, Truth):
             left, right = (self.form(side, None).constant for side in ask.goal.exprs)
             so = {

@@ -41,7 +41,16 @@ SYNONYMS = (
     (r"\b(the|a|an|that|this)\b", ""),
 )
 
-WORDS_ONLY = {"true_or_false", "mean_or_median", "sample_estimate", "two_way_missing", "pins_by_coordinates", "off_the_line"}
+WORDS_ONLY = {
+    "true_or_false",
+    "mean_or_median",
+    "sample_estimate",
+    "two_way_missing",
+    "pins_by_coordinates",
+    "off_the_line",
+    "total_with_letter",
+    "points_in_another_form",
+}
 WORDS_ONLY |= {"graph_to_make", "pictures_in_row"}  # the words tell all that is to be drawn
 
 

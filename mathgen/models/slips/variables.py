@@ -1,0 +1,35 @@
+"""Slips of expressions with a letter. Not in the research catalogue: each is the expression that the mistake would write."""
+
+from __future__ import annotations
+
+from mathgen.models.slips.rule import Wrong, slip
+
+
+@slip("Q01", "What falls is taken from what was set up, not the other way round.")
+def takes_the_whole_from_a_part(text: str) -> Wrong:
+    return text
+
+
+@slip("Q02", "Those that fell are not left standing. Take away.")
+def adds_the_part(text: str) -> Wrong:
+    return text
+
+
+@slip("Q03", "A number beside a letter means times. Both trials are added.")
+def multiplies_for_a_total(text: str) -> Wrong:
+    return text
+
+
+@slip("Q04", "That is how much more the second trial was. Both trials are added.")
+def takes_away_for_a_total(text: str) -> Wrong:
+    return text
+
+
+@slip("Q05", "The points are earned in both trials. Multiply both numbers.")
+def multiplies_the_first_only(text: str) -> Wrong:
+    return text
+
+
+@slip("Q06", "The first trial earned points, too. Multiply both numbers.")
+def multiplies_the_second_only(text: str) -> Wrong:
+    return text

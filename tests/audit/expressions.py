@@ -1,0 +1,57 @@
+"""Which of three printed expressions fits the story: each written out as a polynomial of the letter, and held against the rows."""
+
+from __future__ import annotations
+
+import re
+from collections.abc import Iterator
+from typing import Any
+
+from sympy import Expr, Integer, Symbol, expand
+
+from tests.audit.results import Reach
+from tests.audit.wording import Texts
+
+N = Symbol("n")
+_SHOWN = re.compile(r"\bexpressions (.+?), (.+?), and (.+?)(?: fits this story)?\.")
+_BRACKET = re.compile(r"\b(\d+)\((\d+) \+ n\)")
+
+
+def faults(line: dict[str, Any], texts: Texts) -> Iterator[str]:
+    """All that is wrong with an expression as the answer, but for its slips."""
+    shown = _SHOWN.search(line["text"])
+    if shown is None:
+        yield "no expressions to choose from are shown"
+        return
+    story = _story(line, texts)
+    fitting = [text for text in shown.groups() if expand(_polynomial(text) - story) == 0]
+    answer = line["answer"]
+    if fitting != [answer["exact"]] or answer["exact"] not in answer["accepted"] or answer["display"] != answer["exact"]:
+        yield f"{fitting} fit the story, the answer is {answer['exact']}"
+    wrong = {slip["value"] for slip in line["slips"]}
+    if wrong != set(shown.groups()) - {answer["exact"]}:
+        yield f"the slips {sorted(wrong)} are not the other expressions"
+
+
+def _polynomial(text: str) -> Expr:
+    """Sums, differences and products of numbers and n: 5 x 8 + 5n."""
+    total: Expr = Integer(0)
+    for sign, part in re.findall(r"(^|[+−] )([^+−]+)", text):
+        product: Expr = Integer(1)
+        for factor in part.split("×"):
+            number, letter = re.fullmatch(r" ?(\d*)(n?) ?", factor).groups()  # type: ignore[union-attr]
+            product *= Integer(int(number or 1)) * (N if letter else 1)
+        total += -product if sign.startswith("−") else product
+    return total
+
+
+def _story(line: dict[str, Any], texts: Texts) -> Expr:
+    named = texts.named(line["text"])
+    counted = [given for given in line["givens"] if given["scope"] is not None]
+    [one] = counted
+    trials = tuple(one["scope"]["trials"]) if one["scope"]["trials"] != "all" else None
+    reach = Reach(named.groups or None, trials, named.colors or None)
+    if texts.words.measure(one["quantity"]) == "set_up":
+        return Integer(texts.results.total("set_up", reach)) - N
+    total = Integer(texts.results.total("down", reach)) + N
+    bracket = _BRACKET.search(line["text"])
+    return total if bracket is None else Integer(int(bracket[1])) * (Integer(int(bracket[2])) + N)
