@@ -96,6 +96,8 @@ def _judge_expression(expected: str, typed: str) -> tuple[Verdict, str]:
     key, said = (re.sub(r"[\s.]", "", tidy(text).casefold()).replace("*", "\N{MULTIPLICATION SIGN}") for text in (expected, typed))
     if not said:
         return UNREADABLE, "there is nothing written"
+    turned = re.fullmatch(r"(.+)<(.+)", said)
+    said = f"{turned[2]}>{turned[1]}" if turned else said  # 8 < n is n > 8
     same = sorted(said.split("+")) == sorted(key.split("+"))
     return (RIGHT, "the same expression") if same else (WRONG, f'the answer is "{expected}"')
 

@@ -101,3 +101,22 @@ def points_in_another_form(view: TableView) -> AskSpace:
         return _draft(options, order, then, {"first": first, "then": then, "p": p}, "whole unknown")
 
     return AskSpace((view.table.groups, pairs, view.colors_or_all, _POINTS, _ORDERS), build)
+
+
+@problem_model(skill="inequality with a letter")
+def inequality_for_goal(view: TableView) -> AskSpace:
+    """n > 8: to knock down more than the 8 of a trial. An inequality a > b is held against others as a - b, which is above 0."""
+
+    def build(spot: Spot, color: str | None, order: tuple[int, ...]) -> Draft | None:
+        down, whole = view.quantity("down", spot, color), view.quantity("set_up", spot, color)
+        k, n = view.number(down), view.number(whole)
+        if not 2 <= k <= n - 2:
+            return None
+        options: tuple[_Option, ...] = (
+            (f"n > {k}", Op("-", (_N, down)), ""),
+            (f"{k} > n", Op("-", (down, _N)), "Q07"),
+            (f"n > {n}", Op("-", (_N, whole)), "Q08"),
+        )
+        return _draft(options, order, down, {"whole": whole, "down": down}, "compared unknown")
+
+    return AskSpace((view.group_trials, view.colors_or_all, _ORDERS), build)

@@ -62,6 +62,7 @@ from mathgen.reading.meaning import (
     Mark,
     More,
     NextGoal,
+    NextLetter,
     NextSet,
     NextTrial,
     Np,
@@ -133,7 +134,7 @@ from mathgen.reading.spread import box_plot, recorded
 from mathgen.reading.tokens import NotRead, Number
 from mathgen.reading.told import Comparison, Fact, Told, settled
 from mathgen.reading.two_way import other_row
-from mathgen.reading.variables import expressions_are, letter_count, sum_times
+from mathgen.reading.variables import expressions_are, letter_count, next_letter, sum_times
 from mathgen.trials.scope import Label, Measure
 
 
@@ -507,6 +508,7 @@ _TAKE = {
     LetterCount: letter_count,
     SumTimes: sum_times,
     ExpressionsAre: expressions_are,
+    NextLetter: next_letter,
     SomePart: some_part,
     ShownPart: shown_part,
     PutInBoxes: put_in_boxes,

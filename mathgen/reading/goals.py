@@ -133,6 +133,7 @@ from mathgen.reading.wanted import (
     WhatIsLetter,
     Which,
     WhichExpression,
+    WhichInequality,
     WhichList,
     WidestGap,
 )
@@ -248,6 +249,7 @@ _ASKED = {
     FartherFromZero: signed.farther_from_zero,
     OfResults: signed.of_results,
     ResultsApart: signed.results_apart,
+    WhichInequality: variables.which_inequality,
     WhichExpression: variables.which_expression,
     MostAllowed: limits.most_allowed,
     ScoreWanted: proportional.score_wanted,

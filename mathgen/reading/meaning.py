@@ -616,6 +616,14 @@ class Written(NamedTuple):
     parts: tuple[Any, ...]
 
 
+class NextLetter(NamedTuple):
+    """ "Next time, the Owls would like to knock down n pins, more than in Trial 1." """
+
+    letter: str
+    measure: Measure
+    np: Np
+
+
 class ExpressionsAre(NamedTuple):
     """ "Here are the expressions 12 − n, n − 12, and n + 12." """
 
@@ -735,7 +743,7 @@ Claim = (
     | StartingScores | OneLine | GoalScore
     | OtherRow | Wondered | Sample | Digits | Drawn | UniformModel | NextTrial
     | ZeroIs | ResultIs | ResultsAre | PutInBoxes | BoxesAlike | Repeated | SomePart | ShownPart | ScoreGrew | LossLimit
-    | LetterCount | SumTimes | ExpressionsAre
+    | LetterCount | SumTimes | ExpressionsAre | NextLetter
     | SamePoints | SameRacks | OneSet | Classes | LetterEquation | LetterFor | TheExpression | InBoxes
     | InEqualRows | SplitInto
 )  # fmt: skip

@@ -40,6 +40,7 @@ from mathgen.reading.meaning import (
     LossLimit,
     Mark,
     NextGoal,
+    NextLetter,
     NextSet,
     NextTrial,
     Np,
@@ -181,6 +182,7 @@ class Told:
     line_plot: bool = False
     letter_count: LetterCount | None = None
     bracket: Bracket | None = None
+    next_letter: NextLetter | None = None
     expressions: ExpressionsAre | None = None
     loss_limit: LossLimit | None = None
     some_part: SomePart | None = None

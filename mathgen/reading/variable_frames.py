@@ -4,10 +4,10 @@ from __future__ import annotations
 
 from mathgen.reading.chart import Rule, rule
 from mathgen.reading.facts import Claims, at, of
-from mathgen.reading.meaning import Bracket, Count, ExpressionsAre, Labels, LetterCount, PointsEach, SumTimes, Written
+from mathgen.reading.meaning import Bracket, Count, ExpressionsAre, Labels, LetterCount, NextLetter, PointsEach, SumTimes, Written
 from mathgen.reading.noun_phrases import Counted, always, measured, what
 from mathgen.reading.tokens import Number
-from mathgen.reading.wanted import WhichExpression
+from mathgen.reading.wanted import WhichExpression, WhichInequality
 from mathgen.trials.scope import Measure
 
 
@@ -30,6 +30,10 @@ def _earns(colors: Labels, measure: Measure, points: Number, bracket: Bracket) -
 
 def _at_points(points: Number, colors: Labels, bracket: Bracket) -> Claims:
     return (PointsEach("down", what(colors), points), SumTimes(bracket))
+
+
+def _next(letter: str, measure: Measure, who: Labels, colors: Labels, trials: Labels) -> Claims:
+    return (NextLetter(letter, measured(measure, "down"), what(colors, who, trials)),)
 
 
 def _every(letter: str) -> WhichExpression:
@@ -68,6 +72,32 @@ RULES: tuple[Rule, ...] = (
     rule("fact", "<when> , <who> <past> <counted> and <past> LETTER", _set_and_letter),
     rule("fact", "each <thing> <that_outcome> earns WHOLE points , and <bracket> gives the points in all", _earns),
     rule("fact", "at WHOLE points for each <thing> , the total is <bracket>", _at_points),
+    # inequalities
+    rule("bound", "WHOLE", lambda n: Written("number", (n,))),
+    rule("bound", "LETTER", lambda letter: Written("letter", (letter,))),
+    rule("unequal", "<bound> > <bound>", lambda a, b: _two(">", a, b)),
+    rule("unequals", "<unequal> , <unequal> ,? and <unequal>", lambda *options: options),
+    rule("fact", "here are the inequalities <unequals>", lambda options: (ExpressionsAre(options),)),
+    rule("fact", "look at the inequalities <unequals>", lambda options: (ExpressionsAre(options),)),
+    rule("fact", "one of the inequalities <unequals> fits this goal", lambda options: (ExpressionsAre(options),)),
+    rule(
+        "fact",
+        "NEXT , <who> would like to <outcome_base> LETTER <things> , more than in TRIALS",
+        lambda _, who, m, letter, colors, trials: _next(letter, m, who, colors, trials),
+    ),
+    rule(
+        "fact",
+        "the goal for NEXT is LETTER <things> <that_outcome> , more than in TRIALS",
+        lambda _, letter, colors, m, trials: _next(letter, m, None, colors, trials),
+    ),
+    rule(
+        "fact",
+        "a goal is reached NEXT with LETTER <things> <that_outcome> , more than in TRIALS",
+        lambda _, letter, colors, m, trials: _next(letter, m, None, colors, trials),
+    ),
+    rule("ask", "which of these inequalities tells the goal", always(WhichInequality())),
+    rule("ask", "which inequality must be true for LETTER", WhichInequality),
+    rule("ask", "which inequality tells all the numbers LETTER that reach the goal", WhichInequality),
     # which expression
     rule("ask", "which of these expressions gives the number of <things> <that_outcome>", lambda c, m: _which("rest", c, m)),
     rule("ask", "which expression tells how many <things> <fell>", lambda c, m: _which("rest", c, m)),

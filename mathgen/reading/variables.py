@@ -6,14 +6,14 @@ from mathgen.asks.expression import Expr, Op, Quantity, Same, Stated, Unknown
 from mathgen.exact.demand import Demand
 from mathgen.reading.asked import Asked
 from mathgen.reading.evaluate import evaluate
-from mathgen.reading.meaning import Bracket, ExpressionsAre, LetterCount, Np, SumTimes, Written
+from mathgen.reading.meaning import Bracket, ExpressionsAre, LetterCount, NextLetter, Np, SumTimes, Written
 from mathgen.reading.scoring import EARNS
 from mathgen.reading.tokens import NotRead, Number
 from mathgen.reading.told import Told
-from mathgen.reading.wanted import WhichExpression
+from mathgen.reading.wanted import WhichExpression, WhichInequality
 from mathgen.scenario.words import Scenario
 
-_SIGNS = {"+": "+", "−": "-", "×": "*"}
+_SIGNS = {"+": "+", "−": "-", "×": "*", ">": "-"}  # a > b is held against others as a - b, which is above 0
 
 
 def letter_count(told: Told, claim: LetterCount) -> None:
@@ -56,6 +56,20 @@ def expressions_are(told: Told, claim: ExpressionsAre) -> None:
     told.open["expressions"] = "the expressions"
 
 
+def next_letter(told: Told, claim: NextLetter) -> None:
+    """Keep which number of a next time a letter stands for.
+
+    Raises:
+        NotRead: two letters stand for numbers.
+    """
+    if told.next_letter is not None or told.letter_count is not None:
+        raise NotRead("two letters stand for numbers")
+    told.next_letter = claim
+    told.open["letter"] = claim.letter
+    if claim.np.groups is not None:
+        told.mentions.resolve("groups", claim.np.groups)
+
+
 def _text(option: Written) -> str:
     if option.sign == "term":
         number, letter = option.parts
@@ -67,7 +81,7 @@ def _text(option: Written) -> str:
 
 
 def _expr(option: Written, letter: str, known: dict[int, Expr]) -> Expr:
-    if option.sign in ("+", "−", "×"):
+    if option.sign in _SIGNS:
         return Op(_SIGNS[option.sign], tuple(_expr(part, letter, known) for part in option.parts))  # type: ignore[arg-type]
     if option.sign == "letter":
         if option.parts[0] != letter:
@@ -137,3 +151,18 @@ def _in_points(bracket: Bracket | None, told: Told, known: Quantity, total: Expr
         raise NotRead("the expression does not say the points in all")
     points = Stated(int(each.number.value), EARNS)
     return Op("*", (points, total)), points
+
+
+def which_inequality(question: WhichInequality, told: Told, _: Scenario) -> Asked:
+    claim = told.next_letter
+    if claim is None or told.expressions is None or question.letter not in (None, claim.letter):
+        raise NotRead("it is not said what the letter stands for, or between which inequalities to choose")
+    down = told.quantity(claim.measure, claim.np)
+    whole = Quantity("set_up", down.scope)
+    counted = {fact.expr for fact in told.facts if isinstance(fact.expr, Quantity)}
+    numbers: dict[int, Expr] = {int(evaluate(one, told.counts)): one for one in (down, whole)}
+    if counted != {down, whole} or len(numbers) != 2:
+        raise NotRead("the goal is for something else than what is told")
+    options = tuple(_expr(option, claim.letter, numbers) for option in told.expressions.options)
+    goal = Same(tuple(map(_text, told.expressions.options)), options, Op("-", (Unknown(claim.letter), down)), down)
+    return Asked("expression", goal, Demand("expression"), (down, whole), ("letter", "expressions"))

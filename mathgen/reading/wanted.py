@@ -642,6 +642,12 @@ class FartherFromZero(NamedTuple):
     farther: bool
 
 
+class WhichInequality(NamedTuple):
+    """Which inequality tells a goal; its letter, where it is said."""
+
+    letter: str | None = None
+
+
 class WhichExpression(NamedTuple):
     """Which expression gives a rest, a total, or is the same as the points in all."""
 
@@ -804,6 +810,7 @@ Question = (
     | MeansApart
     | MostAllowed
     | WhichExpression
+    | WhichInequality
     | ScoreWanted
     | SlopesApart
     | LeastBoth

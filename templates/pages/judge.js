@@ -404,7 +404,7 @@ const judge = (() => {
   return (expected, demand, typed, units = UNITS) => {
     if (demand === "name") return judgeName(expected, typed);
     if (demand === "expression") {
-      const [key, said] = [expected, typed].map(text => tidy(text).toLowerCase().replace(/[\s.]/gu, "").replaceAll("*", "×"));
+      const [key, said] = [expected, typed].map(text => tidy(text).toLowerCase().replace(/[\s.]/gu, "").replaceAll("*", "×").replace(/^(.+)<(.+)$/u, "$2>$1"));
       const inOrder = text => text.split("+").sort().join("+");
       return said ? (inOrder(said) === inOrder(key) ? RIGHT : WRONG) : UNREADABLE;
     }

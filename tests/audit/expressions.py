@@ -12,7 +12,7 @@ from tests.audit.results import Reach
 from tests.audit.wording import Texts
 
 N = Symbol("n")
-_SHOWN = re.compile(r"\bexpressions (.+?), (.+?), and (.+?)(?: fits this story)?\.")
+_SHOWN = re.compile(r"\b(?:expressions|inequalities) (.+?), (.+?), and (.+?)(?: fits this (?:story|goal))?\.")
 _BRACKET = re.compile(r"\b(\d+)\((\d+) \+ n\)")
 
 
@@ -21,6 +21,9 @@ def faults(line: dict[str, Any], texts: Texts) -> Iterator[str]:
     shown = _SHOWN.search(line["text"])
     if shown is None:
         yield "no expressions to choose from are shown"
+        return
+    if "inequalities" in line["text"]:
+        yield from _goal(line, shown.groups(), texts)
         return
     story = _story(line, texts)
     fitting = [text for text in shown.groups() if expand(_polynomial(text) - story) == 0]
@@ -55,3 +58,17 @@ def _story(line: dict[str, Any], texts: Texts) -> Expr:
     total = Integer(texts.results.total("down", reach)) + N
     bracket = _BRACKET.search(line["text"])
     return total if bracket is None else Integer(int(bracket[1])) * (Integer(int(bracket[2])) + N)
+
+
+def _goal(line: dict[str, Any], shown: tuple[str, ...], texts: Texts) -> Iterator[str]:
+    """More than what was knocked down: of the numbers to 60, those above it, and no others, make the right inequality true."""
+    named = texts.named(line["text"])
+    known = texts.results.total("down", Reach(named.groups or None, named.trials or None, named.colors or None))
+    fitting = []
+    for text in shown:
+        left, right = text.split(" > ")
+        true = {n for n in range(60) if (n if left == "n" else int(left)) > (n if right == "n" else int(right))}
+        if true == set(range(known + 1, 60)):
+            fitting.append(text)
+    if fitting != [line["answer"]["exact"]]:
+        yield f"{fitting} fit the goal, the answer is {line['answer']['exact']}"

@@ -50,6 +50,7 @@ WORDS_ONLY = {
     "off_the_line",
     "total_with_letter",
     "points_in_another_form",
+    "inequality_for_goal",
 }
 WORDS_ONLY |= {"graph_to_make", "pictures_in_row"}  # the words tell all that is to be drawn
 

@@ -15,6 +15,7 @@ ROWS = [
     # model, grade, answer, relation, slips; each worked by hand
     ("rest_with_letter", 6, "12 − n", "x = 12 - n", {"Q01": "n − 12", "Q02": "n + 12"}),
     ("total_with_letter", 6, "8 + n", "x = 8 + n", {"Q03": "8n", "Q04": "n − 8"}),
+    ("inequality_for_goal", 6, "n > 8", "x = n - 8", {"Q07": "8 > n", "Q08": "n > 12"}),
     ("points_in_another_form", 7, "2 × 8 + 2n", "x = 2*8 + 2*n", {"Q05": "2 × 8 + n", "Q06": "8 + 2n"}),
 ]
 

@@ -33,3 +33,13 @@ def multiplies_the_first_only(text: str) -> Wrong:
 @slip("Q06", "The first trial earned points, too. Multiply both numbers.")
 def multiplies_the_second_only(text: str) -> Wrong:
     return text
+
+
+@slip("Q07", "The open side of the sign is at the greater number. More is wanted.")
+def turns_the_sign_round(text: str) -> Wrong:
+    return text
+
+
+@slip("Q08", "That is more than were set up. Compare with what was knocked down.")
+def compares_with_the_whole(text: str) -> Wrong:
+    return text
