@@ -24,7 +24,8 @@ from mathgen.trials.totals import Totals
 
 _SAID = (("__", "blank"), (" × ", " times "), (" ÷ ", " divided by "), (" − ", " minus "), (" + ", " plus "), (" = ", " equals "))
 _WHERE = {"table": "in the table", "graph": "in the graph"}
-_UNITS = ("group", "time", "point")  # that an answer may carry in every activity, beside its own things and trials
+# Units that an answer may carry in every activity, beside its own things and trials.
+_UNITS = ("group", "time", "point", "number", "dot", "cross", "crosses", "space", "picture")
 
 
 def pick_data(deck: ChosenDeck, table: TrialTable, words: dict[str, Any]) -> dict[str, Any]:
