@@ -185,8 +185,9 @@ class Builder:
             stops = self.gate.stops(signature)
         if stops:
             return Stopped(tuple(stop.limit for stop in stops))
-        # The lines of a list are alike: they are one operation, done again.
-        scored = tuple({step.partition(" = ")[2]: step for step in steps}.values()) if isinstance(draft.ask.goal, Listing) else steps
+        scored = steps[:1] if draft.at_sight else steps
+        if isinstance(draft.ask.goal, Listing):  # its lines are alike: one operation, done again
+            scored = tuple({step.partition(" = ")[2]: step for step in steps}.values())
         points = score(self._features(draft, words, cells, scored, text), self.grade)
         standards = self.gate.standards(signature)
         return Candidate(model, draft, self.grade, words, givens, cells, steps, exact, text, standards, points, level(points, self.grade))

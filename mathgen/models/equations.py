@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from mathgen.asks.expression import Ask, Equation, Op, Quantity, Stated, Value
+from mathgen.asks.expression import Ask, Equation, Expr, Op, Quantity, Stated, Truth, Value
 from mathgen.exact.demand import Demand
 from mathgen.models.multiplying import earning
 from mathgen.models.registry import problem_model
@@ -147,6 +147,38 @@ def brackets_with_difference(view: TableView) -> AskSpace:
         )
 
     return AskSpace((view.spots, view.colors_or_all, _HARDER_POINTS), build)
+
+
+_FORMS = ("sum first", "no brackets", "each by itself", "first only")
+
+
+@problem_model(skill="expressions that record")
+def right_expression(view: TableView) -> AskSpace:
+    """Whether an expression records how points are worked out: (3 + 4) × 5 or 3 × 5 + 4 × 5, but not 3 + 4 × 5."""
+    colors = view.table.colors
+    twos = [(one, other) for place, one in enumerate(colors) for other in colors[place + 1 :]]
+
+    def build(spot: Spot, two: tuple[str, str], each: int, form: str) -> Draft | None:
+        one, other = (view.quantity("down", spot, color) for color in two)
+        a, b = view.number(one), view.number(other)
+        if min(a, b) < 2 or len({a, b, each}) < 3:
+            return None
+        points = Stated(each, "points for each")
+        expressions: dict[str, Expr] = {
+            "sum first": Op("*", (Op("+", (one, other)), points)),
+            "no brackets": Op("+", (one, Op("*", (other, points)))),
+            "each by itself": Op("+", (Op("*", (one, points)), Op("*", (other, points)))),
+            "first only": Op("+", (Op("*", (one, points)), other)),
+        }
+        return Draft(
+            ask=Ask(Truth(expressions["sum first"], "=", expressions[form]), (), Demand("truth")),
+            roles={"parts": (one, other), "one": one, "other": other, "points": points, "form": form},
+            structure="is it so",
+            slips=(("O07", (form,)), ("O08", (form,)), ("O09", (form,))),
+            at_sight=True,
+        )
+
+    return AskSpace((view.spots, twos, _HARDER_POINTS, _FORMS), build)
 
 
 def _missing(product: int, factor: int) -> tuple[tuple[str, tuple[int, ...]], ...]:

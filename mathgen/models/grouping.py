@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from itertools import combinations, pairwise
 
-from mathgen.asks.expression import PAIR, Ask, Listing, Op, Quantity, QuotientRemainder, Stated, Test, Truth, Want
+from mathgen.asks.expression import PAIR, Ask, Equation, Listing, Op, Quantity, QuotientRemainder, Stated, Test, Truth, Value, Want
 from mathgen.exact.demand import Demand
 from mathgen.models.registry import problem_model
 from mathgen.models.space import AskSpace, joined
@@ -16,6 +16,7 @@ _BOTH = Demand("quotient_remainder")
 _WHOLE = Demand("whole")
 _LIST = Demand("list")
 _WORTH_DIVIDING = 12
+_ROWS = (2, 3, 4, 5)  # of an array, and pins in each
 _SOME_ROWS = 8  # fewer have one pair beside 1 times the number at most
 _MOST_LISTED = 5  # pairs of a list
 _SEEN_AT_ONCE = 5  # so few pins are paired at a glance
@@ -182,3 +183,25 @@ def factor_pairs(view: TableView) -> AskSpace:
         )
 
     return AskSpace((_at_once(view), view.colors_or_all), build)
+
+
+@problem_model(skill="array as a sum")
+def array_total(view: TableView) -> AskSpace:
+    """The pins knocked down, told by an array of them: rows of as many, added."""
+
+    def build(spot: Spot, color: str | None, rows: int) -> Draft | None:
+        whole = view.quantity("down", spot, color)
+        number = view.number(whole)
+        size = number // rows
+        if number % rows or size not in _ROWS or view.is_cell(whole):
+            return None
+        each = Stated(size, "in each row")
+        return Draft(
+            ask=Ask(Value(whole), (Equation(Op("+", (each,) * rows), whole),), _WHOLE),
+            roles={"whole": whole, "each": each, "rows": Stated(rows, "rows")},
+            structure="whole unknown",
+            slips=(("P20", (rows, size)), ("P21", (rows, size)), ("P22", (rows, size))),
+            must_not_show=(whole.scope,),
+        )
+
+    return AskSpace((_at_once(view), view.colors_or_all, _ROWS), build)

@@ -65,6 +65,33 @@ def how_much_farther(view: TableView) -> AskSpace:
     return AskSpace((view.lengths, view.lengths, ("farther apart", "closer together")), build)
 
 
+@problem_model(skill="lengths put together")
+def two_spaces_together(view: TableView) -> AskSpace:
+    """How many inches two spaces make end to end: of one group in two trials, or of two groups in one trial."""
+
+    def build(one: Measured, other: Measured) -> Draft | None:
+        a, b = view.length(one), view.length(other)
+        by = "trials" if one.group == other.group else "groups"
+        # 1 1/4 and 2: nothing is to be put together but the whole inches.
+        if a == b or (a.q == 1) != (b.q == 1) or (by == "groups" and one.trial != other.trial):
+            return None
+        if view.lengths.index(one) > view.lengths.index(other):
+            return None
+        pair = (int(a.p), int(a.q), int(b.p), int(b.q))
+        unlike = a.q != b.q and 1 not in (a.q, b.q)
+        return Draft(
+            ask=Ask(Value(Op("+", (one, other))), (), _ANY),
+            roles={"first": one, "second": other, "by": by},
+            structure="whole unknown",
+            slips=(("W51", pair), ("W52", pair), ("W53", pair)),
+            shown_as=_MIXED,
+            unit="inches",
+            unlike="one divides" if unlike else None,
+        )
+
+    return AskSpace((view.lengths, view.lengths), build)
+
+
 @problem_model(skill="equal lengths end to end")
 def spaces_end_to_end(view: TableView) -> AskSpace:
     """How long some equal spaces between pins are in all."""

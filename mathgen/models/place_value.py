@@ -1,13 +1,13 @@
-"""Place value: which of two totals is greater, read off their digits."""
+"""Place value: which of two totals is greater, read off their digits; and counting on from a total."""
 
 from __future__ import annotations
 
-from mathgen.asks.expression import Ask, Choice
+from mathgen.asks.expression import Ask, Choice, Op, Stated, Value
 from mathgen.exact.demand import Demand
 from mathgen.models.registry import problem_model
 from mathgen.models.side_by_side import Pair, side_by_side
 from mathgen.models.space import AskSpace
-from mathgen.models.view import TableView
+from mathgen.models.view import Spot, TableView
 from mathgen.problems.draft import Draft
 
 _NAME = Demand("name")
@@ -36,3 +36,29 @@ def greater_total(view: TableView) -> AskSpace:
         )
 
     return side_by_side(view, build, ("more", "fewer"))
+
+
+_ONE = Stated(1, "whole")
+_MOST_COUNTED = 118  # two more are 120
+_BEYOND_TEN = 11
+
+
+@problem_model(skill="count on")
+def next_number(view: TableView) -> AskSpace:
+    """The number after the next one: counting on by ones from the pins knocked down."""
+
+    def build(spot: Spot, color: str | None) -> Draft | None:
+        whole = view.quantity("down", spot, color)
+        number = view.number(whole)
+        # Within one ten there is little to find out: the count goes on into the next ten, or past 100.
+        if not _BEYOND_TEN <= number <= _MOST_COUNTED or (number % 10 < 8 and number < 99) or view.is_cell(whole):
+            return None
+        return Draft(
+            ask=Ask(Value(Op("+", (whole, _ONE, _ONE))), (), Demand("whole")),
+            roles={"whole": whole, "next": Stated(number + 1, "counted next")},
+            structure="whole unknown",
+            slips=(("H43", (number,)), ("H44", (number,)), ("H45", (number,))),
+            unit=False,
+        )
+
+    return AskSpace((view.spots, view.colors_or_all), build)

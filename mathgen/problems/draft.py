@@ -28,6 +28,7 @@ class Draft(NamedTuple):
     clash: bool = False  # a word points to the wrong operation
     fewer: bool = False
     unlike: str | None = None  # bottom numbers: "one divides", "neither"
+    at_sight: bool = False  # whether a pupil can tell it without working anything out
     must_not_show: tuple[Scope, ...] = ()
 
     def leaves(self) -> tuple[Expr, ...]:

@@ -270,6 +270,8 @@ def _check_statement(problem: Problem, goal: Truth, steps: tuple[str, ...], give
     """Both sides have to be given or worked out. Where something is put in groups, the steps have to say how many and what is over."""
     left, right = _pairs(problem, goal)
     if not goal.divides:
+        if goal.left == goal.right:
+            operations //= 2  # two sides alike are worked out once
         results = follow(steps, givens, operations, (left, right, *_crossed_off(problem, goal)))
         told = {number(given) for given in givens} | {(0, 1) for side in goal.exprs if side == NOTHING}
         if not {left, right} <= told | set(results):

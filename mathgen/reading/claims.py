@@ -7,8 +7,10 @@ from typing import Literal
 
 from mathgen.asks.expression import Expr, Op, Quantity, Stated
 from mathgen.exact.parse import written
+from mathgen.reading.arrays import in_rows, row_holds
 from mathgen.reading.chance import choices, pick_one
 from mathgen.reading.common_factors import boxes_alike, put_in_boxes, repeated
+from mathgen.reading.counting_on import count_on
 from mathgen.reading.distributions import wondered
 from mathgen.reading.equations import letter_equation, letter_for, the_expression
 from mathgen.reading.evaluate import evaluate
@@ -24,6 +26,7 @@ from mathgen.reading.meaning import (
     AllTheOthers,
     Apart,
     ApartEach,
+    AsFraction,
     Axes,
     BarFrom,
     BonusPoints,
@@ -33,6 +36,7 @@ from mathgen.reading.meaning import (
     Claim,
     Classes,
     Count,
+    CountOn,
     Digits,
     Drawn,
     EachTrial,
@@ -49,6 +53,7 @@ from mathgen.reading.meaning import (
     InEqualRows,
     InFeet,
     InPairs,
+    InRows,
     Labels,
     LetterCount,
     LetterEquation,
@@ -66,6 +71,7 @@ from mathgen.reading.meaning import (
     NextSet,
     NextTrial,
     Np,
+    NumberLine,
     OneLine,
     OneMoreTrial,
     OneSet,
@@ -86,6 +92,7 @@ from mathgen.reading.meaning import (
     ResultIs,
     ResultsAre,
     Rounding,
+    RowHolds,
     RuleIs,
     SameInTrials,
     SamePoints,
@@ -93,6 +100,7 @@ from mathgen.reading.meaning import (
     SameRate,
     SameRatio,
     Sample,
+    ScaledCount,
     ScatterPlot,
     ScoreGrew,
     ScoreIs,
@@ -117,6 +125,7 @@ from mathgen.reading.meaning import (
     ZeroIs,
 )
 from mathgen.reading.mentions import DIMENSIONS, Dimension
+from mathgen.reading.number_lines import as_fraction, number_line
 from mathgen.reading.one_more import next_trial
 from mathgen.reading.one_whole import equal_fraction, part_of, the_fraction
 from mathgen.reading.pairs import in_boxes, in_pairs
@@ -126,6 +135,7 @@ from mathgen.reading.points import classes, one_set, same_points, same_racks
 from mathgen.reading.proportional import grid, growing, proportional, score_grew
 from mathgen.reading.rates import same_ratio
 from mathgen.reading.samples import digits, drawn, sample, uniform_model
+from mathgen.reading.scaling import scaled_count
 from mathgen.reading.scatter import line_close_by, scatter_plot
 from mathgen.reading.score_lines import goal_score, one_line, starting_scores
 from mathgen.reading.scoring import bonus_points, equation_is, letter_is, points_each, rule_is, score_is
@@ -451,6 +461,12 @@ _TAKE = {
     InBoxes: in_boxes,
     InEqualRows: to_list,
     SplitInto: to_list,
+    InRows: in_rows,
+    CountOn: count_on,
+    NumberLine: number_line,
+    AsFraction: as_fraction,
+    RowHolds: row_holds,
+    ScaledCount: scaled_count,
     SameRate: _same_rate,
     SameRatio: same_ratio,
     SameInTrials: same_in_trials,

@@ -17,7 +17,7 @@ from mathgen.reading.meaning import (
 )
 from mathgen.reading.noun_phrases import Counted, joined, measured, what
 from mathgen.reading.tokens import Number
-from mathgen.reading.wanted import HowMany, HowManyPoints, PointsOfOne, WhatIsLetter
+from mathgen.reading.wanted import AnyExpression, HowMany, HowManyPoints, PointsOfOne, RightExpression, WhatIsLetter
 from mathgen.trials.scope import Label, Measure
 
 
@@ -61,6 +61,13 @@ RULES: tuple[Rule, ...] = (
     # brackets: "(()" is the sign ( itself
     rule("bracketed", "(() WHOLE + WHOLE ) × WHOLE", lambda a, b, k: TheExpression("+", (a, b, k))),
     rule("bracketed", "(() WHOLE − WHOLE ) × WHOLE", lambda a, b, k: TheExpression("-", (a, b, k))),
+    rule("expression", "(() WHOLE + WHOLE ) × WHOLE", lambda *numbers: AnyExpression("(a + b) × c", numbers)),
+    rule("expression", "WHOLE + WHOLE × WHOLE", lambda *numbers: AnyExpression("a + b × c", numbers)),
+    rule("expression", "WHOLE × WHOLE + WHOLE × WHOLE", lambda *numbers: AnyExpression("a × b + c × d", numbers)),
+    rule("expression", "WHOLE × WHOLE + WHOLE", lambda *numbers: AnyExpression("a × b + c", numbers)),
+    rule("ask", "does <expression> give the number of points <who> earned", lambda one, who: RightExpression(what(None, who), one)),
+    rule("ask", "is <expression> a right expression for the points", lambda one: RightExpression(Np(), one)),
+    rule("ask", "is the total number of points <expression>", lambda one: RightExpression(Np(), one)),
     rule("fact", "use the expression <bracketed>", lambda expression: (expression,)),
     rule("fact", "the expression <bracketed> gives the total number of points", lambda expression: (expression,)),
     rule(

@@ -2,14 +2,14 @@
 
 from __future__ import annotations
 
-from mathgen.asks.expression import Op, Quantity, Value
+from mathgen.asks.expression import Expr, Op, Quantity, Truth, Value
 from mathgen.reading import points, scoring
-from mathgen.reading.asked import Asked
+from mathgen.reading.asked import TRUTH, Asked
 from mathgen.reading.evaluate import evaluate
 from mathgen.reading.meaning import LetterEquation, LetterFor, Np, TheExpression
 from mathgen.reading.tokens import NotRead
 from mathgen.reading.told import Told, settled
-from mathgen.reading.wanted import HowMany, HowManyPoints, PointsOfOne, WhatIsLetter
+from mathgen.reading.wanted import HowMany, HowManyPoints, PointsOfOne, RightExpression, WhatIsLetter
 from mathgen.scenario.words import Scenario
 
 
@@ -104,3 +104,30 @@ def points_by_expression(question: HowManyPoints, told: Told, scenario: Scenario
     if not in_order or (a + b if expression.symbol == "+" else a - b) * each != evaluate(goal.expr, told.counts):
         raise NotRead("the expression does not say what the story says")
     return asked._replace(uses=(*asked.uses, "expression"))
+
+
+def right_expression(question: RightExpression, told: Told, scenario: Scenario) -> Asked:
+    """Whether an expression comes to the points, its numbers those of the story in the story's order.
+
+    Raises:
+        NotRead: it has other numbers, or the same number stands for two things.
+    """
+    asked = points.how_many_points(HowManyPoints(question.np), told, scenario)
+    assert isinstance(asked.goal, Value)
+    counts = [fact for fact in told.facts if isinstance(fact.expr, Quantity)]
+    known = [*counts, *(fact for fact in told.facts if fact.expr in asked.stated())]
+    if len(counts) != 2 or len({fact.text for fact in known}) != len(known) or len(known) != 3:
+        raise NotRead("it is not clear what the numbers of the expression stand for")
+    built, numbers = question.expression.built, [number.text for number in question.expression.numbers]
+    a, b, each = (fact.text for fact in known)
+    order = {"a × b + c × d": [a, each, b, each], "a × b + c": [a, each, b]}.get(built, [a, b, each])
+    if numbers != order:
+        raise NotRead("the expression has other numbers than the story")
+    one, other, times = (fact.expr for fact in known)
+    shown: dict[str, Expr] = {
+        "(a + b) × c": Op("*", (Op("+", (one, other)), times)),
+        "a + b × c": Op("+", (one, Op("*", (other, times)))),
+        "a × b + c × d": Op("+", (Op("*", (one, times)), Op("*", (other, times)))),
+        "a × b + c": Op("+", (Op("*", (one, times)), other)),
+    }
+    return asked._replace(kind="expression", goal=Truth(asked.goal.expr, "=", shown[built]), demand=TRUTH)

@@ -4,10 +4,12 @@ from __future__ import annotations
 
 from mathgen.asks.expression import Quantity
 from mathgen.reading import (
+    arrays,
     blanks,
     chance,
     common_factors,
     comparing,
+    counting_on,
     distributions,
     equations,
     feet,
@@ -17,6 +19,7 @@ from mathgen.reading import (
     lengths,
     limits,
     listing,
+    number_lines,
     one_more,
     one_whole,
     pairs,
@@ -26,6 +29,7 @@ from mathgen.reading import (
     proportional,
     rates,
     samples,
+    scaling,
     scatter,
     score_lines,
     scoring,
@@ -39,6 +43,7 @@ from mathgen.reading.evaluate import evaluate
 from mathgen.reading.meaning import Np
 from mathgen.reading.told import Told, settled
 from mathgen.reading.wanted import (
+    AgainstFactor,
     AllFull,
     AllGroups,
     AllPairs,
@@ -92,6 +97,7 @@ from mathgen.reading.wanted import (
     Needed,
     NextCount,
     NextIs,
+    NextNumber,
     NextSetUp,
     NextWider,
     OfClasses,
@@ -107,6 +113,7 @@ from mathgen.reading.wanted import (
     Part,
     Partners,
     PartOfSet,
+    PartsFromOne,
     PercentMore,
     Picked,
     PicturesFor,
@@ -115,6 +122,7 @@ from mathgen.reading.wanted import (
     Question,
     RatioOf,
     ResultsApart,
+    RightExpression,
     Score,
     ScoreWanted,
     SetsDown,
@@ -127,6 +135,7 @@ from mathgen.reading.wanted import (
     StandsForResult,
     Steeper,
     ThanModel,
+    TopOfSets,
     TrialsAhead,
     UnitRate,
     ValueOf,
@@ -161,8 +170,12 @@ def asked(question: Question, told: Told, scenario: Scenario) -> list[Asked]:
     return found
 
 
+def _how_many(question: HowMany, told: Told, scenario: Scenario) -> Asked:
+    return scoring.how_many(question, told, scenario) if told.in_rows is None else arrays.array_total(question, told)
+
+
 _ASKED = {
-    HowMany: scoring.how_many,
+    HowMany: _how_many,
     HowManyOfTotal: comparing.how_many_of_total,
     Difference: comparing.difference,
     Multiple: comparing.multiple,
@@ -188,6 +201,11 @@ _ASKED = {
     Paired: pairs.paired,
     Boxed: pairs.boxed,
     AllPairs: listing.all_pairs,
+    NextNumber: counting_on.next_number,
+    PartsFromOne: number_lines.parts_from_one,
+    TopOfSets: number_lines.top_of_sets,
+    AgainstFactor: scaling.against_factor,
+    RightExpression: equations.right_expression,
     FactorPairs: listing.factor_pairs,
     Splits: listing.splits,
     Shared: pairs.shared,

@@ -15,8 +15,10 @@ too.
 from __future__ import annotations
 
 from mathgen.reading import (
+    array_frames,
     chance_frames,
     common_factor_frames,
+    counting_on_frames,
     distribution_frames,
     equation_frames,
     facts,
@@ -29,6 +31,7 @@ from mathgen.reading import (
     limit_frames,
     listing_frames,
     noun_phrases,
+    number_line_frames,
     one_more_frames,
     pair_frames,
     part_frames,
@@ -39,6 +42,7 @@ from mathgen.reading import (
     questions,
     rate_frames,
     sample_frames,
+    scaling_frames,
     scatter_frames,
     score_frames,
     score_line_frames,
@@ -61,6 +65,10 @@ GRAMMAR = Grammar(
         *proportional_frames.RULES,
         *chance_frames.RULES,
         *spread_frames.RULES,
+        *array_frames.RULES,
+        *counting_on_frames.RULES,
+        *number_line_frames.RULES,
+        *scaling_frames.RULES,
         *two_way_frames.RULES,
         *distribution_frames.RULES,
         *sample_frames.RULES,

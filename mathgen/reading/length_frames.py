@@ -83,6 +83,7 @@ RULES: tuple[Rule, ...] = (
     # end to end
     rule("fact", "a row of ITEM has WHOLE spaces of this size", lambda _, number: (Spaces(number),)),
     rule("fact", "suppose WHOLE of these spaces are laid end to end", lambda number: (Spaces(number),)),
+    rule("ask", "how many inches do the WHOLE spaces make end to end", EndToEnd),
     rule("ask", "how many inches do WHOLE of these spaces make end to end", EndToEnd),
     rule("ask", "how many inches long are the WHOLE spaces (together|altogether)", EndToEnd),
     rule("ask", "how many inches long are the WHOLE spaces <in_all>", lambda number, _: EndToEnd(number)),

@@ -70,6 +70,8 @@ def farther(question: Farther, told: Told, _: Scenario) -> Asked:
 
 
 def end_to_end(question: EndToEnd, told: Told, _: Scenario) -> Asked:
+    if len(told.lengths) == 2 == question.number.value and told.spaces is None:
+        return Asked("length", Value(Op("+", tuple(told.lengths))), ANY, ())
     if len(told.lengths) != 1:
         raise NotRead("it is not said how long one space is")
     if told.spaces is None:

@@ -140,6 +140,51 @@ class InPairs(NamedTuple):
     np: Np
 
 
+class ScaledCount(NamedTuple):
+    """ "In Trial 2, the Owls knocked down 5/4 × 8 red pins." """
+
+    measure: Measure
+    np: Np
+    rate: Number
+    first: Number
+
+
+class CountOn(NamedTuple):
+    """ "Count on by ones: 38, 39.", "The number after 38 is 39." """
+
+    first: Number
+    following: Number
+
+
+class NumberLine(NamedTuple):
+    """ "A number line from 0 to 1 has 8 equal parts." """
+
+    parts: Number
+
+
+class AsFraction(NamedTuple):
+    """ "Write 3 as a fraction with the bottom number 4." """
+
+    number: Number
+    bottom: Number
+
+
+class InRows(NamedTuple):
+    """ "The Owls put all red pins knocked down in 3 rows.", "An array shows all pins the Owls knocked down in Trial 1." """
+
+    measure: Measure | None
+    np: Np
+    rows: Number | None
+
+
+class RowHolds(NamedTuple):
+    """ "Each row has 4 red pins.", "The array has 3 rows of 4." """
+
+    size: Number
+    colors: Labels = None
+    rows: Number | None = None
+
+
 class InEqualRows(NamedTuple):
     """ "Put all of these pins in equal rows.", "Write the number of pins knocked down as a product of two factors." """
 
@@ -746,4 +791,5 @@ Claim = (
     | LetterCount | SumTimes | ExpressionsAre | NextLetter
     | SamePoints | SameRacks | OneSet | Classes | LetterEquation | LetterFor | TheExpression | InBoxes
     | InEqualRows | SplitInto
+    | ScaledCount | InRows | RowHolds | NumberLine | AsFraction | CountOn
 )  # fmt: skip

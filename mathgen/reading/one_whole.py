@@ -127,14 +127,14 @@ def other_number(question: OtherNumber, told: Told, _: Scenario) -> Asked:
     claim = told.equal_fraction
     if claim is None or claim.place == question.place:
         raise NotRead("nothing says which equal fraction is meant")
-    measure, scope = _fraction(told, claim.measure, claim.np)
+    measure, scope = fraction_told(told, claim.measure, claim.np)
     part, whole = Quantity(measure, scope), Quantity("set_up", scope)
     stated = Stated(int(claim.number.value), f"{claim.place} number")
     over, under = (part, whole) if question.place == "top" else (whole, part)
     return Asked("equal fraction", Value(Op("/", (Op("*", (stated, over)), under))), WHOLE, (part, whole), ("equal fraction",))
 
 
-def _fraction(told: Told, measure: Measure | None, np: Np) -> tuple[Measure, Scope]:
+def fraction_told(told: Told, measure: Measure | None, np: Np) -> tuple[Measure, Scope]:
     """The fraction that another is to be equal to: the one told of, or to be found in the table."""
     last = told.last_portion
     if measure is None:

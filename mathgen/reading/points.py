@@ -61,7 +61,7 @@ def how_many_points(question: HowManyPoints, told: Told, scenario: Scenario) -> 
     [claim] = told.scoring.each
     if claim.sign < 0 or question.measure not in (None, claim.measure):
         raise NotRead("it is said how many points others earn")
-    quantity = _scored(told, claim.measure, (question.np, claim.np))
+    quantity = scored(told, claim.measure, (question.np, claim.np))
     if question.whole is not None:
         told.referred(quantity, question.whole)
     return Asked("points", Value(Op("*", (quantity, Stated(int(claim.number.value), EARNS)))), WHOLE, (quantity,), ("points each 1",))
@@ -77,7 +77,7 @@ def points_of_one(question: PointsOfOne, told: Told, _: Scenario) -> Asked:
         measures = {told.last_count.measure}
     if len(measures) != 1:
         raise NotRead("others earned the same")
-    quantity = _scored(told, measures.pop(), (question.np, scores[0].np, same.np))
+    quantity = scored(told, measures.pop(), (question.np, scores[0].np, same.np))
     if same.whole is not None:
         told.referred(quantity, same.whole)
     goal = Op("/", (Stated(int(scores[0].number.value), SCORE), quantity))
@@ -128,7 +128,7 @@ def one_rack(question: OneRack, told: Told, _: Scenario) -> Asked:
     return Asked("count", Value(Op("/", (whole, Stated(len(trials), "trials")))), WHOLE, (whole,), uses)
 
 
-def _scored(told: Told, measure: Measure, nps: tuple[Np, ...]) -> Quantity:
+def scored(told: Told, measure: Measure, nps: tuple[Np, ...]) -> Quantity:
     """The pins that earned points: of the colors that all sentences name, of the group and the trials that any of them names.
 
     Raises:

@@ -138,6 +138,19 @@ def in_words(reading: Reading, table: TrialTable, scenario: Scenario) -> str:
             what = {"both": "how many are full and what is over", "full": "how many are full", "over": "what is over"}
             wanted = what.get(asked.goal.want, "how many are needed for all")
             sentence = f"Put {number[0]} in groups of {stated['in each group']}. Find {wanted}."
+        case "parts of a line":
+            sentence = f"Find how many parts of the line are left: {number[0]}, without {number[1]}."
+        case "sets as a fraction":
+            sentence = f"Find the top number of a fraction that equals all the sets: {number[0]}."
+        case "counted on":
+            sentence = f"Find the number that comes 2 after {number[0]}."
+        case "array":
+            sentence = f"Find {number[0]}: add the {stated['in each row']} of each row."
+        case "product or factor":
+            assert isinstance(asked.goal, Truth)
+            sentence = f"Say whether {number[0]} is {'greater' if asked.goal.test == '>' else 'less'} than {number[1]}."
+        case "expression":
+            sentence = f"Say whether the expression gives the points for {'; '.join(number)}."
         case "pairs listed":
             assert isinstance(asked.goal, Listing)
             wanted = "Find its factor pairs" if asked.goal.symbol == "*" else "Find the ways to split the fraction in two"

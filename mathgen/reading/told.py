@@ -11,12 +11,14 @@ from mathgen.exact.demand import Demand
 from mathgen.reading.evaluate import Counts, evaluate
 from mathgen.reading.meaning import (
     Against,
+    AsFraction,
     Axes,
     BarFrom,
     BoxesAlike,
     BoxPlot,
     Bracket,
     Classes,
+    CountOn,
     Digits,
     Drawn,
     EqualFraction,
@@ -30,6 +32,7 @@ from mathgen.reading.meaning import (
     InEqualRows,
     InFeet,
     InPairs,
+    InRows,
     Labels,
     LetterCount,
     LetterEquation,
@@ -44,6 +47,7 @@ from mathgen.reading.meaning import (
     NextSet,
     NextTrial,
     Np,
+    NumberLine,
     OneLine,
     OneMoreTrial,
     OtherRow,
@@ -53,12 +57,14 @@ from mathgen.reading.meaning import (
     Proportional,
     PutInBoxes,
     Repeated,
+    RowHolds,
     SameInTrials,
     SamePoints,
     SameRacks,
     SameRate,
     SameRatio,
     Sample,
+    ScaledCount,
     ScatterPlot,
     ScoreGrew,
     ScoreIs,
@@ -170,6 +176,12 @@ class Told:
     same_in_trials: SameInTrials | None = None
     share_fraction: ShareFraction | None = None
     in_boxes: InBoxes | None = None
+    scaled: tuple[ScaledCount, Quantity, Quantity] | None = None  # with the later count and the first
+    in_rows: InRows | None = None
+    count_on: CountOn | None = None
+    number_line: NumberLine | None = None
+    as_fraction: AsFraction | None = None
+    row: RowHolds | None = None
     to_list: InEqualRows | SplitInto | None = None
     lengths: list[Measured] = field(default_factory=list)  # spaces between pins that are told
     axes: Axes | None = None

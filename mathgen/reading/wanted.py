@@ -175,6 +175,48 @@ class AllPairs(NamedTuple):
     symbol: Literal["*"] | None = None  # where factors are asked for
 
 
+class NextNumber(NamedTuple):
+    """ "Which number comes after 39?", "Which number comes next?" """
+
+    after: Number | None
+
+
+class PartsFromOne(NamedTuple):
+    """ "How many parts are between the fraction knocked down and 1?" """
+
+    measure: Measure | None
+
+
+class TopOfSets(NamedTuple):
+    """ "What is the top number of the fraction?": of one that equals so many sets."""
+
+
+class AgainstFactor(NamedTuple):
+    """ "Is 5/4 × 8 greater than 8?", "Did the Owls knock down more pins in Trial 2 than in Trial 1?": one count is told by the other."""
+
+    sign: int
+    rate: Number | None = None
+    factor: Number | None = None
+    second: Number | None = None
+    later: Np | None = None
+    first: Np | None = None
+    measure: Measure | None = None
+
+
+class AnyExpression(NamedTuple):
+    """An expression of numbers, right or not: how it is built, and its numbers in order."""
+
+    built: Literal["(a + b) × c", "a + b × c", "a × b + c × d", "a × b + c"]
+    numbers: tuple[Number, ...]
+
+
+class RightExpression(NamedTuple):
+    """ "Does (3 + 2) × 5 give the number of points the Owls earned?" """
+
+    np: Np
+    expression: AnyExpression
+
+
 class Boxed(NamedTuple):
     """ "How many boxes are full, and how many pins remain?": of those that were put in boxes."""
 
@@ -745,6 +787,11 @@ Question = (
     | Blank
     | NextSetUp
     | Boxed
+    | AgainstFactor
+    | NextNumber
+    | PartsFromOne
+    | TopOfSets
+    | RightExpression
     | AllPairs
     | FactorPairs
     | Splits

@@ -145,6 +145,7 @@ def _display(line: dict[str, Any], shown: Rational, texts: Texts) -> Iterator[st
     noun = words.item if value(answer["exact"]) == 1 else words.items
     question = texts.masked(sentences(line["text"])[-1])
     other = re.match(r"how many (?:of (?:the|these) )?(crosses|spaces|feet|pictures|numbers|dots(?! does))\b", question, re.IGNORECASE)
+    other = other or re.match(r"how many (parts)\b", question, re.IGNORECASE)
     if other:
         if rest != f" {other[1]}":
             yield f'display "{display}" should end in {other[1]}'

@@ -158,5 +158,6 @@ def _same_whole(line: dict[str, Any], texts: Texts) -> Iterator[str]:
         adds = any(one.sign == "+" for one in step.operations)
         added = [number for number in step.numbers[:-1] if adds and ("/" in number or "." in number)]
         wholes_added = set().union(*(rates.get(value(number), {""}) for number in added))
-        if len(added) > 1 and (len(wholes_added) > 1 or len(texts.named(line["text"]).groups) > 1):
+        of_inches = re.search(r"\binch(es)?\b", line["text"]) is not None  # the one whole of all lengths
+        if len(added) > 1 and not of_inches and (len(wholes_added) > 1 or len(texts.named(line["text"]).groups) > 1):
             yield f'fractions of different sets added in "{text}"'

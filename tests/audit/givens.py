@@ -23,6 +23,7 @@ STATED = (
     "start of the line", "pins for each inch", "inches wider", "pins for each picture", "number on the line", "from", "to",
     "in each group", "in the sample", "digits", "in one more trial",
     "goal", "points more", "limit in points",
+    "rows", "in each row", "counted next",
 )  # fmt: skip
 
 
@@ -100,6 +101,13 @@ def _rate(given: dict[str, Any], number: Rational, name: str, line: dict[str, An
     """A rate, or a count for each trial: its scope has to be one that its sentence names, and has to bear it out."""
     part, whole = given["quantity"].split(OUT_OF)
     part_measure, whole_measure = texts.words.measure(part), texts.words.measure(whole)
+    if part == whole and part_measure is not None:
+        named, colors = texts.named(line["text"]), tuple(_colors(part, texts.results)) or None
+        trials = [trial for trial in texts.results.trials if trial in named.trials]
+        counts = [texts.results.total(part_measure, Reach(named.groups or None, (trial,), colors)) for trial in trials]
+        if len(counts) != 2 or Rational(counts[1], counts[0]) != number:
+            yield f"{name}: the two trials have {counts}"
+        return
     if part_measure is None or (whole_measure is None and whole != "trials"):
         yield f"{name} is of no known kind"
         return
@@ -157,6 +165,8 @@ def ways(nearest: tuple[Label, ...], anywhere: tuple[Label, ...]) -> list[tuple[
 def _numbers_in_text(line: dict[str, Any], texts: Texts) -> Iterator[str]:
     in_words = [given for given in line["givens"] if given["where"] == "words"]
     for one in texts.numbers(line["text"]):
+        if one.text in ("0", "1") and "number line" in line["text"] and re.search(r"from 0 to 1\b|\b(and|from|to) 1\?", one.sentence):
+            continue
         fitting = [given for given in in_words if given["number"] == one.text]
         counts = (str(len(texts.results.trials)), str(len(texts.results.groups)), str(len(texts.named(line["text"]).trials)))
         if texts.is_count_of_trials(one) and one.text in counts:
@@ -177,6 +187,8 @@ def _said_of(given: dict[str, Any], one: Occurrence, text: str, texts: Texts) ->
             return True
         mine = set(_colors(given["quantity"], texts.results))
         return not colors or colors[0] in mine
+    if re.search(rf"(?<!\d)\d+/\d+ × {re.escape(one.text)}\b|(?<!\d){re.escape(one.text)} × \d+\b", one.sentence):
+        return True  # "5/4 × 8 pins in Trial 2" takes up the 8 of Trial 1
     reach = reach_of(given["scope"])
     if colors and (reach.colors is None or colors[0] not in reach.colors):
         return False

@@ -29,6 +29,8 @@ def asked_length(line: dict[str, Any], texts: Texts) -> Rational | None:
         return None
     lengths = _told(told, texts)
     if re.search(r"\bend to end\b|\bspaces (in all|together)\b", question):
+        if re.search(r"\bthe two spaces\b", question):
+            return sum((length for length, _ in lengths), Rational(0))
         [(length, _)] = lengths
         [count] = {int(number) for number in re.findall(r"\b(\d+) (?:of these )?spaces\b", line["text"])}
         return count * length

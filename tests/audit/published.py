@@ -10,7 +10,7 @@ from __future__ import annotations
 DENOMINATORS = {1: (), 2: (), 3: (2, 3, 4, 6, 8), 4: (2, 3, 4, 5, 6, 8, 10, 12, 100)}  # footnotes 3.NF, 4.NF; later: any
 STORY_MAX = {1: 20, 2: 100, 3: 1000, 4: 1_000_000}  # 1.OA.A.1, 2.OA.A.1, 3.NBT.A.2, footnote 4.NBT
 # Codes that let numbers pass that limit: 1.NBT.C.4 adds within 100, 1.NBT.C.6 takes tens from tens up to 90, 2.NBT.B.7 within 1000.
-PAST_STORY_MAX = {"1.NBT.B.3": 99, "2.NBT.A.4": 999, "1.NBT.C.4": 100, "1.NBT.C.6": 90, "2.NBT.B.7": 1000}
+PAST_STORY_MAX = {"1.NBT.A.1": 120, "1.NBT.B.3": 99, "2.NBT.A.4": 999, "1.NBT.C.4": 100, "1.NBT.C.6": 90, "2.NBT.B.7": 1000}
 PRODUCT_MAX = {3: 100}  # 3.OA.A.3; one digit times a multiple of ten 10-90 besides, 3.NBT.A.3
 DECIMAL_PLACES = {1: 0, 2: 0, 3: 0, 4: 2, 5: 3}  # 4.NF.C.6, 5.NBT.A.3
 DECIMAL_PLACES_COMPUTE = {4: 0, 5: 2}  # 5.NBT.B.7

@@ -12,7 +12,7 @@ from tests.audit.results import Reach
 from tests.audit.wording import Texts, sentences
 from tests.audit.working import solutions
 
-_SIZE = r"\b(?:(?:boxes|bags|rows) of|(?:box|bag|row) holds) (\d+)\b"
+_SIZE = r"(?<!\d )\b(?:(?:boxes|bags|rows) of|(?:box|bag|row) holds) (\d+)\b"
 
 
 def filled(line: dict[str, Any], texts: Texts) -> tuple[int, int] | None:

@@ -422,6 +422,33 @@ def _splits(line: Problem) -> bool:
     return line["answer"]["kind"] == "list" and len(pairs) > 1 and all(pair is not None and pair[2] == pair[4] for pair in pairs)
 
 
+def _on_a_line(line: Problem) -> bool:
+    """A line from 0 to 1 in as many parts as the set has; parts from the fraction to 1."""
+    cut = re.search(r"(?:has|into) (\d+) equal parts", line["text"])
+    return cut is not None and _says("from 0 to 1")(line) and 0 < _exact(line) < int(cut[1]) and _says(r"\b(and|from|to) 1\?")(line)
+
+
+def _whole_as_fraction(line: Problem) -> bool:
+    """So many wholes of so many parts: the top number over the number of parts."""
+    told = re.search(r"(?:Write|equal to) (\d+)\b", line["text"])
+    bottom = re.search(r"bottom number (\d+)\b", line["text"])
+    return told is not None and bottom is not None and _says("top number")(line) and bool(_exact(line) == int(told[1]) * int(bottom[1]))
+
+
+def _equal_rows_added(line: Problem) -> bool:
+    """Up to 5 rows of up to 5, told as such, added row by row."""
+    told = {given["quantity"]: given["number"] for given in line["givens"]}
+    lines = _lines(line)
+    addends = lines[0].numbers[:-1] if len(lines) == 1 else ()
+    return (
+        2 <= len(addends) <= 5
+        and set(addends) == {told.get("in each row")}
+        and told.get("rows") == str(len(addends))
+        and value(addends[0]) <= 5
+        and all(one.sign == "+" for one in lines[0].operations)
+    )
+
+
 def _factor_pairs(line: Problem) -> bool:
     return line["answer"]["kind"] == "list" and _says(r"\bfactor(s|\b)")(line) and max(_numbers(line)) <= 100
 
@@ -437,12 +464,16 @@ SHOWS: dict[str, Callable[[Problem], bool]] = {
         and max(_numbers(p)) <= 20
     ),
     "1.OA.D.8": lambda p: _story(p, 20) and _says(r"(\d+|__) [+-] (\d+|__) = \d+")(p) and p["text"].count("__") == 1,
+    "1.NBT.A.1": lambda p: _says(r"\b(count on|number after)\b.*\bwhich number (is|comes) (next|after)\b")(p) and _exact(p) <= 120,
     "1.NBT.B.3": lambda p: _compares(p) and all(10 <= number <= 99 for number in relation_numbers(p["relation"])),
     "1.NBT.C.4": _adds_tens_or_ones,
     "1.NBT.C.6": _tens_from_tens,
     "1.MD.C.4": lambda p: _graph(p) and steps_taken(_lines(p)) == 1,
     "2.OA.A.1": lambda p: _add_or_subtract(p) and steps_taken(_lines(p)) <= 2,
     "2.OA.C.3": _pairs,
+    "3.NF.A.2b": _on_a_line,
+    "3.NF.A.3c": _whole_as_fraction,
+    "2.OA.C.4": _equal_rows_added,
     "2.OA.B.2": lambda p: _story(p, 20),
     "2.NBT.A.4": lambda p: _compares(p) and all(100 <= number <= 999 for number in relation_numbers(p["relation"])),
     "2.NBT.B.5": lambda p: _story(p, 100) and max(_numbers(p)) >= 10,
@@ -474,6 +505,8 @@ SHOWS: dict[str, Callable[[Problem], bool]] = {
     "3.NF.A.3b": lambda p: _equal_fraction(p) or _equal_fraction_from_top(p),
     "4.OA.B.4": lambda p: _factor_pairs(p) or _factors_and_multiples(p),
     "4.NF.B.3b": _splits,
+    "5.NF.B.5a": lambda p: p["answer"]["kind"] == "truth" and _says(r"\d/\d+ × \d.*\b([Dd]o not multiply\.|[Ww]ithout multiplying,)")(p),
+    "5.OA.A.2": lambda p: p["answer"]["kind"] == "truth" and _says(r"\+ \d+\) × \d|\d × \d+ \+|\d \+ \d+ × \d")(p),
     "4.OA.A.2": _says("times as many"),
     "4.OA.A.3": lambda p: _whole(p) and steps_taken(_lines(p)) >= 2,
     "4.NF.A.2": lambda p: _compares(p) and _says("fraction")(p),

@@ -37,6 +37,10 @@ def faults(line: dict[str, Any], texts: Texts) -> Iterator[str]:
     if told is None:
         told = _likelier(line, texts)
     if told is None:
+        told = _against_factor(line, texts)
+    if told is None:
+        told = _right_expression(line, texts)
+    if told is None:
         yield "the audit does not know what is to be judged"
     elif told != (answer["value"] == "true"):
         yield f"the rows say {told}"
@@ -132,3 +136,33 @@ def _proportional(line: dict[str, Any], texts: Texts) -> bool | None:
     if solutions(line["relation"]) not in ((rates[0] - rates[1],), (rates[1] - rates[0],)):
         return None
     return bool(rates[0] == rates[1])
+
+
+def _against_factor(line: dict[str, Any], texts: Texts) -> bool | None:
+    """ "... 5/4 × 8 pins in Trial 2. ... more pins in Trial 2 than in Trial 1?", "Is 5/4 × 8 less than 8?" """
+    found = re.search(r"(?<!\d)(\d+)/(\d+) × (\d+)\b", line["text"])
+    asked = re.search(r"\b(more|greater|fewer|less)\b[^.]*\?", sentences(line["text"])[-1])
+    if found is None or asked is None:
+        return None
+    named = texts.named(line["text"])
+    trials = [trial for trial in texts.results.trials if trial in named.trials]
+    counts = [texts.results.total("down", Reach(named.groups or None, (trial,), named.colors or None)) for trial in trials]
+    if len(counts) != 2 or counts[0] != int(found[3]) or counts[1] * int(found[2]) != counts[0] * int(found[1]):
+        return None
+    if solutions(line["relation"]) != (counts[1] - counts[0],):
+        return None
+    return counts[1] > counts[0] if asked[1] in ("more", "greater") else counts[1] < counts[0]
+
+
+def _right_expression(line: dict[str, Any], texts: Texts) -> bool | None:
+    """ "Does (3 + 2) × 5 give the number of points the Owls earned?": at so many points for each pin of two colors."""
+    found = re.search(r"\(\d+ \+ \d+\) × \d+|\d+(?: × \d+)? \+ \d+(?: × \d+)?", sentences(line["text"])[-1])
+    each = re.search(r"\b(?:earns|earned|is worth) (\d+) points\b", line["text"])
+    if found is None or each is None:
+        return None
+    named = texts.named(line["text"])
+    points = texts.results.total("down", Reach(named.groups or None, named.trials or None, named.colors)) * int(each[1])
+    [worth] = solutions(f"x = {found[0].replace('×', '*')}")
+    if solutions(line["relation"]) != (points - worth,):
+        return None
+    return bool(points == worth)

@@ -4,13 +4,13 @@ from __future__ import annotations
 
 import pytest
 
-from mathgen.asks.expression import Ask, Equation, Op, Stated, Value
+from mathgen.asks.expression import Ask, Equation, Op, Stated, Truth, Value
 from mathgen.bank.desk import Desk
 from mathgen.exact.demand import Demand
 from mathgen.proof.record import proved
 from mathgen.scenario.words import scenario
 from mathgen.wording.frames import frames
-from tests.models.asked import every_draft, every_problem, quantity, said, worked
+from tests.models.asked import every_draft, every_problem, problem, quantity, said, worked
 from tests.tables import TWO_GROUPS, table
 
 WHOLE = Demand("whole")
@@ -104,3 +104,41 @@ def test_two_frames_are_used_of_three(model: str):
 def test_the_number_asked_for_is_never_one_cell_of_the_table(model: str):
     view = Desk(TWO_GROUPS, scenario()).view
     assert not any(view.is_cell(draft.ask.goal.expr) for draft in every_draft(model, TWO_GROUPS))
+
+
+FIVE = Stated(5, "points for each")
+SUM = Op("*", (Op("+", (OWLS_RED_ONE, OWLS_GOLD_ONE)), FIVE))  # 35
+RED_FIVE, GOLD_FIVE = Op("*", (OWLS_RED_ONE, FIVE)), Op("*", (OWLS_GOLD_ONE, FIVE))  # 15 and 20
+EXPRESSIONS = {
+    "sum first": (SUM, "Yes", "x = (3 + 4)*5 - (3 + 4)*5", ("3 + 4 = 7", "7 * 5 = 35"), {"O09": "No"}),
+    "no brackets": (
+        Op("+", (OWLS_RED_ONE, GOLD_FIVE)),
+        "No",
+        "x = (3 + 4)*5 - (3 + 4*5)",
+        ("3 + 4 = 7", "7 * 5 = 35", "4 * 5 = 20", "3 + 20 = 23"),
+        {"O07": "Yes"},
+    ),
+    "each by itself": (
+        Op("+", (RED_FIVE, GOLD_FIVE)),
+        "Yes",
+        "x = (3 + 4)*5 - (3*5 + 4*5)",
+        ("3 + 4 = 7", "7 * 5 = 35", "3 * 5 = 15", "4 * 5 = 20", "15 + 20 = 35"),
+        {"O08": "No"},
+    ),
+    "first only": (
+        Op("+", (RED_FIVE, OWLS_GOLD_ONE)),
+        "No",
+        "x = (3 + 4)*5 - (3*5 + 4)",
+        ("3 + 4 = 7", "7 * 5 = 35", "3 * 5 = 15", "15 + 4 = 19"),
+        {"O07": "Yes"},
+    ),
+}
+
+
+@pytest.mark.parametrize("form", EXPRESSIONS)
+def test_a_row_of_expressions_worked_by_hand(form: str) -> None:
+    expression, *rest = EXPRESSIONS[form]
+    one = problem("right_expression", TWO_GROUPS, 5, Ask(Truth(SUM, "=", expression), (), Demand("truth")))
+    assert worked(one) == tuple(rest)
+    assert proved(one)
+    assert one.standards == ("5.OA.A.2",)

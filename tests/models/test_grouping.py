@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import pytest
 
-from mathgen.asks.expression import PAIR, Ask, Listing, Op, QuotientRemainder, Stated, Truth
+from mathgen.asks.expression import PAIR, Ask, Equation, Listing, Op, QuotientRemainder, Stated, Truth, Value
 from mathgen.exact.demand import Demand
 from mathgen.proof.record import proved
 from tests.models.asked import every_draft, problem, quantity, worked
@@ -145,3 +145,20 @@ def test_a_row_of_factor_pairs_worked_by_hand() -> None:
     assert proved(one)
     assert one.standards == ("4.OA.B.4",)
     assert PINS not in [draft.roles["whole"] for draft in every_draft("factor_pairs", TWO_GROUPS)]
+
+
+def test_a_row_of_an_array_worked_by_hand() -> None:
+    """15 pins of the class in Trial 2: 3 rows of 5."""
+    class_two = quantity("down", None, (2,))
+    ask = Ask(Value(class_two), (Equation(Op("+", (Stated(5, "in each row"),) * 3), class_two),), WHOLE)
+    one = problem("array_total", TWO_GROUPS, 2, ask)
+    assert worked(one) == ("15", "5 + 5 + 5 = x", ("5 + 5 + 5 = 15",), {"P20": "8", "P21": "10", "P22": "20"})
+    assert proved(one)
+    assert one.standards == ("2.OA.C.4",)
+
+
+def test_an_array_has_at_most_five_rows_and_columns() -> None:
+    """17 pins are a prime; 15 stand in 3 rows of 5 or 5 of 3."""
+    found = [(draft.roles["rows"].number, draft.roles["each"].number) for draft in every_draft("array_total", TWO_GROUPS)]
+    assert {(3, 5), (5, 3)} <= set(found)
+    assert all(2 <= number <= 5 for pair in found for number in pair)

@@ -4,14 +4,14 @@ from __future__ import annotations
 
 import pytest
 
-from mathgen.asks.expression import Ask, Choice
+from mathgen.asks.expression import Ask, Choice, Op, Stated, Value
 from mathgen.bank.desk import Desk
 from mathgen.exact.demand import Demand
 from mathgen.proof.record import proved
 from mathgen.scenario.words import scenario
 from mathgen.wording.frames import frames
-from tests.models.asked import every_draft, every_problem, quantity, said
-from tests.tables import table
+from tests.models.asked import every_draft, every_problem, problem, quantity, said, worked
+from tests.tables import TWO_GROUPS, table
 
 RACKS = table({"red": 40, "blue": 40}, {("Owls", 1): (12, 19), ("Owls", 2): (13, 8), ("Herons", 1): (20, 9), ("Herons", 2): (14, 15)})
 SCHOOL = table({"red": 400, "blue": 400}, {("Owls", 1): (128, 190), ("Owls", 2): (131, 88), ("Herons", 1): (209, 97)})
@@ -60,3 +60,24 @@ def test_numbers_have_as_many_digits_and_two_at_least():
 def test_groups_trials_and_colors_are_compared():
     kinds = {kind for draft in every_draft("greater_total", RACKS) for kind in draft.wanted}
     assert kinds == {"groups", "trials", "colors"}
+
+
+ONE = Stated(1, "whole")
+
+
+@pytest.mark.parametrize(
+    ("down", "answer", "slips"),
+    [(38, "40", {"H43": "30", "H44": "41"}), (99, "101", {"H43": "91", "H44": "102", "H45": "1001"})],
+)
+def test_a_row_of_counting_on_worked_by_hand(down: int, answer: str, slips: dict[str, str]) -> None:
+    results = table({"red": 60, "blue": 60}, {("Owls", 1): (down - 20, 20), ("Herons", 1): (1, 1)})
+    ask = Ask(Value(Op("+", (quantity("down", "Owls", (1,)), ONE, ONE))), (), Demand("whole"))
+    one = problem("next_number", results, 1, ask)
+    assert worked(one) == (answer, f"{down} + 1 + 1 = x", (f"{down} + 1 + 1 = {answer}",), slips)
+    assert proved(one)
+    assert one.standards == ("1.NBT.A.1",)
+
+
+def test_counting_on_leads_into_the_next_ten() -> None:
+    """17 pins of the class in Trial 1: 18 and 19 are of the same ten; 15 in Trial 2; 32 in all."""
+    assert list(every_draft("next_number", TWO_GROUPS)) == []

@@ -132,3 +132,20 @@ def takes_near_for_equal(a: int, b: int, whole: int) -> Wrong:
 def counts_the_first_number_too(a: int, b: int, whole: int) -> Wrong:
     """Counting on from 5 with "5, 6": one too few."""
     return "true" if a + b - 1 == whole else "false"
+
+
+@slip("H43", "After 9 ones comes the next ten.")
+def stays_in_the_ten(number: int) -> Wrong:
+    """38, 39, 30. Common practice, no source, as are the two below."""
+    return whole(number + 2 - 10) if (number + 2) % 10 < 2 else None
+
+
+@slip("H44", "That leaves a number out. Count on by ones.")
+def leaves_a_number_out(number: int) -> Wrong:
+    return whole(number + 3)
+
+
+@slip("H45", "Write the number that you say as one number: tens, then ones.")
+def writes_hundred_and_ones(number: int) -> Wrong:
+    """101 as 1001."""
+    return whole(1000 + (number + 2) % 100) if 100 < number + 2 < 110 else None

@@ -39,3 +39,35 @@ def keeps_the_bottom(bottom: int) -> Wrong:
 def stops_at_the_factor_of_the_tops(factor: int) -> Wrong:
     """Not in the research catalogue: B13 where the bottom number is asked for."""
     return whole(factor)
+
+
+@slip("B40", "That is how far the fraction is from 0. Count from the fraction on to 1.")
+def counts_from_zero(k: int) -> Wrong:
+    """Common practice, no source, as are the two below."""
+    return whole(k)
+
+
+@slip("B41", "Count the parts, not the marks.")
+def counts_the_marks(k: int, n: int) -> Wrong:
+    return whole(n - k + 1)
+
+
+@slip("B42", "The last part, up to 1, counts as well.")
+def counts_the_marks_between(k: int, n: int) -> Wrong:
+    return whole(n - k - 1) if n - k > 1 else None
+
+
+@slip("B43", "1 is as many parts as the bottom number says. How many parts make all the sets?")
+def keeps_the_whole_number(count: int) -> Wrong:
+    """Common practice, no source, as are the two below."""
+    return whole(count)
+
+
+@slip("B44", "Each whole is cut into that many parts. Multiply; do not add.")
+def adds_bottom_and_whole(count: int, size: int) -> Wrong:
+    return whole(count + size)
+
+
+@slip("B45", "That makes 1 only. The fraction has to equal all the sets.")
+def makes_one_whole(size: int) -> Wrong:
+    return whole(size)

@@ -33,3 +33,19 @@ def takes_away_for_missing_factor(product: int, factor: int) -> Wrong:
 @slip("O06", "The product is known. Do not multiply again.")
 def multiplies_the_product(product: int, factor: int) -> Wrong:
     return whole(product * factor) if product <= 100 else None
+
+
+@slip("O07", "Multiply first where no brackets stand. Both numbers have to be multiplied.")
+def adds_before_multiplying(form: str) -> Wrong:
+    """Works from left to right, and takes a sum first that is not in brackets."""
+    return "true" if form in ("no brackets", "first only") else None
+
+
+@slip("O08", "Multiplying each part and adding comes to the same as multiplying the sum.")
+def knows_brackets_only(form: str) -> Wrong:
+    return "false" if form == "each by itself" else None
+
+
+@slip("O09", "The brackets hold both numbers. Multiplying the sum multiplies each of the parts.")
+def knows_parts_only(form: str) -> Wrong:
+    return "false" if form == "sum first" else None

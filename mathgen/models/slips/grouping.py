@@ -111,3 +111,18 @@ def stops_too_early(number: int) -> Wrong:
 @slip("P19", "A pair has to multiply to the number. Do not add.")
 def adds_the_pair(number: int) -> Wrong:
     return ", ".join(f"{one} + {number - one}" for one in (1, 2)) if number > 4 else None
+
+
+@slip("P20", "Each row has that many {items}. Add the rows, not the two numbers.")
+def adds_rows_and_size(rows: int, size: int) -> Wrong:
+    return whole(rows + size)
+
+
+@slip("P21", "Count the rows again. One row is missing.")
+def leaves_a_row_out(rows: int, size: int) -> Wrong:
+    return whole((rows - 1) * size)
+
+
+@slip("P22", "Count the rows again. That is one row too many.")
+def adds_a_row(rows: int, size: int) -> Wrong:
+    return whole((rows + 1) * size)

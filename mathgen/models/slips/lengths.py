@@ -82,3 +82,21 @@ def one_of_them(top: int, bottom: int) -> Wrong:
 @slip("W12", "That counts every cross. Count those above one place only.")
 def every_cross(count: int) -> Wrong:
     return whole(count)
+
+
+@slip("W51", "The bottom number says how big the parts of an inch are. Do not add the bottom numbers.")
+def adds_bottoms_of_inches(a: int, b: int, c: int, d: int) -> Wrong:
+    """C01 of mixed numbers: 2 1/4 + 1 3/4 as 3 4/8."""
+    (inches, part), (more, other) = _split(a, b), _split(c, d)
+    return over((inches + more) * (b + d) + part + other, b + d) if part and other else None
+
+
+@slip("W52", "Those are the whole inches. Add the parts of an inch, too.")
+def adds_whole_inches_only(a: int, b: int, c: int, d: int) -> Wrong:
+    return whole(a // b + c // d) if a % b or c % d else None
+
+
+@slip("W53", "Both spaces together are longer than each of them. Add.")
+def takes_away_for_both(a: int, b: int, c: int, d: int) -> Wrong:
+    bottom = lcm(b, d)
+    return over(abs(a * (bottom // b) - c * (bottom // d)), bottom)

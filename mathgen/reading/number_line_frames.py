@@ -1,0 +1,47 @@
+"""Rules for sentences about a number line from 0 to 1, and about whole sets as a fraction."""
+
+from __future__ import annotations
+
+from mathgen.reading.chart import Clash, Rule, rule
+from mathgen.reading.facts import Claims
+from mathgen.reading.meaning import AsFraction, EachTrial, Labels, Mark, NumberLine
+from mathgen.reading.noun_phrases import Counted, measured, what
+from mathgen.reading.tokens import Number
+from mathgen.reading.wanted import PartsFromOne, TopOfSets
+from mathgen.trials.scope import Measure
+
+
+def _line(parts: Number, zero: Number, one: Number) -> Claims:
+    if (zero.text, one.text) != ("0", "1"):
+        raise Clash
+    return (NumberLine(parts),)
+
+
+def _from_one(measure: Measure | None, one: Number) -> PartsFromOne:
+    if one.text != "1":
+        raise Clash
+    return PartsFromOne(measure)
+
+
+def _one_set(measure: Measure, thing: Counted, each: Mark, who: Labels = None) -> Claims:
+    return (EachTrial(measured(measure, "set_up"), what(thing.colors, who, each), thing.number, None),)
+
+
+RULES: tuple[Rule, ...] = (
+    rule("fact", "a number line from WHOLE to WHOLE has WHOLE equal parts", lambda zero, one, parts: _line(parts, zero, one)),
+    rule("fact", "cut a number line from WHOLE to WHOLE into WHOLE equal parts", lambda zero, one, parts: _line(parts, zero, one)),
+    rule("fact", "a number line has WHOLE equal parts from WHOLE to WHOLE", _line),
+    rule("ask", "how many parts are between the fraction <that_outcome>? and WHOLE", _from_one),
+    rule("ask", "how many parts is the fraction <that_outcome>? from WHOLE", _from_one),
+    rule("ask", "how many parts are there from the fraction <that_outcome>? to WHOLE", _from_one),
+    # whole sets
+    rule("vp", "<past> one set of <counted> <each_trial>", _one_set),
+    rule(
+        "fact",
+        "for WHOLE trials , <who> <past> one set of <counted> each time",
+        lambda n, who, measure, thing: _one_set(measure, thing, Mark("each", n), who),
+    ),
+    rule("fact", "write WHOLE as a fraction with the? bottom number WHOLE", lambda n, bottom: (AsFraction(n, bottom),)),
+    rule("fact", "a fraction with the? bottom number WHOLE is equal to WHOLE", lambda bottom, n: (AsFraction(n, bottom),)),
+    rule("ask", "what is the top number of the fraction", TopOfSets),
+)
