@@ -46,6 +46,7 @@ def level_scores(view: TableView) -> AskSpace:
             return None
         x = behind // (high - low)
         rack = min(view.count("set_up", Spot((one,), spot.trials), color) for one in two)
+        rack //= len(spot.trials or view.table.trials)  # "next time" is one trial
         if not 2 <= x <= rack or x in (a, b, low, high):
             return None
         lead, chase = (counts, rates) if a > b else (counts[::-1], rates)
@@ -145,7 +146,7 @@ def points_of_two_colors(view: TableView) -> AskSpace:
                 "first": parts[0], "second": parts[1], "both": both, "asked": asked, "p": earned(p), "q": earned(q), "total": total,
             },
             structure="start unknown",
-            slips=(("L16", (n - right,)), ("L17", (n,)), ("L18", (total.number, own.number)), ("L10", (p + q, total.number))),
+            slips=(("L16", (n - right,)), ("L17", (n,)), ("L18", (total.number, own.number)), ("L60", (p + q, total.number))),
             must_not_show=(parts[0].scope, parts[1].scope),
         )  # fmt: skip
 
@@ -212,7 +213,7 @@ def _line(view: TableView, spot: Spot, two: tuple[str, str], color: str | None, 
             ask=Ask(Value(slope), (), _WHOLE),
             roles=roles,
             structure="difference unknown",
-            slips=(("L10", (more, top)), ("H07", (points * gap,)), ("L20", (start,))),
+            slips=(("L61", (more, top)), ("H07", (points * gap,)), ("L20", (start,))),
             unit=False,
         )
     return Draft(

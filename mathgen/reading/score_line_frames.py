@@ -38,9 +38,9 @@ def _at_rates(colors: Labels, measure: Measure, rates: tuple[tuple[Labels, Numbe
     return (StartingScores(what(colors), True), *_of_two_groups(colors, measured(measure, "down", "standing"), rates))
 
 
-def _goal(above: tuple[Number, bool], who: Labels = None) -> Claims:
+def _goal(above: tuple[Number, bool], trials: Labels, who: Labels = None) -> Claims:
     number, passes = above
-    return (GoalScore(Np(who), number, passes),)
+    return (GoalScore(Np(who, trials), number, passes),)
 
 
 def _for_a_score(who: Labels, measure: Measure, thing: Counted, number: Number) -> Claims:
@@ -69,7 +69,7 @@ def _level(colors: Labels, measure: Measure, scores: Number) -> LevelWith:
 
 TOLD: tuple[Rule, ...] = (
     # two kinds
-    rule("fact", "each <thing> <that_outcome> loses WHOLE points", lambda c, m, n: (_each(c, m, n, -1),)),
+    rule("fact", "each <thing> <that_outcome> takes away WHOLE points", lambda c, m, n: (_each(c, m, n, -1),)),
     rule("fact", "the score for these <things> was WHOLE", lambda c, n: (ScoreIs(Np(None, None, c), n),)),
     rule(
         "fact",
@@ -122,10 +122,12 @@ TOLD: tuple[Rule, ...] = (
     rule("fact", "<who> <outcome> <counted> for a score of WHOLE", _for_a_score),
     rule("fact", "<when> , <who> <outcome> <counted> for a score of WHOLE", lambda t, w, m, c, n: at(t, _for_a_score(w, m, c, n))),
     rule("point", "(() WHOLE , WHOLE ()) for <who>", _point),
-    rule("fact", "<when> , the line goes through <point> and <point>", lambda when, one, other: at(when, (*one, *other))),
     rule("its_point", "the point for <who> was (() WHOLE , WHOLE ())", lambda who, n, score: _point(n, score, who)),
     rule("fact", "<when> , <its_point> , and <its_point>", lambda when, one, other: at(when, (*one, *other))),
     rule("fact", "both points are on the line", always(())),
+    rule("line_through", "the line for <who> goes through (() WHOLE , WHOLE ())", lambda who, n, score: _point(n, score, who)),
+    rule("fact", "<line_through>", lambda claims: claims),
+    rule("fact", "<when> , <line_through>", at),
     rule(
         "fact",
         "the score of <who> was WHOLE , and the score of <who> was WHOLE",
@@ -134,21 +136,17 @@ TOLD: tuple[Rule, ...] = (
     # a goal
     rule("above", "more than WHOLE", lambda n: (n, True)),
     rule("above", "at least WHOLE", lambda n: (n, False)),
-    rule("fact", "the goal is a total score of <above> after one more trial", _goal),
-    rule("fact", "<who> would like a total score of <above>", lambda who, above: _goal(above, who)),
+    rule("with_one_more", "for <trials> and one extra trial", lambda trials: trials),
+    rule("fact", "the goal is a total score of <above> <with_one_more>", lambda above, trials: _goal(above, trials)),
+    rule("fact", "<who> would like a total score of <above> <with_one_more>", lambda who, above, trials: _goal(above, trials, who)),
     rule("fact", "the score is WHOLE points for each <thing> <that_outcome>", lambda n, c, m: (_each(c, m, n),)),
 )
 
 ASKED: tuple[Rule, ...] = (
     rule(
         "ask",
-        "how many <things> NEXT , the same number for each group , make the WHOLE total scores equal",
+        "how many more? <things> NEXT? , the same number for each group , make the WHOLE total scores equal",
         lambda c, _, two: _level(c, "down", two),
-    ),
-    rule(
-        "ask",
-        "how many more <things> , the same number for each group , make the WHOLE total scores equal",
-        lambda c, two: _level(c, "down", two),
     ),
     rule("ask", "how many points does each <thing> earn", lambda c: OfLine("slope", what(c))),
     rule("ask", "what is the slope of the line", always(OfLine("slope"))),
@@ -156,8 +154,8 @@ ASKED: tuple[Rule, ...] = (
     rule("ask", "what is the y-intercept of the line", always(OfLine("start"))),
     rule(
         "ask",
-        "what is the (least|smallest) number of <things> <who> must <outcome_base> NEXT",
-        lambda c, who, m, _: FewestNeeded(m, what(c, who)),
+        "what is the (least|smallest) number of <things> <who> must <outcome_base> in the extra trial",
+        lambda c, who, m: FewestNeeded(m, what(c, who)),
     ),
 )
 

@@ -42,8 +42,10 @@ def goal_score(told: Told, claim: GoalScore) -> None:
     told.scoring.goal = claim
     told.facts.append(Fact(Stated(int(claim.number.value), GOAL), claim.number.text))
     told.open["goal score"] = claim.number.text
-    if claim.np.groups is not None:
-        told.mentions.resolve("groups", claim.np.groups)
+    for part in ("groups", "trials"):
+        labels = getattr(claim.np, part)
+        if labels is not None:
+            told.mentions.resolve(part, labels)
 
 
 def _count_of(told: Told, group: Labels, measure: str, np: Np) -> Quantity:

@@ -261,3 +261,15 @@ def forgets_what_was_lost(number: int) -> Wrong:
 @slip("L49", "That is a number of points. How many {items} are that?")
 def points_for_items(points: int) -> Wrong:
     return whole(points)
+
+
+@slip("L60", "Each of the {items} earns only one of the two numbers of points.")
+def both_rates_for_each(rates: int, total: int) -> Wrong:
+    """5x + 3y = 63 as 8x = 63. Not in the research catalogue: L05, undone."""
+    return _shared(total, rates)
+
+
+@slip("L61", "The score does not start at 0. Compare the two scores.")
+def start_left_in(count: int, score: int) -> Wrong:
+    """Not in the research catalogue: L10 where the start is not told."""
+    return _shared(score, count)
