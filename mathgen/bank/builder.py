@@ -220,8 +220,11 @@ class Builder:
 
     def _short_enough(self, words: Words) -> bool:
         caps = self._caps
-        question = _word_count(words.question)
+        asked, _, rounding = words.question.partition("? ")  # how to round is told after the question
+        question = _word_count(asked)
         lengths = [_word_count(sentence) for sentence in _SENTENCE_END.split(words.facts)] if words.facts else []
+        if rounding:
+            lengths.append(_word_count(rounding))
         return (
             question <= caps.question
             and len(lengths) < caps.sentences

@@ -71,7 +71,7 @@ class Problem(NamedTuple):
     ask: Ask
     frame: str  # which way of saying it
     facts: str  # sentences, "" where the table says it all
-    question: str  # one sentence that ends in "?"
+    question: str  # one sentence that ends in "?", and how to round where the answer is to be rounded
     cells: tuple[Cell, ...]  # table cells that a pupil must read
     answer: Answer
     steps: tuple[Step, ...]  # each a true equality; the last ends in the exact answer

@@ -22,6 +22,7 @@ from mathgen.reading.lengths import apart, apart_each, line_plot, made_equal, sp
 from mathgen.reading.limits import loss_limit
 from mathgen.reading.listing import to_list
 from mathgen.reading.meaning import (
+    About,
     Against,
     AllTheOthers,
     Apart,
@@ -432,6 +433,11 @@ def _rounding(told: Told, claim: Rounding) -> None:
     if told.rounding is not None:
         raise NotRead("rounding is asked for twice")
     told.rounding = claim.demand
+    told.open.pop("about", None)
+
+
+def _about(told: Told, _: About) -> None:
+    told.open["about"] = '"about"'
 
 
 _TAKE = {
@@ -491,6 +497,7 @@ _TAKE = {
     Look: _look,
     Against: _against,
     Rounding: _rounding,
+    About: _about,
     RuleIs: rule_is,
     EquationIs: equation_is,
     LetterIs: letter_is,

@@ -88,7 +88,7 @@ RULES: tuple[Rule, ...] = (
     # statistical questions
     rule("wonder", "how many <things> each group <past> <when>", lambda c, m, when: (Wondered(m, what(c, None, when), True),)),
     rule("wonder", "how many <things> <group> <past> <when>", lambda c, who, m, when: (Wondered(m, what(c, who, when)),)),
-    rule("fact", "a student asks <wonder>", lambda claims: claims),
-    rule("fact", "a student would like to know <wonder>", lambda claims: claims),
+    rule("fact", "someone asks <wonder>", lambda claims: claims),
+    rule("fact", "someone would like to know <wonder>", lambda claims: claims),
     rule("ask", "is that a statistical question", always(IsStatistical())),
 )

@@ -73,8 +73,8 @@ RULES: tuple[Rule, ...] = (
     rule("fact", "compare the WHOLE groups", lambda n: (Look(Np(Mark("these", n))),)),
     rule("fact", "compare the WHOLE trials", lambda n: (Look(Np(None, Mark("these", n))),)),
     # rounding
-    rule("fact", "round the? (answer|percent) to the nearest <place> of a percent", lambda n: (Rounding(Demand("percent", n)),)),
-    rule("fact", "round the? (answer|percent) to the nearest whole percent", always((Rounding(Demand("percent", 0)),))),
-    rule("fact", "round the? answer to the nearest <tens>", lambda n: (Rounding(Demand("whole", n)),)),
-    rule("fact", "round the? (answer|decimal) to the nearest <place>", lambda n: (Rounding(Demand("decimal", n)),)),
+    rule("fact", "round the? (answer|percent)? to the nearest <place> of a percent", lambda n: (Rounding(Demand("percent", n)),)),
+    rule("fact", "round the? (answer|percent)? to the nearest whole percent", always((Rounding(Demand("percent", 0)),))),
+    rule("fact", "round the? answer? to the nearest <tens>", lambda n: (Rounding(Demand("whole", n)),)),
+    rule("fact", "round the? (answer|decimal)? to the nearest <place>", lambda n: (Rounding(Demand("decimal", n)),)),
 )

@@ -436,6 +436,10 @@ class Rounding(NamedTuple):
     demand: Demand
 
 
+class About(NamedTuple):
+    """ "About what part of the 12 pins was knocked down?": the answer is to be rounded."""
+
+
 class Term(NamedTuple):
     """A term of a rule or an equation: "5x", "x", or "10"."""
 
@@ -789,6 +793,7 @@ Claim = (
     | OtherRow | Wondered | Sample | Digits | Drawn | UniformModel | NextTrial
     | ZeroIs | ResultIs | ResultsAre | PutInBoxes | BoxesAlike | Repeated | SomePart | ShownPart | ScoreGrew | LossLimit
     | LetterCount | SumTimes | ExpressionsAre | NextLetter
+    | About
     | SamePoints | SameRacks | OneSet | Classes | LetterEquation | LetterFor | TheExpression | InBoxes
     | InEqualRows | SplitInto
     | ScaledCount | InRows | RowHolds | NumberLine | AsFraction | CountOn

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from mathgen.exact.demand import Demand
 from mathgen.reading.chart import Clash, Rule, rule
-from mathgen.reading.meaning import Labels, Mark, Np
+from mathgen.reading.meaning import About, Labels, Mark, Np
 from mathgen.reading.noun_phrases import Tail, always, measured, what
 from mathgen.reading.tokens import Number
 from mathgen.reading.wanted import (
@@ -59,6 +59,10 @@ def _formed(question: Question, demand: Demand | None) -> Meaning:
     if demand is not None and own != ANY:
         raise Clash
     return Meaning((), question, demand)
+
+
+def _about(meaning: Meaning) -> Meaning:
+    return meaning._replace(claims=(About(),))
 
 
 def _ratio(first: tuple[Measure | None, Labels], second: tuple[Measure, Labels], np: Np | None) -> RatioOf:
@@ -285,6 +289,8 @@ RULES: tuple[Rule, ...] = (
     rule("question", "<ask>", lambda question: _formed(question, None)),
     rule("question", "<form> , <ask>", lambda form, question: _formed(question, form)),
     rule("question", "<ask> ,? <form>", _formed),
+    rule("question", "<form> , about <ask>", lambda form, question: _about(_formed(question, form))),
+    rule("question", "about <ask> ,? <form>", lambda question, form: _about(_formed(question, form))),
     rule("question", "<when> , <ask>", lambda when, question: _formed(_asked_at(when, question), None)),
 )
 

@@ -19,7 +19,7 @@ from mathgen.reading.evaluate import Cell, Counts, answer, evaluate, lengths, qu
 from mathgen.reading.goals import asked
 from mathgen.reading.grammar import GRAMMAR, parse
 from mathgen.reading.lexicon import lexicon
-from mathgen.reading.meaning import Look
+from mathgen.reading.meaning import Look, Rounding
 from mathgen.reading.mentions import DIMENSIONS, Mentions
 from mathgen.reading.tokens import NotRead, Tokenizer
 from mathgen.reading.told import Fact, Told
@@ -83,7 +83,7 @@ class Reader:
         """The one way to understand a problem.
 
         Args:
-            text: sentences, the question last.
+            text: sentences, the question last, and after it only how to round.
             assume: whether a gap that nothing in the text fills may be read as all groups or all trials; what was assumed is said.
         Raises:
             NotRead: there is none, or more than one; the message says why.
@@ -126,7 +126,9 @@ class Reader:
         questions = [meaning for meaning in meanings if meaning.question is not None]
         if len(questions) != 1:
             raise NotRead("there is no question" if not questions else "there are two questions")
-        if meanings[-1].question is None:
+        after = meanings[meanings.index(questions[0]) + 1 :]
+        # How to round is told after the question.
+        if not all(meaning.claims and all(isinstance(claim, Rounding) for claim in meaning.claims) for meaning in after):
             raise NotRead("the question does not come last")
         told = Told(self._counts, Mentions(self.table))
         take_in((meaning.claims for meaning in meanings), told)

@@ -1,6 +1,7 @@
 """Wording files: one a problem model, several frames each.
 
-A frame starts with a Jinja2 comment that names it and gives its tags, then holds one sentence a line, the question last:
+A frame starts with a Jinja2 comment that names it and gives its tags, then holds one sentence a line, the question last (how to round
+stands behind it, on its line):
 
     {# frame listed: words #}
     {{ whole.Who }} knocked down {{ parts.listed }} {{ whole.when }}.

@@ -125,7 +125,7 @@ POOLED: dict[str, Any] = {
     "model": "percent_of_set",
     "level": "challenge",
     "text": "In Trial 1, the Owls knocked down 3 of the 4 red pins. The Owls also knocked down 4 of the 5 gold pins."
-    " Round to the nearest tenth of a percent. What percent of the red and gold pins set up did the Owls knock down?",
+    " What percent of the red and gold pins set up did the Owls knock down? Round to the nearest tenth of a percent.",
     "needs_table": False,
     "cells": [],
     "answer": {"kind": "number", "value": "389/500", "display": "77.8%", "accepted": ["77.8%"], "demands": "percent:1", "exact": "7/9"},

@@ -22,7 +22,7 @@ from mathgen.wording.say import say
 from tests.audit.banks import GRADES, NAMES, activity, sample, sample_problems
 from tests.audit.published import CAPS
 from tests.audit.results import Results, Words
-from tests.audit.wording import Texts, sentences, word_count
+from tests.audit.wording import Texts, lengths
 
 FILES = sorted(templates_folder().glob("wording/*/*.j2"))
 MODELS = problem_models()
@@ -136,8 +136,8 @@ def test_each_grade_can_say_it_in_two_ways_within_its_caps_from_words_and_from_t
                     if frame.name in usable or not frame.fits(grade, draft.wanted):
                         continue
                     said = say(frame, draft, desk(name).speaker, desk(name).view.value)
-                    lengths = [word_count(part) for part in sentences(f"{said.facts} {said.question}")]
-                    if sum(lengths) <= words and len(lengths) <= count_of_sentences and max(lengths) <= longest and lengths[-1] <= question:
+                    counted = lengths(f"{said.facts} {said.question}")
+                    if sum(counted) <= words and len(counted) <= count_of_sentences and max(counted) <= longest and counted[-1] <= question:
                         usable.add(frame.name)
                         sources.add(frame.source)
         assert len(usable) >= 2, (grade, usable)

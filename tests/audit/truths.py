@@ -110,7 +110,7 @@ def _statistical(line: dict[str, Any], texts: Texts) -> bool | None:
     """ "Is that a statistical question?": whether what someone asks has more than one answer in the rows."""
     if not re.search(r"a statistical question\?", sentences(line["text"])[-1]):
         return None
-    [asks] = [sentence for sentence in sentences(line["text"]) if re.match(r"(A student asks|A student would like to know) how many ", sentence)]
+    [asks] = [sentence for sentence in sentences(line["text"]) if re.match(r"Someone (asks|would like to know) how many ", sentence)]
     named, phrase = texts.named(asks), f" {dict(texts.words.after)['set_up']} "
     groups = texts.results.groups if re.search(rf"\beach {texts.words.group}\b", asks, re.IGNORECASE) else named.groups
     measure = "set_up" if phrase in asks else "down"

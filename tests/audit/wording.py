@@ -11,7 +11,7 @@ from tests.audit.published import CAPS, NEVER
 from tests.audit.results import Label, Results, Words
 
 _WORD = re.compile(r"\$?\d[\d,]*(?:\.\d+)?(?:/\d+)?(?:%|[a-z](?![a-z]))?|[^\W\d_]+(?:['’][^\W\d_]+)*", re.UNICODE)
-_SENTENCE_END = re.compile(r"(?<=[.?!])\s+(?=[\"“]?[A-Z\d])")
+_SENTENCE_END = re.compile(r"(?<=[.?!])\s+(?!Round to the )(?=[\"“]?[A-Z\d])")
 _PRONOUNS = re.compile(r"\b(it|they|them|their|theirs|he|she|him|her|his|hers)\b", re.IGNORECASE)
 _WHOLE_WANTED = re.compile(
     r"\b(what|which|greater|smaller) (fraction|percent|part|ratio|decimal)|what part|as a (decimal|percent|fraction)", re.IGNORECASE
@@ -35,8 +35,15 @@ class Occurrence(NamedTuple):
 
 
 def sentences(text: str) -> list[str]:
-    """Split at . ? ! before a capital or a digit."""
+    """Split at . ? ! before a capital or a digit; how to round stays with the question that it follows."""
     return _SENTENCE_END.split(text.strip())
+
+
+def lengths(text: str) -> list[int]:
+    """The words of each sentence, the question's last."""
+    *facts, question = sentences(text)
+    asked, mark, rounding = question.partition("? ")
+    return list(map(word_count, [*facts, *([rounding] if mark else []), asked]))
 
 
 def word_count(text: str) -> int:
@@ -135,18 +142,17 @@ class Texts:
 def faults(text: str, grade: int, texts: Texts) -> Iterator[str]:
     """Each wording rule that a text breaks."""
     words = texts.words
-    parts = sentences(text)
+    parts, counted = sentences(text), lengths(text)
     cap_words, cap_sentences, cap_longest, cap_question = CAPS[grade]
-    lengths = [word_count(part) for part in parts]
-    if sum(lengths) > cap_words:
-        yield f"{sum(lengths)} words, at most {cap_words}"
-    if len(parts) > cap_sentences:
-        yield f"{len(parts)} sentences, at most {cap_sentences}"
-    if max(lengths) > cap_longest:
-        yield f"a sentence of {max(lengths)} words, at most {cap_longest}"
-    if lengths[-1] > cap_question:
-        yield f"a question of {lengths[-1]} words, at most {cap_question}"
-    if not text.endswith("?"):
+    if sum(counted) > cap_words:
+        yield f"{sum(counted)} words, at most {cap_words}"
+    if len(counted) > cap_sentences:
+        yield f"{len(counted)} sentences, at most {cap_sentences}"
+    if max(counted) > cap_longest:
+        yield f"a sentence of {max(counted)} words, at most {cap_longest}"
+    if counted[-1] > cap_question:
+        yield f"a question of {counted[-1]} words, at most {cap_question}"
+    if not re.search(r"\?( Round to the nearest [a-z ]+\.)?$", text):
         yield "does not end in a question mark"
     if text.count("?") != 1:
         yield f"{text.count('?')} question marks"
