@@ -13,7 +13,7 @@ from mathgen.asks.expression import NOTHING, PAIR, Ask, Choice, Listing, Measure
 from mathgen.bank.desk import Desk
 from mathgen.exact.accepted import LONGEST_DECIMAL, accepted, shown
 from mathgen.exact.demand import Demand
-from mathgen.exact.forms import decimal, decimal_places, fraction, fraction_over, percent
+from mathgen.exact.forms import cut_decimal, decimal, decimal_places, fraction, fraction_over, percent
 from mathgen.models.slips import slip_rule
 from mathgen.problems.draft import Draft
 from mathgen.problems.record import Answer, Slip
@@ -104,6 +104,8 @@ def _because(exact: Rational, text: str, demand: Demand) -> str:
         return ""
     plain = percent(exact) if demand.form == "percent" else fraction(exact)
     places = decimal_places(exact)
+    if demand.form == "percent" and " " in plain:  # 52 8/21%: no pupil writes that
+        plain = f"{cut_decimal(100 * exact, demand.places + 1)}%"
     if demand.form == "decimal" and places is not None and places <= LONGEST_DECIMAL:
         plain = decimal(exact)  # 0.375 rounds to 0.4: its digits are looked at
     return "" if plain == text else f"{plain} rounds to {text}"

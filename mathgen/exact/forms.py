@@ -189,3 +189,13 @@ def money(x: Rational) -> str:
     """
     text = decimal(x, 2)
     return f"-${text[1:]}" if text.startswith("-") else f"${text}"
+
+
+def cut_decimal(number: Rational, places: int) -> str:
+    """The first digits of a decimal, not rounded.
+
+    >>> cut_decimal(Rational(11, 21), 4)
+    '0.5238...'
+    """
+    whole, rest = divmod(int(number * 10**places), 10**places)
+    return f"{whole}.{str(rest).rjust(places, '0')}..."

@@ -1,4 +1,4 @@
-"""Equations and expressions beside a story: the missing factor, times as many as an equation, and an expression with brackets."""
+"""Equations and expressions beside a story: the missing factor, times as many as an equation, and an expression with parentheses."""
 
 from __future__ import annotations
 
@@ -105,7 +105,7 @@ def times_equation_bigger(view: TableView) -> AskSpace:
     return side_by_side(view, build)
 
 
-@problem_model(skill="expression with brackets")
+@problem_model(skill="expression with parentheses")
 def brackets_with_sum(view: TableView) -> AskSpace:
     """(3 + 4) × 5: as many points for each pin of two colors."""
     colors = view.table.colors
@@ -128,7 +128,7 @@ def brackets_with_sum(view: TableView) -> AskSpace:
     return AskSpace((view.spots, twos, _HARDER_POINTS), build)
 
 
-@problem_model(skill="expression with brackets")
+@problem_model(skill="expression with parentheses")
 def brackets_with_difference(view: TableView) -> AskSpace:
     """(12 - 7) × 5: as many points for each pin left standing."""
 

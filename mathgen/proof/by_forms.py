@@ -154,6 +154,15 @@ def _middle(values: list[Rational]) -> Rational:
     return (values[half] + values[-half - 1]) / 2
 
 
+def _is_exact(text: str, exact: Rational) -> bool:
+    """Whether a text is the number, or its first digits: "52.38...%"."""
+    if not text.endswith("...%"):
+        return bool(_value(text) == exact)
+    digits = text.removesuffix("...%")
+    places = len(digits.partition(".")[2]) + 2
+    return bool(0 <= exact - _value(f"{digits}%") < Rational(1, 10**places))
+
+
 def _check_number(answer: Answer) -> None:
     exact, rounded = answer.exact, answer.demand.places is not None
     try:
@@ -170,7 +179,7 @@ def _check_number(answer: Answer) -> None:
         _check_order(answer)
     elif answer.because:
         exact_text, _, end = answer.because.replace(" rounds to ", " = ").partition(" = ")
-        if _value(exact_text) != exact or end != answer.shown:
+        if not _is_exact(exact_text, exact) or end != answer.shown:
             raise FormFails(f"{answer.because} does not show {answer.shown}")
     for text, found in others.items():
         if found not in (shown, exact):

@@ -111,6 +111,10 @@ def _points(colors: Labels, measure: Measure) -> Claims:
     return (Points(measured(measure, "down", "standing"), Np(None, None, colors)),)
 
 
+def _equal_points(who: Labels) -> Claims:
+    return (ShareOut("trials", None, None, Np(who)),)
+
+
 def _next(groups: Labels, thing: Counted) -> Claims:
     return (NextSet(what(thing.colors, groups), thing.number),)
 
@@ -203,8 +207,8 @@ RULES: tuple[Rule, ...] = (
     rule("fact", "the WHOLE groups share the points equally", lambda count: (ShareOut("groups", count, None),)),
     rule("fact", "share the WHOLE points equally among the WHOLE groups", lambda n, count: (ShareOut("groups", count, n),)),
     rule("fact", "share the WHOLE points equally among the WHOLE trials", lambda n, count: (ShareOut("trials", count, n),)),
-    rule("fact", "suppose each trial earned an equal share of the points", always((ShareOut("trials", None, None),))),
-    rule("fact", "suppose each of the WHOLE trials earned an equal share of the points", lambda n: (ShareOut("trials", n, None),)),
+    rule("fact", "suppose <who> earned the same number of points in each trial", _equal_points),
+    rule("fact", "share the points equally among the WHOLE trials", lambda n: (ShareOut("trials", n, None),)),
     rule("fact", "there were WHOLE trials", lambda n: (TrialCount(n),)),
     # a next set
     rule("fact", "<who> will SETB <counted> NEXT", lambda who, _, thing, __: _next(who, thing)),

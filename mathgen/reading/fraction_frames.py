@@ -20,13 +20,19 @@ def _of_outcome(colors: Labels, part: Number, known: Known) -> Claims:
     return (PartOf(None, known.np, part, colors, known.number, known.counted),)
 
 
-def _greater(measure: Measure, one: Label, other: Label) -> GreaterPart:
+def _greater(one: Label, other: Label, measure: Measure) -> GreaterPart:
     if one == other:
         raise Clash
     return GreaterPart(measured(measure, "down", "standing"), str(one), str(other))
 
 
-def _gap(demand: Demand, first: Labels, other: Labels = None) -> FractionGap:
+def _full_sets(one: Counted, total: Counted) -> SetsDown:
+    if one.colors != total.colors:
+        raise Clash
+    return SetsDown(what(total.colors), one.number, total.number, ANY)
+
+
+def _gap(demand: Demand, first: Labels, other: Labels) -> FractionGap:
     if first == other:
         raise Clash
     return FractionGap(first, other, demand)
@@ -58,10 +64,9 @@ RULES: tuple[Rule, ...] = (
     rule("ask", "(which|what) fraction of the <things> is this part", AsFraction),
     rule("passive", "the? <sort_things> (was|were) NUM <outcome_of>", _of_outcome),
     # two parts held side by side
-    rule("ask", f"which ITEM <that_outcome> were the {GREATER} , COLOR or COLOR", lambda _, m, a, b: _greater(m, a, b)),
+    rule("ask", f"which was the {GREATER} , COLOR or COLOR ITEM <that_outcome>", lambda a, b, _, m: _greater(a, b, m)),
     rule("gap_of", "how much greater is the fraction", always(ANY)),
     rule("gap_of", "how much greater is the decimal", always(DECIMAL)),
-    rule("ask", "<gap_of> for TRIALS", lambda demand, first: _gap(demand, first)),
     rule("ask", "<gap_of> for TRIALS than for TRIALS", lambda demand, first, other: _gap(demand, first, other)),
     # the same fraction again
     rule(
@@ -73,11 +78,7 @@ RULES: tuple[Rule, ...] = (
     rule("fact", "suppose each of WHOLE trials had the same fraction <fall>", lambda n, m: _same_in(n, None, m)),
     rule("ask", "how many sets of <counted> would <who> <outcome_base> <in_all>", lambda thing, who, m, _: _sets(thing, m, who)),
     rule("ask", "how many sets of <counted> would be <outcome> <in_all>", lambda thing, m, _: _sets(thing, m)),
-    rule(
-        "ask",
-        "how many sets of <counted> did <who> <outcome_base>",
-        lambda thing, who, m: SetsDown(measured(m, "down", "standing"), what(thing.colors, who), thing.number, ANY),
-    ),
+    rule("ask", "how many sets of <counted> do <counted> make", _full_sets),
     # its equal shares
     rule("fact", "suppose the number <that_outcome> was the same in each of the WHOLE trials", lambda _, n: (ShareFraction(n),)),
     rule("fact", "share this fraction equally among the WHOLE trials", lambda n: (ShareFraction(n),)),

@@ -102,7 +102,10 @@ def sets_in_all(question: SetsInAll, told: Told, _: Scenario) -> Asked:
 
 def sets_down(question: SetsDown, told: Told, _: Scenario) -> Asked:
     """How many sets of one trial make up a count: every trial has to set up as many."""
-    total = told.quantity(question.measure, question.np)
+    total = told.quantity("down", question.np)
+    if total not in {fact.expr for fact in told.facts}:
+        raise NotRead("it is not said how many there were")
+    told.referred(total, question.total)
     trials = total.scope.trials or told.mentions.every("trials")
     ones = [told.mentions.scope((), (trial,), ()).trials for trial in trials]
     sizes = {told.counts.total("set_up", total.scope._replace(trials=one)) for one in ones}

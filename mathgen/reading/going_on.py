@@ -109,6 +109,8 @@ def one_share(question: OneShare, told: Told, _: Scenario) -> Asked:
     if claim is None or share is None or (question.among and question.among != share.among):
         raise NotRead("it is not said what is shared")
     scope = told.scope(claim.np, True)
+    if any(np.groups is not None and told.scope(claim.np._replace(groups=np.groups), True) != scope for np in (share.np, question.np)):
+        raise NotRead("the points are somebody else's")
     quantity = Quantity(claim.measure, scope)
     covered(told, quantity)
     for number in told.points_said:
@@ -144,7 +146,7 @@ def mean(question: MeanOf, told: Told, _: Scenario) -> Asked:
     else:
         measure = question.measure
         assert measure is not None  # the grammar leaves it out for "these numbers" only
-        labels = told.mentions.named(by) or told.mentions.every(by)
+        labels = told.mentions.named(by) or (() if question.np.groups == Mark("these") else told.mentions.every(by))
         if by == "trials" and not told.mentions.named(by):
             told.mentions.resolve(by, None)
         series = tuple(told.quantity(measure, question.np._replace(**{by: (label,)})) for label in labels)

@@ -284,6 +284,7 @@ class ShareOut(NamedTuple):
     among: Literal["groups", "trials"]
     number: Number | None
     points: Number | None
+    np: Np = Np()
 
 
 class GoalMean(NamedTuple):
@@ -366,10 +367,11 @@ class Sample(NamedTuple):
 
 
 class NextTrial(NamedTuple):
-    """ "Suppose one more trial brings 5 red pins." """
+    """ "Suppose the Owls knocked down 5 red pins in one more trial." """
 
+    measure: Measure
+    np: Np
     number: Number
-    colors: Labels
 
 
 class Drawn(NamedTuple):

@@ -27,7 +27,7 @@ def next_trial(told: Told, claim: NextTrial) -> None:
 def mean_then(question: MeanThen, told: Told, _: Scenario) -> Asked:
     claim, every = told.next_trial, told.mentions.every("trials")
     if claim is None:
-        raise NotRead("it is not said what one more trial brings")
+        raise NotRead("nothing is said of one more trial")
     looks = [look for look in told.seen if look.measure is not None and look.np.trials == Mark("all")]
     if len(told.lists) == 1:
         [series] = told.lists
@@ -37,9 +37,10 @@ def mean_then(question: MeanThen, told: Told, _: Scenario) -> Asked:
         raise NotRead("it is not said which numbers are meant")
     if tuple(one.scope.trials for one in series) != tuple((trial,) for trial in every) or question.trials.value != len(series) + 1:
         raise NotRead(f"with one more trial there are {len(every) + 1}")
-    colors = claim.colors if isinstance(claim.colors, tuple) else told.mentions.every("colors")
-    if set(colors) != set(series[0].scope.colors or told.mentions.every("colors")):
-        raise NotRead("one more trial brings other colors")
+    first = series[0]
+    for measure, np in ((claim.measure, claim.np), (question.measure, question.np)):
+        if told.quantity(measure, np._replace(trials=first.scope.trials)) != first:
+            raise NotRead("one more trial is about something else")
     size = Stated(len(series) + 1, "trials")
     told.said(size, question.trials)
     goal = Op("/", (Op("+", (*series, Stated(int(claim.number.value), "in one more trial"))), size))

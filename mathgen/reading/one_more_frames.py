@@ -4,12 +4,21 @@ from __future__ import annotations
 
 from mathgen.reading.chart import Rule, rule
 from mathgen.reading.meaning import NextTrial
+from mathgen.reading.noun_phrases import what
 from mathgen.reading.wanted import MeanThen
 
 RULES: tuple[Rule, ...] = (
-    rule("fact", "suppose one more trial brings <counted>", lambda thing: (NextTrial(thing.number, thing.colors),)),
-    rule("fact", "suppose the next trial brings <counted>", lambda thing: (NextTrial(thing.number, thing.colors),)),
-    rule("mean_then", "what would be the mean for all? WHOLE trials", MeanThen),
-    rule("ask", "<mean_then>", lambda question: question),
-    rule("ask", "with the next trial , <mean_then>", lambda question: question),
+    *(
+        rule(
+            "fact",
+            f"suppose <who> <outcome> <counted> in {which} trial",
+            lambda who, m, thing: (NextTrial(m, what(thing.colors, who), thing.number),),
+        )
+        for which in ("one more", "the next")
+    ),
+    rule(
+        "ask",
+        "what would be the mean number of <things> <that_outcome> in the WHOLE trials",
+        lambda colors, m, n: MeanThen(m, what(colors), n),
+    ),
 )

@@ -70,9 +70,11 @@ def _goal(thing: Counted, measure: Measure, who: Labels = None) -> Claims:
     return (NextGoal(measured(measure, "down", "standing"), what(thing.colors, who), thing.number),)
 
 
-def _goal_same(claims: Claims) -> Claims:
+def _goal_same(claims: Claims, colors: Labels) -> Claims:
     [goal] = claims
     assert isinstance(goal, NextGoal)  # <next_goal> makes nothing else
+    if colors != goal.np.colors:
+        raise Clash
     return (goal, SameRate(goal.np, goal.measure))
 
 
@@ -120,7 +122,7 @@ TOLD: tuple[Rule, ...] = (
     rule("next_goal", "<who> would like to <outcome_base> <counted> NEXT", lambda who, m, thing, _: _goal(thing, m, who)),
     rule("next_goal", "NEXT , <who> would like to <outcome_base> <counted>", lambda _, who, m, thing: _goal(thing, m, who)),
     rule("fact", "<next_goal>", lambda claims: claims),
-    rule("fact", f"<next_goal> , (with|at) the same {RATE}", _goal_same),
+    rule("fact", f"<next_goal> , the same {RATE} of the <things>", _goal_same),
     # equal fractions
     rule("number_place", "bottom number", always("bottom")),
     rule("number_place", "denominator", always("bottom")),

@@ -99,7 +99,7 @@ def classes(told: Told, claim: Classes) -> None:
 
 def of_classes(question: OfClasses, told: Told, _: Scenario) -> Asked:
     claim = told.classes
-    if claim is None or question.number not in (None, claim.number) or question.measure != claim.measure:
+    if claim is None or question.number != claim.number or question.measure != claim.measure:
         raise NotRead("nothing says how many classes had the same")
     quantity = Quantity(claim.measure, told.scope(Np(Mark("all"), None, _one((question.np, claim.np), "colors"))))
     covered(told, quantity)

@@ -106,11 +106,10 @@ RACKS: tuple[Rule, ...] = (
     rule("ask", "how many <things> would the WHOLE classes <base> <in_all>?", lambda c, n, m, _: OfClasses(m, what(c), n)),
     rule(
         "ask",
-        "(what|find) (is|was)? the total? number of <things> <that_past> by all the classes",
-        lambda c, m: OfClasses(m, what(c), None),
+        "(what|find) (is|was)? the total? number of <things> <that_past> by the WHOLE classes",
+        lambda c, m, n: OfClasses(m, what(c), n),
     ),
     rule("that_past", "that? (was|were)? <past>", lambda measure: measure),
-    rule("ask", "how many <things> would all the classes <base>", lambda c, m: OfClasses(m, what(c), None)),
     rule(
         "ask",
         "(what|find) (is|was)? the total? number of <things> SET <when>?",

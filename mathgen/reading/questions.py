@@ -199,7 +199,8 @@ OTHERS: tuple[Rule, ...] = (
     rule("ask", "how many <things> must <who> <base> in (the|that) (last|next)? trial", lambda c, w, m: Needed(m, what(c, w))),
     # equal shares
     rule("ask", "(what|find) (is|was)? the share of one group", always(OneShare("groups", ANY))),
-    rule("ask", "(what|find) (is|was)? the share of one trial", always(OneShare("trials", ANY))),
+    rule("ask", "how many points is that for one trial", always(OneShare("trials", ANY))),
+    rule("ask", "how many points would <who> earn in one trial", lambda who: OneShare("trials", ANY, Np(who))),
     rule("ask", "which mixed number is one equal share of the points", always(OneShare("", MIXED))),
     # the mean
     rule("statistic", "the mean", always("mean")),
@@ -208,6 +209,11 @@ OTHERS: tuple[Rule, ...] = (
         "ask",
         "(what|find) (is|was)? <statistic> number of <things> <that_outcome> per group <when>?",
         lambda s, c, m, t: MeanOf(m, what(c, None, t), "groups", ANY, s),
+    ),
+    rule(
+        "ask",
+        "(what|find) (is|was)? <statistic> number of <things> <that_outcome> per group for these groups",
+        lambda s, c, m: MeanOf(m, what(c, Mark("these")), "groups", ANY, s),
     ),
     rule(
         "ask",

@@ -276,7 +276,7 @@ class OfClasses(NamedTuple):
 
     measure: Measure
     np: Np
-    number: Number | None
+    number: Number
 
 
 class WhatIsLetter(NamedTuple):
@@ -292,6 +292,7 @@ class OneShare(NamedTuple):
 
     among: Literal["groups", "trials", ""]
     demand: Demand
+    np: Np = Np()
 
 
 class MeanOf(NamedTuple):
@@ -401,8 +402,10 @@ class LikelierThan(NamedTuple):
 
 
 class MeanThen(NamedTuple):
-    """ "What would be the mean for all 4 trials?" """
+    """ "What would be the mean number of pins knocked down in the 4 trials?" """
 
+    measure: Measure
+    np: Np
     trials: Number
 
 
@@ -528,11 +531,11 @@ class SetsInAll(NamedTuple):
 
 
 class SetsDown(NamedTuple):
-    """ "How many sets of 12 pins did the Owls knock down?": of the pins of one trial."""
+    """ "How many sets of 12 pins do 30 pins make?": of the pins of one trial; those knocked down."""
 
-    measure: Measure
     np: Np
     whole: Number
+    total: Number
     demand: Demand
 
 

@@ -2,12 +2,14 @@
 
 from __future__ import annotations
 
+import re
 from collections import Counter
 from collections.abc import Iterable
 from typing import Any
 
 from mathgen.bank.options import Option
 from mathgen.bank.plan import ChosenForm, ChosenSheet
+from mathgen.exact.forms import cut_decimal, fraction
 from mathgen.problems.record import Problem, Slip
 from mathgen.sheets.choices import right_letter
 from mathgen.sheets.figures.choice import form_supports
@@ -17,6 +19,7 @@ from mathgen.sheets.parts import Part, names_like_fractions, parts, running_part
 from mathgen.sheets.worksheet import form_name, show_how
 from mathgen.trials.table import TrialTable
 
+_EQUATIONS_SOLVED = 8  # the grade of 8.EE.C.7b and 8.EE.C.8c
 MISTAKES_SHOWN = 3  # the likeliest; the key file has them all
 OWN_RULES = "Follow your school's own safety rules."
 STATE_STANDARDS = "Standards are guides: check your state's own."
@@ -105,9 +108,23 @@ def _taught(form: str, grade: int) -> bool:
 
 
 def worked_lines(problem: Problem) -> list[str]:
-    """The steps as a teacher writes them: not "8 = 8" for the middle of a list, nor the two numbers of a ratio once more."""
+    """The steps as a teacher writes them: not "8 = 8" for the middle of a list, nor the two numbers of a ratio once more.
+
+    What grade 8 solves starts with its equation. A percent to be rounded is a decimal first, not 52 8/21%; a fraction that repeats
+    as a decimal is simplified first.
+    """
     steps = problem.steps[:-1] if problem.answer.kind == "ratio" else problem.steps
-    return [step.text for step in steps if len(set(step.text.split(" = "))) > 1]
+    lines = [step.text for step in steps if len(set(step.text.split(" = "))) > 1]
+    if problem.grade == _EQUATIONS_SOLVED and problem.ask.given:
+        lines.insert(0, re.sub(r"\*(?=[x(])", "", problem.relation))
+    exact, demand = problem.answer.exact, problem.answer.demand
+    if lines and not isinstance(exact, str):
+        left, _, right = lines[-1].rpartition(" = ")
+        if demand.places is not None and re.fullmatch(r"\d+ \d+/\d+%", right):
+            lines[-1] = f"{left} = {cut_decimal(exact, demand.places + 3)}"
+        elif problem.answer.shown.endswith("...") and right != fraction(exact) and "/" in right:
+            lines.append(f"{right} = {fraction(exact)}")
+    return lines
 
 
 def _demand_line(problem: Problem) -> str:

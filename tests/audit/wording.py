@@ -190,7 +190,7 @@ def _whole(question: str, text: str, texts: Texts) -> Iterator[str]:
     kinds = "|".join(map(re.escape, texts.results.colors))
     if not re.search(rf"\bof (?:all |the |its |these )*(?:\d+ )?(?:(?:{kinds}|and|or|,) ?)*,? ?{items}\b", question, re.IGNORECASE):
         # "Which pins had the greater fraction knocked down, red or blue?", "... , the red pins or the blue pins?": two wholes, both named.
-        both = re.search(rf"\bwhich .*, (the )?({kinds})( {items})? or (the )?({kinds})( {items})?\?", question, re.IGNORECASE)
+        both = re.search(rf"\bwhich .*, (the )?({kinds})( {items})? or (the )?({kinds})( {items}( [a-z ]+)?)?\?", question, re.IGNORECASE)
         if not both:
             yield "the question does not name its whole"
 

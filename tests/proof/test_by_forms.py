@@ -13,7 +13,7 @@ from mathgen.proof.by_forms import FormFails, check
 
 FRACTION = Answer("number", Rational(3, 12), "3/12", "3/12", ("3/12", "1/4", "0.25", "25%"), Demand())
 COUNT = Answer("number", Rational(9), "9", "9 pins", ("9",), Demand("whole"))
-ROUNDED = Answer("number", Rational(2, 3), "66.7%", "66.7%", ("66.7%",), Demand("percent", 1), "66 2/3% rounds to 66.7%")
+ROUNDED = Answer("number", Rational(2, 3), "66.7%", "66.7%", ("66.7%",), Demand("percent", 1), "66.66...% rounds to 66.7%")
 NAME = Answer("name", "2", "Trial 2", "Trial 2", ("Trial 2", "2"), Demand("name"), "8/10 > 6/10")
 RATIO = Answer("ratio", Rational(6, 4), "6:4", "6:4", ("6:4", "6 to 4", "6/4", "3:2"), Demand("ratio:any"))
 MEDIAN = Answer("number", Rational(17, 2), "8.5", "8.5 pins", ("8.5", "17/2", "8 1/2"), Demand(), "in order: 6, 8, 9, 9")
@@ -36,6 +36,8 @@ def test_a_right_key_passes(answer: Answer) -> None:
         (COUNT, {"display": "9 of 10"}),
         (ROUNDED, {"shown": "66.6%", "display": "66.6%", "accepted": ("66.6%",), "because": ""}),
         (ROUNDED, {"because": "66 1/3% rounds to 66.7%"}),
+        (ROUNDED, {"because": "66.67...% rounds to 66.7%"}),
+        (ROUNDED, {"because": "66.65...% rounds to 66.7%"}),
         (ROUNDED, {"because": "66 2/3% rounds to 66.8%"}),
         (RATIO, {"accepted": ("6:4", "4:6")}),
         (RATIO, {"shown": "4:6", "display": "4:6"}),

@@ -9,11 +9,12 @@ from pathlib import Path
 from sympy import Rational
 
 import mathgen.scenario
+from mathgen.asks.expression import Equation, Unknown
 from mathgen.exact.demand import Demand
 from mathgen.grades.curriculum import load
-from mathgen.problems.record import Answer
+from mathgen.problems.record import Answer, Step
 from mathgen.scenario.words import scenario
-from mathgen.sheets.key import OWN_RULES, cautions, key_data, worked_answer
+from mathgen.sheets.key import OWN_RULES, cautions, key_data, worked_answer, worked_lines
 from mathgen.sheets.page_words import page_words
 from mathgen.trials.table import Row, TrialTable
 from tests.sheets.by_hand import TABLE, problem, sheet, sheet_of, words
@@ -94,10 +95,30 @@ def test_forms_that_come_in_later_grades_are_not_listed() -> None:
 def test_an_exact_value_that_was_rounded_is_no_other_right_answer() -> None:
     """11 of 18 pins to the nearest tenth of a percent: the exact value stands in the reason alone."""
     made = problem("What percent?", "61.1%", form="percent")
-    answer = made.answer._replace(exact=Rational(11, 18), demand=Demand("percent", 1), because="61 1/9% rounds to 61.1%")
+    answer = made.answer._replace(exact=Rational(11, 18), demand=Demand("percent", 1), because="61.11...% rounds to 61.1%")
     worked = worked_answer(made._replace(answer=answer), 1, 7)
     assert worked["accepted"] == worked["demand"] == []
-    assert plain(worked["because"]) == "1/9% rounds to 61.1%"  # the whole of 61 stands beside its fraction
+    assert plain(worked["because"]) == "61.11...% rounds to 61.1%"
+
+
+def test_a_percent_to_be_rounded_is_worked_as_a_decimal_and_a_repeating_one_is_simplified_first() -> None:
+    """11 of 18 pins, 61 1/9%; 16 of 24 pins, two thirds."""
+    made = problem("What percent?", "61.1%", form="percent")
+    answer = made.answer._replace(exact=Rational(11, 18), demand=Demand("percent", 1))
+    assert worked_lines(made._replace(answer=answer, steps=(Step("11/18 = 61 1/9%"),))) == ["11/18 = 0.6111..."]
+    answer = made.answer._replace(exact=Rational(2, 3), shown="0.666...", demand=Demand("decimal"))
+    assert worked_lines(made._replace(answer=answer, steps=(Step("16 / 24 = 16/24"),))) == ["16 / 24 = 16/24", "16/24 = 2/3"]
+
+
+def test_what_grade_8_solves_starts_with_its_equation() -> None:
+    """9 + 4x = 5 + 6x."""
+    made = problem("How many pins?", "2")
+    solved = made._replace(grade=8, relation="9 + 4*x = 5 + 6*x", steps=(Step("9 - 5 = 4"), Step("6 - 4 = 2"), Step("4 / 2 = 2")))
+    equation = Equation(Unknown(), Unknown())
+    assert worked_lines(solved._replace(ask=made.ask._replace(given=(equation,)))) == [
+        "9 + 4x = 5 + 6x", "9 - 5 = 4", "6 - 4 = 2", "4 / 2 = 2",
+    ]  # fmt: skip
+    assert worked_lines(solved)[0] == "9 - 5 = 4"
 
 
 def test_forms_of_different_length_are_counted_one_by_one() -> None:

@@ -5,17 +5,17 @@ from __future__ import annotations
 from mathgen.models.slips.rule import Wrong, slip, whole
 
 
-@slip("O01", "Work out the part in brackets first.")
+@slip("O01", "Work out the part in parentheses first.")
 def multiplies_only_the_last(a: int, b: int, each: int) -> Wrong:
     return whole(a + b * each)
 
 
-@slip("O02", "The brackets hold both numbers. Multiply the sum, not the first number only.")
+@slip("O02", "The parentheses hold both numbers. Multiply the sum, not the first number only.")
 def multiplies_only_the_first(a: int, b: int, each: int) -> Wrong:
     return whole(a * each + b)
 
 
-@slip("O03", "Work out the part in brackets first. Then multiply.")
+@slip("O03", "Work out the part in parentheses first. Then multiply.")
 def multiplies_before_taking_away(a: int, b: int, each: int) -> Wrong:
     return whole(a * each - b)
 

@@ -81,8 +81,8 @@ def one_part_of_whole(part: int, a: int) -> Wrong:
 
 @slip("A21", "Those are the {items} {standing}. The question asks for all the {items}.")
 def rest_of_the_whole(total: int, part: int) -> Wrong:
-    """Not in the research catalogue: A15 where the whole is asked for."""
-    return whole(total - part)
+    """Not in the research catalogue: A15 where the whole is asked for. Of a half, the rest is the number that is told."""
+    return None if total == 2 * part else whole(total - part)
 
 
 @slip("A22", "The whole is only the {items} {down}, not all the {items}.")
