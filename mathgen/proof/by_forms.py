@@ -59,7 +59,7 @@ def check(answer: Answer, slips: tuple[Slip, ...]) -> None:
         return
     if answer.kind == "name":
         right = {answer.exact, answer.shown, answer.display}
-        if not right <= set(answer.accepted) or right & {slip.value for slip in slips}:
+        if not right <= set(answer.accepted) or set(answer.accepted) & {slip.value for slip in slips}:
             raise FormFails("a name that is not accepted, or a slip that names the answer")
         if answer.demand.form != "expression" and not _falls(answer.because):
             raise FormFails(f"{answer.because} does not show which is greatest")

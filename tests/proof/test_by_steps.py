@@ -25,7 +25,7 @@ def test_numbers_are_read_as_pairs_in_lowest_terms(text: str, pair: tuple[int, i
     assert number(text) == pair
 
 
-@pytest.mark.parametrize("text", ["", "x", "3/0", "1.2.3", "-4", "0.(3)", "3 / 4"])
+@pytest.mark.parametrize("text", ["", "x", "3/0", "1.2.3", "--4", "-", "0.(3)", "0.41...", "3 / 4"])
 def test_what_is_no_number_is_not_true(text: str) -> None:
     with pytest.raises(NotTrue):
         number(text)
@@ -57,3 +57,16 @@ def test_a_step_is_refused(
 
 def test_one_whole_needs_no_giving() -> None:
     assert follow(("12/12 - 9/12 = 3/12",), ("9/12",), 1, ((1, 4),)) == ((1, 4),)
+
+
+@pytest.mark.parametrize(
+    ("text", "pair"), [("-4", (-4, 1)), ("0.333...", (1, 3)), ("0.41666...", (5, 12)), ("4.166...", (25, 6)), ("0.3636...", (4, 11))]
+)
+def test_numbers_below_zero_and_repeating_decimals_are_read(text: str, pair: tuple[int, int]) -> None:
+    assert number(text) == pair
+
+
+@pytest.mark.parametrize("step", ["|-3| = -3", "-(3) = 3", "|-3| = 4", "-(-3) = -3"])
+def test_an_absolute_value_or_an_opposite_that_is_wrong_is_not_true(step: str) -> None:
+    with pytest.raises(NotTrue):
+        follow((step,), ("3", "-3"), 0, ((3, 1), (-3, 1), (4, 1)))
