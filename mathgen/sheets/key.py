@@ -7,6 +7,7 @@ from collections import Counter
 from collections.abc import Iterable
 from typing import Any
 
+from mathgen.asks.expression import NOTHING, Stat, Truth
 from mathgen.bank.options import Option
 from mathgen.bank.plan import ChosenForm, ChosenSheet
 from mathgen.exact.forms import cut_decimal, fraction
@@ -74,7 +75,7 @@ def worked_answer(
         "steps": [working(step) for step in worked_lines(problem)],
         "accepted": [parts(form, own) for form in _other_forms(problem) if _taught(form, grade)],
         "demand": parts(_demand_line(problem)),
-        "because": parts(problem.answer.because) if problem.answer.because else [],
+        "because": parts(because) if (because := reason(problem)) else [],
         "right": right_letter(options) if options else "",
         "slips": [
             {"letter": letter, "value": parts(slip.value, own), "line": running_parts(slip.line, names=names)}
@@ -113,6 +114,8 @@ def worked_lines(problem: Problem) -> list[str]:
     What grade 8 solves starts with its equation. A percent to be rounded is a decimal first, not 52 8/21%; a fraction that repeats
     as a decimal is simplified first.
     """
+    if _of_variability(problem):
+        return []
     steps = problem.steps[:-1] if problem.answer.kind == "ratio" else problem.steps
     lines = [step.text for step in steps if len(set(step.text.split(" = "))) > 1]
     if problem.grade == _EQUATIONS_SOLVED and problem.ask.given:
@@ -125,6 +128,19 @@ def worked_lines(problem: Problem) -> list[str]:
         elif problem.answer.shown.endswith("...") and right != fraction(exact) and "/" in right:
             lines.append(f"{right} = {fraction(exact)}")
     return lines
+
+
+def _of_variability(problem: Problem) -> bool:
+    """Whether it is asked if a question is a statistical one: 8 - 8 = 0 would be no reason."""
+    goal = problem.ask.goal
+    return isinstance(goal, Truth) and goal.right == NOTHING and isinstance(goal.left, Stat)
+
+
+def reason(problem: Problem) -> str:
+    """What shows the answer to be right, where the steps do not; "" where they do."""
+    if _of_variability(problem):
+        return "the answers vary" if problem.answer.exact == "true" else "there is only one answer"
+    return problem.answer.because
 
 
 def _demand_line(problem: Problem) -> str:

@@ -14,7 +14,7 @@ from mathgen.sheets.answer_line import answer_line
 from mathgen.sheets.figures.bar_graph import graph_data
 from mathgen.sheets.figures.choice import support
 from mathgen.sheets.figures.scene import Scene
-from mathgen.sheets.key import worked_lines
+from mathgen.sheets.key import reason, worked_lines
 from mathgen.sheets.page_words import table_names
 from mathgen.sheets.parts import Part, names_like_fractions, parts, running_parts, working
 from mathgen.sheets.results import results_table
@@ -63,7 +63,7 @@ def pick_data(deck: ChosenDeck, table: TrialTable, words: dict[str, Any]) -> dic
             "worked": None if figure is None else figure.worked,
             "hint": hint(problem),
             "steps": [working(line) for line in worked_lines(problem)],
-            "because": parts(problem.answer.because) if problem.answer.because else [],
+            "because": parts(because) if (because := reason(problem)) else [],
             "answer": parts(problem.answer.display, own),
         }
 

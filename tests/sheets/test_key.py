@@ -9,13 +9,14 @@ from pathlib import Path
 from sympy import Rational
 
 import mathgen.scenario
-from mathgen.asks.expression import Equation, Unknown
+from mathgen.asks.expression import NOTHING, Equation, Quantity, Stat, Truth, Unknown
 from mathgen.exact.demand import Demand
 from mathgen.grades.curriculum import load
 from mathgen.problems.record import Answer, Step
 from mathgen.scenario.words import scenario
-from mathgen.sheets.key import OWN_RULES, cautions, key_data, worked_answer, worked_lines
+from mathgen.sheets.key import OWN_RULES, cautions, key_data, reason, worked_answer, worked_lines
 from mathgen.sheets.page_words import page_words
+from mathgen.trials.scope import Scope
 from mathgen.trials.table import Row, TrialTable
 from tests.sheets.by_hand import TABLE, problem, sheet, sheet_of, words
 
@@ -108,6 +109,17 @@ def test_a_percent_to_be_rounded_is_worked_as_a_decimal_and_a_repeating_one_is_s
     assert worked_lines(made._replace(answer=answer, steps=(Step("11/18 = 61 1/9%"),))) == ["11/18 = 0.6111..."]
     answer = made.answer._replace(exact=Rational(2, 3), shown="0.666...", demand=Demand("decimal"))
     assert worked_lines(made._replace(answer=answer, steps=(Step("16 / 24 = 16/24"),))) == ["16 / 24 = 16/24", "16/24 = 2/3"]
+
+
+def test_why_a_question_is_no_statistical_one_is_said_in_words() -> None:
+    """6.SP.A.1: such a question anticipates variability."""
+    made = problem("Is that a statistical question?", "0")
+    series = (Quantity("set_up", Scope(("Owls",), (1,))), Quantity("set_up", Scope(("Herons",), (1,))))
+    asked = made._replace(ask=made.ask._replace(goal=Truth(Stat("range", series), ">", NOTHING)), steps=(Step("12 - 12 = 0"),))
+    assert worked_lines(asked) == []
+    assert [reason(asked._replace(answer=made.answer._replace(exact=exact))) for exact in ("false", "true")] == [
+        "there is only one answer", "the answers vary",
+    ]  # fmt: skip
 
 
 def test_what_grade_8_solves_starts_with_its_equation() -> None:
