@@ -18,12 +18,12 @@ def _limit(below: tuple[Number, bool], who: Labels = None) -> Claims:
 RULES: tuple[Rule, ...] = (
     rule("below", "less than WHOLE points", lambda n: (n, True)),
     rule("below", "at most WHOLE points", lambda n: (n, False)),
-    rule("fact", "the loss must be <below> after one more trial", _limit),
-    rule("fact", "together with one more trial , the loss must be <below>", _limit),
-    rule("fact", "<who> would like to lose <below> in all", lambda who, below: _limit(below, who)),
+    rule("fact", "the loss must be <below> after one extra trial", _limit),
+    rule("fact", "together with one extra trial , the loss must be <below>", _limit),
+    rule("fact", "<who> would like to lose <below> with one extra trial", lambda who, below: _limit(below, who)),
     rule(
         "ask",
-        "what is the (greatest|largest) number of <things> that may be <outcome> NEXT",
-        lambda colors, m, _: MostAllowed(measured(m, "standing"), what(colors)),
+        "what is the (greatest|largest) number of <things> that may be <outcome> in the extra trial",
+        lambda colors, m: MostAllowed(measured(m, "standing"), what(colors)),
     ),
 )
