@@ -31,6 +31,11 @@ class Scenario:
     synonyms: dict[str, tuple[str, ...]]
     cautions: tuple[str, ...]
     cautions_head: str = "Before you start"  # what stands above them
+    # For blank recording sheets: what a class agrees on (boxes to tick after each "|"), how to write, what to draw.
+    agree_head: str = "Before the first trial, agree on"
+    agree: tuple[str, ...] = ()
+    write: str = "Write each number down at once."
+    draw: str = "How it is set up: draw it"
 
 
 @lru_cache(maxsize=8)
@@ -105,4 +110,8 @@ def _scenario(words: _Words) -> Scenario:
         synonyms={key: words.several("synonyms", key) for key in words.keys("synonyms")},
         cautions=words.several("cautions", "lines"),
         cautions_head=words.one("cautions", "head", default="Before you start"),
+        agree_head=words.one("record", "head", default="Before the first trial, agree on"),
+        agree=words.several("record", "agree") if words.keys("record") else (f"What counts as {item[1]} {verbs['down'][2]}:",),
+        write=words.one("record", "write", default="Write each number down at once."),
+        draw=words.one("record", "draw", default="How it is set up: draw it"),
     )

@@ -2,32 +2,14 @@
 
 from __future__ import annotations
 
-from typing import Any, NamedTuple
+from typing import Any
 
 from mathgen.scenario.naming import group_name, trial_name, upper_first
 from mathgen.scenario.words import Scenario
 from mathgen.sheets.key import OWN_RULES
 from mathgen.sheets.record_plan import RecordPlan
 
-
-class Rule(NamedTuple):
-    """One thing to agree on: words, then boxes to tick, or a line to write on."""
-
-    text: str
-    choices: tuple[str, ...] = ()
-
-    def said(self, item: str) -> dict[str, Any]:
-        """The rule about things of some name, as plain data."""
-        return {"text": self.text.format(Item=f"A {item}"), "choices": list(self.choices), "blank": not self.choices}
-
-
-RULES = (
-    Rule("{Item} down: it lies flat on the floor."),
-    Rule("{Item} that leans on something: it counts as", ("down", "standing")),
-    Rule("{Item} that slides but stands: it counts as", ("down", "standing")),
-    Rule("Do-overs: a roll is repeated if"),
-    Rule("Who counts, who writes:"),
-)
+WHO = "Who counts, who writes:"
 
 
 def record_data(plan: RecordPlan, said: Scenario) -> dict[str, Any]:
@@ -56,12 +38,24 @@ def record_data(plan: RecordPlan, said: Scenario) -> dict[str, Any]:
         "columns": columns,
         "total": {"head": "Total", "note": f"(of {in_all})", "short": f"({in_all})"},
         "bracketed": f"In brackets: how many are {set_up}.",
-        "rules": [rule.said(said.item) for rule in RULES],
-        "drawing": f"How the {said.items} stand: draw it, with colors and spaces",
+        "rules_head": said.agree_head,
+        "rules": [_rule(line) for line in (*said.agree, WHO)],
+        "write": said.write,
+        "drawing": said.draw,
         "cautions_head": said.cautions_head,
         "cautions": list(said.cautions) if any(OWN_RULES in line for line in said.cautions) else [*said.cautions, OWN_RULES],
         "names": "Names of groups only, no pupils' names.",
     }
+
+
+def _rule(line: str) -> dict[str, Any]:
+    """One thing to agree on: words, then boxes to tick, or a line to write on.
+
+    >>> _rule("A pin that leans: it counts as | down | standing")
+    {'text': 'A pin that leans: it counts as', 'choices': ['down', 'standing'], 'blank': False}
+    """
+    text, *choices = (part.strip() for part in line.split("|"))
+    return {"text": text, "choices": choices, "blank": not choices}
 
 
 def _shown(label: str, said: Scenario) -> str:

@@ -198,5 +198,24 @@ def test_boxes_to_tick_stand_on_one_line_in_large_print() -> None:
     assert len(heights) == 2
 
 
+@pytest.mark.parametrize("large", [False, True])
+def test_another_activity_has_its_own_rules_and_none_of_the_pins(large: bool) -> None:
+    plan = RecordPlan(("Ferns", "Clovers", "Thistles"), (("bean", 6), ("pea", 8)), large_print=large)
+    pages = [page.extract_text() for page in PdfReader(io.BytesIO(record_files(plan, scenario("seeds"))["record.pdf"])).pages]
+    assert "Before you plant, agree on" in pages[0]
+    assert "not sprouted" in pages[0]
+    assert not re.search(r"\b(?:pins?|roll|rolls|down)\b", " ".join(pages))
+
+
+def test_an_activity_without_rules_of_its_own_leaves_lines_to_write_them_on(tmp_path: Path) -> None:
+    text = (Path(__file__).parents[2] / "mathgen" / "scenario" / "seeds.toml").read_text(encoding="utf-8")
+    (tmp_path / "own.toml").write_text(text.partition("[record]")[0], encoding="utf-8")
+    made = record_files(RecordPlan(("Ferns",), (("bean", 6),)), scenario(str(tmp_path / "own.toml")))
+    page = PdfReader(io.BytesIO(made["record.pdf"])).pages[0].extract_text()
+    assert "Before the first trial, agree on" in page
+    assert "What counts as seeds that sprouted:" in page
+    assert "Who counts, who writes:" in page
+
+
 def test_the_same_sheet_has_the_same_bytes() -> None:
     assert made() == made()
