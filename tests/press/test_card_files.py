@@ -367,7 +367,7 @@ def test_the_key_has_every_answer_in_the_place_of_the_grid_and_says_which_letter
 def test_a_group_may_be_called_anything_and_stays_on_its_card(name: str) -> None:
     spots = itertools.product(enumerate((name, "Herons", "Kites")), (1, 2), (("red", 4), ("blue", 6)))
     rows = tuple(Row(group, trial, color, size, (place + trial) % (size + 1)) for (place, group), trial, (color, size) in spots)
-    files = card_files(TrialTable(rows), DeckPlan((4,), 8), CardLook(6, "answers"), "ramp")
+    files = card_files(TrialTable(rows), DeckPlan((4,), 16), CardLook(6, "answers"), "ramp")
     printed = re.sub(r"[\s\u200b\u0002]", "", text(named(files, "-cards.pdf")))
     kept = json.loads(named(files, "-cards-key.json"))
     assert any(name in card["text"] for card in kept["cards"])
