@@ -40,7 +40,6 @@ def mean_after_one_more(view: TableView) -> AskSpace:
             slips=(("I40", (total, len(numbers))), ("I41", (so_far, len(numbers), new)), ("I42", (so_far, len(numbers)))),
             features=frozenset({"mean_median_iqr_mad"}),
             shown_as=Demand("decimal"),
-            unit=False,
         )
 
     return AskSpace((spots, view.colors_or_all, _FROM_THE_MEAN), build)

@@ -181,6 +181,7 @@ RULES: tuple[Rule, ...] = (
     rule("passive", "NUM <whole> <fell> by <who> <tail>?", lambda n, whole, m, who, tail: of(who, _portion(m, n, whole, tail))),
     rule("fact", "<whole> , NUM <fell> <tail>?", lambda whole, n, m, tail: _portion(m, n, whole, tail)),
     rule("fact", "of the WHOLE <things> <who> SET <when>? , NUM <fell>", _portion_of),
+    rule("fact", "of WHOLE <things> , <who> <past> NUM <tail>?", lambda n, c, who, m, part, tail: of(who, _portion(m, part, (n, c), tail))),
     rule("passive", "the other WHOLE <things> <fell>", lambda n, c, m: _counted(m, (Counted(n, c),), None)),
     rule("fact", "for <who> <when> ,? <passive>", lambda who, when, claims: of(who, at(when, claims))),
     rule("fact", "the total was <counted>", lambda thing: (TotalWas(Np(), thing.number, thing.colors),)),

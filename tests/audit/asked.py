@@ -115,7 +115,9 @@ def _share_of_kinds(question: str, line: dict[str, Any], texts: Texts) -> list[R
     words = texts.words
     items, phrases = re.escape(words.items), "|".join(re.escape(phrase) for _, phrase in words.after)
     found = re.search(
-        rf"\b(?:fraction|percent|part) of (?:all |the )*(?:\d+ )?{items}(?: (?P<whole>{phrases}))? were (?P<part>.+) {items}\b", question
+        rf"\b(?:fraction|percent|part) of (?:all |the )*(?:\d+ )?{items}(?: (?P<whole>{phrases}))? (?:were|was) "
+        rf"(?P<part>.+) {items}\b",
+        question,
     )
     if found is None:
         return None

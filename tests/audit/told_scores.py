@@ -10,7 +10,12 @@ def score_told(text: str, name: str) -> int | None:
     group = rf"(?:[Tt]he )?{re.escape(name)}\b"
     found = [
         int(number)
-        for pattern in (rf"\(\d+, (\d+)\) for {group}", rf"\bscore of {group} was (\d+)", rf"{group} [^.()]*? for a score of (\d+)")
+        for pattern in (
+            rf"\(\d+, (\d+)\) for {group}",
+            rf"\b(?:line|point) for {group} (?:goes through|was) \(\d+, (\d+)\)",
+            rf"\bscore of {group} was (\d+)",
+            rf"{group} [^.()]*? for a score of (\d+)",
+        )
         for number in re.findall(pattern, text)
     ]
     return found[0] if len(found) == 1 else None
