@@ -80,8 +80,8 @@ def key(problem: Problem, table: TrialTable) -> tuple[object, ...]:
     exact: object = problem.answer.exact
     if problem.answer.kind == "name" and isinstance(exact, str):
         words = [str(label) for label in (*table.groups, *table.colors)]
-        trials = [label for label in table.trials if str(label) in exact.split()]
-        if exact in words or trials:  # else it is no label: "median"
+        trials = [label for label in table.trials if exact in (str(label), f"Trial {label}")]
+        if exact in words or trials:  # else it is no label: "median", "n > 3"
             exact = words.index(exact) if exact in words else table.trials.index(trials[0])
     slips = tuple(slip.id for slip in problem.slips)
     return (problem.standards, problem.difficulty, problem.level, exact, problem.steps, slips)
