@@ -236,6 +236,7 @@ def _relation(line: dict[str, Any], exact: Rational, texts: Texts) -> Iterator[s
         len(named.trials),
         sum(given["where"] != "words" for given in line["givens"]),
     }
+    known |= {len(texts.named(one).groups) for one in sentences(line["text"])}  # of those in a sample, of all
     missing = [number for number in relation_numbers(relation) if number not in known]
     if missing:
         possible = _totals_near(line, texts)
