@@ -7,6 +7,7 @@ from typing import Any, NamedTuple
 
 from mathgen.asks.expression import Ask, Equation, Op, Quantity, Stated, Value
 from mathgen.exact.demand import Demand
+from mathgen.models.off_by_one import off_by_one
 from mathgen.models.registry import problem_model
 from mathgen.models.side_by_side import Pair, side_by_side
 from mathgen.models.space import AskSpace, joined
@@ -16,7 +17,6 @@ from mathgen.problems.draft import Draft
 _WHOLE = Demand("whole")
 _MORE_OR_FEWER = ("more", "fewer")
 _AT_A_GLANCE = 3  # so few pins are compared without counting, and so are neighbors such as 9 and 10
-_COUNTED = 10  # further than this nobody counts on or back one by one
 
 
 class Compared(NamedTuple):
@@ -27,11 +27,6 @@ class Compared(NamedTuple):
     smaller: Quantity
     most: int
     least: int
-
-
-def _off_by_one(difference: int, wrong: int) -> tuple[tuple[str, tuple[int, ...]], ...]:
-    """The slip of counting the start as a step, where the difference is small enough to be counted."""
-    return (("H13", (wrong,)),) if difference <= _COUNTED else ()
 
 
 def _at_a_glance(compared: Compared) -> bool:
@@ -75,7 +70,7 @@ def how_many_more(view: TableView) -> AskSpace:
                 ("H01", (most, least)),
                 ("H02", (most, least)),
                 ("H10", (most, least)),
-                *_off_by_one(most - least, most - least + 1),
+                *off_by_one(most - least, most - least + 1),
             ),
             fewer=word == "fewer",
         )
@@ -103,7 +98,7 @@ def compare_smaller_unknown(view: TableView) -> AskSpace:
                 "word": word,
             },
             structure="compared unknown",
-            slips=(("H03", (most, most - least)), ("H10", (most, most - least)), *_off_by_one(most - least, least + 1)),
+            slips=(("H03", (most, most - least)), ("H10", (most, most - least)), *off_by_one(most - least, least + 1)),
             clash=word == "more",
             fewer=word == "fewer",
             must_not_show=(smaller.scope,),
@@ -137,7 +132,7 @@ def compare_bigger_unknown(view: TableView) -> AskSpace:
                 # "How many more" has meant taking away so often that it is done here, too.
                 ("H03", (max(least, most - least), -min(least, most - least))),
                 ("H11", (least, most - least)),
-                *_off_by_one(min(least, most - least), most - 1),
+                *off_by_one(min(least, most - least), most - 1),
             ),
             clash=word == "fewer",
             fewer=word == "fewer",

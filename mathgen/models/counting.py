@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from mathgen.asks.expression import Ask, Equation, Op, Quantity, Stated, Value
 from mathgen.exact.demand import Demand
+from mathgen.models.off_by_one import off_by_one
 from mathgen.models.registry import problem_model
 from mathgen.models.space import AskSpace, joined
 from mathgen.models.view import Spot, TableView
@@ -14,7 +15,6 @@ _WHOLE = Demand("whole")
 _BY_HEART = 5  # sums within 5 are known before school word problems have sums of their own
 _WORTH_MULTIPLYING = 8  # 2 racks of 3 are seen without a product
 _ONE_DIGIT = 10  # two-step stories add one-digit numbers first: the progressions keep both steps small
-_COUNTED_ON = 10  # further than this nobody counts on one by one
 
 
 @problem_model(skill="total of parts")
@@ -41,7 +41,7 @@ def put_together_total(view: TableView) -> AskSpace:
                 ("H14", numbers),
                 ("H11", numbers),
                 *((("H15", numbers),) if len(numbers) == 2 else ()),
-                *((("H13", (total - 1,)),) if counted_on <= _COUNTED_ON else ()),
+                *off_by_one(counted_on, total - 1),
             ),
             must_not_show=(whole.scope,),
         )
@@ -94,7 +94,7 @@ def take_apart(view: TableView) -> AskSpace:
                 *((("H07", (told,)), ("H16", (total, *numbers))) if len(known) > 1 else ()),
                 ("H19", (total, *numbers)),
                 ("H10", (total, told)),
-                *((("H13", (missing + 1,)),) if min(missing, told) <= _COUNTED_ON else ()),
+                *off_by_one(min(missing, told), missing + 1),
             ),
             features=frozenset({"two_step"}) if len(known) > 1 else frozenset(),
             must_not_show=(asked.scope,),

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from mathgen.asks.expression import Ask, Op, Quantity, Stated, Value
 from mathgen.exact.demand import Demand
+from mathgen.models.off_by_one import off_by_one
 from mathgen.models.registry import problem_model
 from mathgen.models.space import AskSpace
 from mathgen.models.view import Spot, TableView
@@ -12,7 +13,6 @@ from mathgen.problems.draft import Draft
 _WHOLE = Demand("whole")
 _SINGLE = 20  # the tallest bar that a scale of ones has room for
 _PICTURES = 10  # so many pictures a row has room for
-_COUNTED = 10  # further than this nobody counts on or back one by one
 _AT_A_GLANCE = 3
 _KEYS = (2, 5, 10)  # 3.MD.B.3: pictures that stand for several things
 _BARS = (2, 6)  # so many colors a graph has
@@ -47,7 +47,7 @@ def graph_to_make(view: TableView) -> AskSpace:
                 ("H01", (most, least)),
                 ("H02", (most, least)),
                 ("H10", (most, least)),
-                *((("H13", (most - least + 1,)),) if most - least <= _COUNTED else ()),
+                *off_by_one(most - least, most - least + 1),
             ),
             fewer=word == "fewer",
             features=frozenset({"graph", "scaled_graph"} if tallest > _SINGLE else {"graph"}),

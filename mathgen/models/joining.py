@@ -7,9 +7,10 @@ from __future__ import annotations
 
 from mathgen.asks.expression import Ask, Equation, Op, Quantity, Value
 from mathgen.exact.demand import Demand
+from mathgen.models.off_by_one import off_by_one
 from mathgen.models.registry import problem_model
 from mathgen.models.space import AskSpace
-from mathgen.models.stories import Story, adding, one_off, taking
+from mathgen.models.stories import Story, adding, taking
 from mathgen.models.view import TableView
 from mathgen.problems.draft import Draft, Role
 
@@ -42,7 +43,7 @@ def add_to_result(view: TableView) -> AskSpace:
             ask=Ask(Value(Op("+", (story.start, story.change))), (), _WHOLE, story.result),
             roles=_roles(story),
             structure="result unknown",
-            slips=(("H14", (a, b)), ("H11", (a, b)), ("H15", (a, b)), *one_off(min(a, b), total - 1)),
+            slips=(("H14", (a, b)), ("H11", (a, b)), ("H15", (a, b)), *off_by_one(min(a, b), total - 1)),
             must_not_show=(story.result.scope,),
         )
 
@@ -57,7 +58,7 @@ def add_to_change(view: TableView) -> AskSpace:
         before, added, after = story.numbers
         if view.is_cell(story.change):
             return None
-        slips = (("H19", (after, before)), ("H10", (after, before)), *one_off(min(added, before), added + 1))
+        slips = (("H19", (after, before)), ("H10", (after, before)), *off_by_one(min(added, before), added + 1))
         return _missing(story, story.change, slips, "change unknown", "+")
 
     return adding(view, build)
@@ -71,7 +72,7 @@ def add_to_start(view: TableView) -> AskSpace:
         before, added, after = story.numbers
         if view.is_cell(story.start):
             return None
-        slips = (("H19", (after, added)), ("H10", (after, added)), *one_off(min(added, before), before + 1))
+        slips = (("H19", (after, added)), ("H10", (after, added)), *off_by_one(min(added, before), before + 1))
         return _missing(story, story.start, slips, "start unknown", "+")
 
     return adding(view, build)
@@ -87,7 +88,7 @@ def take_from_result(view: TableView) -> AskSpace:
             ask=Ask(Value(Op("-", (story.start, story.change))), (), _WHOLE, story.result),
             roles={**_roles(story), "rest": story.result},
             structure="result unknown",
-            slips=(("H18", (down,)), ("H06", (set_up, down)), ("H10", (set_up, down)), *one_off(min(down, left), left + 1)),
+            slips=(("H18", (down,)), ("H06", (set_up, down)), ("H10", (set_up, down)), *off_by_one(min(down, left), left + 1)),
             # No table prints what is left standing: it prints what fell, which is given here.
         )
 
@@ -102,7 +103,7 @@ def take_from_change(view: TableView) -> AskSpace:
         set_up, down, left = story.numbers
         if view.is_cell(story.change):
             return None
-        slips = (("H06", (set_up, left)), ("H10", (set_up, left)), *one_off(min(down, left), down + 1))
+        slips = (("H06", (set_up, left)), ("H10", (set_up, left)), *off_by_one(min(down, left), down + 1))
         return _missing(story, story.change, slips, "change unknown", "-")
 
     return taking(view, build)
@@ -116,7 +117,7 @@ def take_from_start(view: TableView) -> AskSpace:
         set_up, down, left = story.numbers
         if view.is_cell(story.start):
             return None
-        slips = (("H20", (down, left)), ("H11", (down, left)), *one_off(min(down, left), set_up - 1))
+        slips = (("H20", (down, left)), ("H11", (down, left)), *off_by_one(min(down, left), set_up - 1))
         return _missing(story, story.start, slips, "start unknown", "-")
 
     return taking(view, build)

@@ -6,6 +6,7 @@ from sympy import Integer, Rational
 
 from mathgen.asks.expression import Ask, Measured, Op, Stat, Stated, Tally, Value
 from mathgen.exact.demand import Demand
+from mathgen.models.off_by_one import off_by_one
 from mathgen.models.registry import problem_model
 from mathgen.models.space import AskSpace
 from mathgen.models.view import TableView
@@ -15,7 +16,6 @@ _ANY = Demand("any")
 _WHOLE = Demand("whole")
 _MIXED = Demand("mixed")
 _LISTED = 6  # spaces that one sentence lists
-_COUNTED = 10  # further than this nobody counts on or back one by one
 
 
 @problem_model(skill="lengths compared")
@@ -39,7 +39,7 @@ def how_much_farther(view: TableView) -> AskSpace:
                 ("H01", (most, least)),
                 ("H02", (most, least)),
                 ("H10", (most, least)),
-                *((("H13", (most - least + 1,)),) if most - least <= _COUNTED else ()),
+                *off_by_one(most - least, most - least + 1),
             )
         else:
             slips = (("W02", pair), ("W03", pair), ("W01", pair), ("C14", pair))

@@ -6,9 +6,10 @@ from itertools import permutations
 
 from mathgen.asks.expression import Ask, Equation, Op, Quantity, Truth, Value
 from mathgen.exact.demand import Demand
+from mathgen.models.off_by_one import off_by_one
 from mathgen.models.registry import problem_model
 from mathgen.models.space import AskSpace
-from mathgen.models.stories import Story, adding, one_off, taking
+from mathgen.models.stories import Story, adding, taking
 from mathgen.models.view import Spot, TableView
 from mathgen.problems.draft import Draft
 
@@ -44,7 +45,7 @@ def missing_addend(view: TableView) -> AskSpace:
             return None
         before, added, total = story.numbers
         known, missing = (added, before) if blank == "first" else (before, added)
-        slips = (("H19", (total, known)), ("H10", (total, known)), *one_off(min(known, missing), missing + 1))
+        slips = (("H19", (total, known)), ("H10", (total, known)), *off_by_one(min(known, missing), missing + 1))
         return _draft(story, blank, "+", slips)
 
     return adding(view, build, _PLACES)
@@ -59,9 +60,9 @@ def missing_in_difference(view: TableView) -> AskSpace:
             return None
         set_up, down, left = story.numbers
         if blank == "first":
-            slips = (("H20", (down, left)), ("H11", (down, left)), *one_off(min(down, left), set_up - 1))
+            slips = (("H20", (down, left)), ("H11", (down, left)), *off_by_one(min(down, left), set_up - 1))
         else:
-            slips = (("H06", (set_up, left)), ("H10", (set_up, left)), *one_off(min(down, left), down + 1))
+            slips = (("H06", (set_up, left)), ("H10", (set_up, left)), *off_by_one(min(down, left), down + 1))
         return _draft(story, blank, "-", slips)
 
     return taking(view, build, _PLACES)

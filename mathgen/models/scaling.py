@@ -42,5 +42,4 @@ def product_against_factor(view: TableView) -> AskSpace:
             at_sight=True,
         )
 
-    whose = (*((group,) for group in view.table.groups), *((None,) if len(view.table.groups) > 1 else ()))
-    return AskSpace((tuple(pairwise(view.table.trials)), whose, view.colors_or_all, _WORDS), build)
+    return AskSpace((tuple(pairwise(view.table.trials)), view.groups_or_class, view.colors_or_all, _WORDS), build)

@@ -22,11 +22,6 @@ _STEPS = (-5, -4, -3, -2, 2, 3, 4, 5)  # from the first count to the goal
 _LEAST_GOAL = 3
 
 
-def _whose(view: TableView) -> list[tuple[str, ...] | None]:
-    groups = view.table.groups
-    return [*((group,) for group in groups), *([None] if len(groups) > 1 else [])]
-
-
 def _counts(view: TableView, groups: tuple[str, ...] | None, trials: tuple[Label, ...], color: str | None) -> tuple[Quantity, ...] | None:
     """The counts of some trials, one by one; None where a result is missing or no pin fell."""
     if not view.totals.complete(Scope(groups, trials)):
@@ -41,6 +36,15 @@ def _goal(view: TableView, counts: tuple[Quantity, ...], step: int) -> Stated | 
     racks = [view.number(Quantity("set_up", one.scope)) for one in counts]
     possible = _LEAST_GOAL <= goal <= min(racks) and goal not in map(view.number, counts)
     return Stated(goal, "goal") if possible else None
+
+
+def _against_goal(
+    view: TableView, groups: tuple[str, ...] | None, trials: tuple[Label, ...], color: str | None, step: int
+) -> tuple[tuple[Quantity, ...], Stated, tuple[Op, ...]] | None:
+    """The counts of some trials, a goal for each of them, and the results over and under it; None where there is none."""
+    counts = _counts(view, groups, trials, color)
+    goal = None if counts is None else _goal(view, counts, step)
+    return None if counts is None or goal is None else (counts, goal, tuple(_result(one, goal) for one in counts))
 
 
 def _result(count: Quantity, goal: Stated) -> Op:
@@ -87,7 +91,7 @@ def change_between_trials(view: TableView) -> AskSpace:
             unit=False,
         )
 
-    return AskSpace((_whose(view), pairs, view.colors_or_all), build)
+    return AskSpace((view.groups_or_class, pairs, view.colors_or_all), build)
 
 
 @problem_model(skill="signed change")
@@ -95,11 +99,10 @@ def result_against_goal(view: TableView) -> AskSpace:
     """The number that stands for a count, where 0 stands for a goal."""
 
     def build(groups: tuple[str, ...] | None, trial: Label, color: str | None, step: int) -> Draft | None:
-        found = _counts(view, groups, (trial,), color)
-        goal = None if found is None else _goal(view, found, step)
-        if found is None or goal is None:
+        against = _against_goal(view, groups, (trial,), color, step)
+        if against is None:
             return None
-        [down] = found
+        (down,), goal, _ = against
         result, number = _over_or_under(view, down, goal)
         k = view.number(down)
         if k < 2 or abs(number) in (k, goal.number):
@@ -113,7 +116,7 @@ def result_against_goal(view: TableView) -> AskSpace:
             unit=False,
         )
 
-    return AskSpace((_whose(view), view.table.trials, view.colors_or_all, _STEPS), build)
+    return AskSpace((view.groups_or_class, view.table.trials, view.colors_or_all, _STEPS), build)
 
 
 @problem_model(skill="absolute value")
@@ -121,11 +124,10 @@ def distance_from_goal(view: TableView) -> AskSpace:
     """How far a negative result is from the goal that 0 stands for."""
 
     def build(groups: tuple[str, ...] | None, trial: Label, color: str | None, step: int) -> Draft | None:
-        found = _counts(view, groups, (trial,), color)
-        goal = None if found is None else _goal(view, found, step)
-        if found is None or goal is None:
+        against = _against_goal(view, groups, (trial,), color, step)
+        if against is None:
             return None
-        result = _result(found[0], goal)
+        found, goal, (result,) = against
         number = _number(view, result)
         return Draft(
             ask=Ask(Value(Op("abs", (result,))), (), _ANY),
@@ -137,7 +139,7 @@ def distance_from_goal(view: TableView) -> AskSpace:
             unit=False,
         )
 
-    return AskSpace((_whose(view), view.table.trials, view.colors_or_all, [step for step in _STEPS if step > 0]), build)
+    return AskSpace((view.groups_or_class, view.table.trials, view.colors_or_all, [step for step in _STEPS if step > 0]), build)
 
 
 @problem_model(skill="absolute value")
@@ -187,11 +189,10 @@ def sum_of_results(view: TableView) -> AskSpace:
     pairs = list(combinations(view.table.trials, 2))
 
     def build(groups: tuple[str, ...] | None, pair: tuple[Label, Label], color: str | None, step: int) -> Draft | None:
-        found = _counts(view, groups, pair, color)
-        goal = None if found is None else _goal(view, found, step)
-        if found is None or goal is None:
+        against = _against_goal(view, groups, pair, color, step)
+        if against is None:
             return None
-        results = _result(found[0], goal), _result(found[1], goal)
+        found, goal, results = against
         a, b = (_number(view, one) for one in results)
         if a + b == 0 or min(a, b) > 0:
             return None
@@ -205,7 +206,7 @@ def sum_of_results(view: TableView) -> AskSpace:
             unit=False,
         )
 
-    return AskSpace((_whose(view), pairs, view.colors_or_all, _STEPS), build)
+    return AskSpace((view.groups_or_class, pairs, view.colors_or_all, _STEPS), build)
 
 
 @problem_model(skill="sum of signed numbers")
@@ -214,11 +215,10 @@ def result_for_zero(view: TableView) -> AskSpace:
     pairs = list(combinations(view.table.trials, 2))
 
     def build(groups: tuple[str, ...] | None, pair: tuple[Label, Label], color: str | None, step: int) -> Draft | None:
-        found = _counts(view, groups, pair, color)
-        goal = None if found is None else _goal(view, found, step)
-        if found is None or goal is None:
+        against = _against_goal(view, groups, pair, color, step)
+        if against is None:
             return None
-        results = _result(found[0], goal), _result(found[1], goal)
+        found, goal, results = against
         a, b = (_number(view, one) for one in results)
         rack = min(view.number(Quantity("set_up", one.scope)) for one in found)
         # The result has to be one that a trial can have.
@@ -234,7 +234,7 @@ def result_for_zero(view: TableView) -> AskSpace:
             unit=False,
         )
 
-    return AskSpace((_whose(view), pairs, view.colors_or_all, _STEPS), build)
+    return AskSpace((view.groups_or_class, pairs, view.colors_or_all, _STEPS), build)
 
 
 @problem_model(skill="signed numbers in stories")
@@ -243,11 +243,10 @@ def mean_of_results(view: TableView) -> AskSpace:
     trials = view.table.trials if 3 <= len(view.table.trials) <= MOST_NUMBERS else ()
 
     def build(groups: tuple[str, ...] | None, color: str | None, step: int) -> Draft | None:
-        found = _counts(view, groups, trials, color)
-        goal = None if found is None else _goal(view, found, step)
-        if found is None or goal is None:
+        against = _against_goal(view, groups, trials, color, step)
+        if against is None:
             return None
-        results = tuple(_result(one, goal) for one in found)
+        found, goal, results = against
         numbers = [_number(view, one) for one in results]
         total, count = sum(numbers), len(numbers)
         if min(numbers) > 0 or max(numbers) < 0 or total == 0 or 2 * total % count or Rational(total, count) in numbers:
@@ -269,7 +268,7 @@ def mean_of_results(view: TableView) -> AskSpace:
             unit=False,
         )
 
-    return AskSpace((_whose(view) if trials else [], view.colors_or_all, _STEPS), build)
+    return AskSpace((view.groups_or_class if trials else [], view.colors_or_all, _STEPS), build)
 
 
 @problem_model(skill="signed numbers in stories")
@@ -278,11 +277,10 @@ def difference_of_results(view: TableView) -> AskSpace:
     pairs = list(combinations(view.table.trials, 2))
 
     def build(groups: tuple[str, ...] | None, pair: tuple[Label, Label], color: str | None, step: int) -> Draft | None:
-        found = _counts(view, groups, pair, color)
-        goal = None if found is None else _goal(view, found, step)
-        if found is None or goal is None:
+        against = _against_goal(view, groups, pair, color, step)
+        if against is None:
             return None
-        results = _result(found[0], goal), _result(found[1], goal)
+        found, goal, results = against
         a, b = (_number(view, one) for one in results)
         high = 0 if a > b else 1
         # One step apart is no difference to work out.
@@ -306,4 +304,4 @@ def difference_of_results(view: TableView) -> AskSpace:
             unit=False,
         )
 
-    return AskSpace((_whose(view), pairs, view.colors_or_all, _STEPS), build)
+    return AskSpace((view.groups_or_class, pairs, view.colors_or_all, _STEPS), build)

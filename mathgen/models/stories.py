@@ -11,7 +11,6 @@ from mathgen.models.view import Spot, TableView
 from mathgen.problems.draft import Draft
 
 _BY_HEART = 5  # sums and differences within 5 are known before school stories ask for them
-_COUNTED_ON = 10  # further than this nobody counts on one by one
 
 
 class Story(NamedTuple):
@@ -21,11 +20,6 @@ class Story(NamedTuple):
     change: Quantity
     result: Quantity
     numbers: tuple[int, int, int]
-
-
-def one_off(counted: int, wrong: int) -> tuple[tuple[str, tuple[int, ...]], ...]:
-    """The slip of counting the start as a step, where few enough are counted."""
-    return (("H13", (wrong,)),) if counted <= _COUNTED_ON else ()
 
 
 def adding(view: TableView, build: Callable[..., Draft | None], *more: Sequence[Any]) -> AskSpace:

@@ -87,12 +87,15 @@ class TableView:
         return (*ones, *twos, None) if len(trials) > 1 else tuple(ones)
 
     @cached_property
+    def groups_or_class(self) -> tuple[tuple[str, ...] | None, ...]:
+        """Each group, and None for the class; a single group is the class."""
+        ones = tuple((group,) for group in self.table.groups)
+        return (*ones, None) if len(ones) > 1 else ones
+
+    @cached_property
     def spots(self) -> tuple[Spot, ...]:
         """Every group and the class, over every span of trials, wherever no result is missing."""
-        groups: list[tuple[str, ...] | None] = [(group,) for group in self.table.groups]
-        if len(groups) > 1:
-            groups.append(None)
-        spots = [Spot(group, span) for group in groups for span in self.trial_spans]
+        spots = [Spot(groups, span) for groups in self.groups_or_class for span in self.trial_spans]
         return tuple(spot for spot in spots if self.totals.complete(Scope(spot.groups, spot.trials)))
 
     @cached_property
