@@ -248,10 +248,11 @@ def test_pupils_pages_name_no_grade_and_no_level(grades: tuple[int, ...]) -> Non
         assert not re.search(r"\b(grades?|levels?|support|challenge|years?|easy|hard|stars?)\b", f"{title} {text(content)}", re.IGNORECASE)
 
 
+@pytest.mark.parametrize("kind", ["-cards.pdf", "-cards-key.pdf"])
 @pytest.mark.parametrize("grades", GRADES, ids=str)
-def test_large_print_is_eighteen_points_everywhere(grades: tuple[int, ...]) -> None:
+def test_large_print_is_eighteen_points_everywhere(grades: tuple[int, ...], kind: str) -> None:
     """American Printing House guidelines: 18 points at least."""
-    document = reader(named(made(grades, 24, LARGE), "-cards.pdf"))
+    document = reader(named(made(grades, 24, LARGE), kind))
     assert min(size for page in document.pages for *_, size, _ in lines(page)) >= 18
 
 

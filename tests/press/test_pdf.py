@@ -124,9 +124,10 @@ def test_one_problem_alone_takes_one_side_where_one_was_asked_for() -> None:
 
 
 @pytest.mark.parametrize("grade", [2, 4, 7])
-def test_large_print_is_eighteen_points_everywhere(grade: int) -> None:
+@pytest.mark.parametrize("kind", KINDS)
+def test_large_print_is_eighteen_points_everywhere(kind: Kind, grade: int) -> None:
     """Table, graph and foot as well (American Printing House guidelines: 18 points at least)."""
-    sizes = {height for page in reader(made("worksheet", grade, (("large_print", True),))).pages for *_, height, _ in lines(page)}
+    sizes = {height for page in reader(made(kind, grade, (("large_print", True),))).pages for *_, height, _ in lines(page)}
     assert min(sizes) >= 18
 
 
