@@ -64,6 +64,7 @@ def reading_options(command: Callable[..., Any]) -> Callable[..., Any]:
             duplicates=given.pop("duplicates"),
             sheet=given.pop("sheet"),
             ignore_totals=given.pop("ignore_totals"),
+            scenario=given.get("scenario_name"),
         )
         return command(reading=reading, **given)
 

@@ -16,3 +16,4 @@ class ReadOptions:
     duplicates: Literal["first", "last", "keep"] | None = None
     sheet: str | None = None
     ignore_totals: bool = False
+    scenario: str | None = None  # what things are called: "ramp", "seeds" or a file

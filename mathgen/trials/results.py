@@ -71,7 +71,8 @@ def weigh(sheets: list[SheetReadings], options: ReadOptions) -> Results:
     titles = [text for sheet in sheets for text in (*sheet.titles, sheet.grid.sheet or "")]
     settled = settle_measures(readings, titles, options.counts)
     results.take(settled.notes, settled.faults, settled.question)
-    if speaks_of_seeds([*titles, *dict.fromkeys(reading.place.heading or "" for reading in readings)]):
+    headings = dict.fromkeys(reading.place.heading or "" for reading in readings)
+    if options.scenario in (None, "ramp") and speaks_of_seeds([*titles, *headings]):
         results.take(["The table speaks of seeds; --scenario seeds gives words about seeds."])
     single = settle_duplicates(settled.readings, options.duplicates, any(sheet.timestamped for sheet in sheets))
     results.take(single.notes, question=single.question)

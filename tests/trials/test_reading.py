@@ -828,6 +828,12 @@ def test_a_table_of_seeds_is_told_in_its_own_words() -> None:
     )
 
 
+@pytest.mark.parametrize(("named", "told"), [(None, True), ("ramp", True), ("seeds", False), ("beans.toml", False)])
+def test_words_about_seeds_are_named_only_where_others_would_be_used(named: str | None, told: bool) -> None:
+    notes = interpret([grid("Seeds sprouted\nPlot,Trial,Bean (8)\nNorth,1,6")], ReadOptions(scenario=named)).notes
+    assert any("--scenario seeds" in note for note in notes) is told
+
+
 def test_headings_alone_may_speak_of_seeds() -> None:
     notes = interpret([grid("Group,Trial,Bean planted,Bean sprouted\nNorth,1,8,6")]).notes
     assert notes == ("The table speaks of seeds; --scenario seeds gives words about seeds.",)
