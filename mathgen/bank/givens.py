@@ -30,6 +30,7 @@ def to_be_read(draft: Draft, printed: dict[Expr, str]) -> tuple[Quantity, ...]:
         waiting: list[Expr] = [side for fact in draft.ask.given for side in fact]
     else:
         waiting = list(goal.exprs)
+    waiting.extend(draft.drawn)
     asked = goal.expr if isinstance(goal, Value) and isinstance(goal.expr, Quantity) else None
     found: dict[Quantity, None] = {}
     while waiting:

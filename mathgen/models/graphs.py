@@ -50,6 +50,7 @@ def graph_to_make(view: TableView) -> AskSpace:
                 *off_by_one(most - least, most - least + 1),
             ),
             fewer=word == "fewer",
+            drawn=parts,
             features=frozenset({"graph", "scaled_graph"} if tallest > _SINGLE else {"graph"}),
         )
 

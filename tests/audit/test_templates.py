@@ -53,7 +53,7 @@ WORDS_ONLY = {
     "points_in_another_form",
     "inequality_for_goal",
 }
-WORDS_ONLY |= {"graph_to_make", "pictures_in_row"}  # the words tell all that is to be drawn
+WORDS_ONLY |= {"pictures_in_row"}  # the words tell all that is to be drawn
 
 
 def masked(text: str, texts: Texts) -> str:

@@ -79,8 +79,16 @@ def test_grade_1_draws_at_most_three_categories_and_no_scale_of_steps() -> None:
     """1.MD.C.4: up to three categories; 2.MD.D.10: single units, as for grade 1."""
     four = TrialTable(tuple(Row("Owls", 1, color, 20, down) for color, down in (("red", 3), ("blue", 12), ("gold", 7), ("green", 5))))
     assert every_problem("graph_to_make", four, 1) == []
-    assert every_problem("graph_to_make", four, 3) != []
+    assert every_problem("graph_to_make", four, 2) != []
     assert max(int(given.number) for one in every_problem("graph_to_make", TABLE, 2) for given in one.givens) <= 20
+
+
+def test_from_the_results_table_every_color_is_read_for_the_graph() -> None:
+    """Two bars are compared, three are drawn: three cells."""
+    draft = next(draft for draft in every_draft("graph_to_make", TABLE) if draft.ask == Ask(Value(Op("-", (BLUE, RED))), (), WHOLE))
+    made = said("graph_to_make", TABLE, 2, draft, frozenset({"table"}))
+    assert proved(made), made.proof
+    assert set(made.cells) == {("Owls", 1, color) for color in ("red", "blue", "gold")}
 
 
 def test_rows_hold_whole_pictures_and_at_most_one_half() -> None:
