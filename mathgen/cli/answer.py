@@ -9,6 +9,7 @@ from pathlib import Path
 import click
 
 from mathgen.cli.table_options import table_argument_and_options
+from mathgen.cli.usage import WholeCommand
 from mathgen.errors import RequestFault
 from mathgen.reading.pupils.verdict import Listener, Outcome
 from mathgen.scenario.words import Scenario, scenario
@@ -20,7 +21,7 @@ _STATUS = {"answer": 0, "ask": 3, "decline": 1}
 _OWN = ("ramp", "seeds")
 
 
-@click.command()
+@click.command(cls=WholeCommand)
 @table_argument_and_options
 @click.argument("question", required=False)
 @click.option("--json", "json_wanted", is_flag=True, help="Print JSON for programs.")

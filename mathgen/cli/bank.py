@@ -11,6 +11,7 @@ from mathgen.bank.build import Report, build_bank
 from mathgen.bank.desk import Desk
 from mathgen.cli.common_options import GRADES, source_options
 from mathgen.cli.table_options import table_argument_and_options
+from mathgen.cli.usage import WholeCommand
 from mathgen.grades.curriculum import load
 from mathgen.models.registry import problem_models
 from mathgen.press.bank_file import bank_file
@@ -19,7 +20,7 @@ from mathgen.trials.options import ReadOptions
 from mathgen.trials.reading import read_table
 
 
-@click.command()
+@click.command(cls=WholeCommand)
 @table_argument_and_options
 @click.option("--grade", "--grades", "grades", type=GRADES, required=True, help="Which grades, such as 2-7.")
 @click.option("--per-model", type=click.IntRange(min=1), default=40, show_default=True, help="At most so many of each kind and grade.")

@@ -12,6 +12,7 @@ from mathgen.bank.deck_plan import DeckPlan
 from mathgen.bank.deck_wishes import MOST
 from mathgen.cli.common_options import GRADES, comma_list, one_or_more_grades, out_options, source_options
 from mathgen.cli.table_options import table_argument_and_options
+from mathgen.cli.usage import WholeCommand
 from mathgen.cli.worksheet import MADE_WITH_A_CHANGE
 from mathgen.press.card_files import card_files
 from mathgen.press.files import write_files
@@ -22,7 +23,7 @@ from mathgen.trials.reading import read_table
 from mathgen.trials.shown_back import understood
 
 
-@click.command()
+@click.command(cls=WholeCommand)
 @table_argument_and_options
 @click.option("--grade", type=GRADES, default=(), help="One grade, such as 4.")
 @click.option("--grades", type=GRADES, default=(), help="Several grades, such as 3-5, mixed in one deck.")

@@ -9,6 +9,7 @@ from typing import Any
 
 import click
 
+from mathgen.cli.usage import WholeCommand
 from mathgen.errors import RequestFault
 from mathgen.exact.demand import parse_demand
 from mathgen.exact.judge import judge
@@ -18,7 +19,7 @@ from mathgen.trials.decoding import decoded
 _FIELDS = ("expected", "demand", "typed")
 
 
-@click.command("check-answers")
+@click.command("check-answers", cls=WholeCommand)
 @click.option("--file", "file", metavar="FILE", required=True, help='JSON lines, or - for standard input: {"expected", "demand", "typed"}.')
 def check_answers(file: str) -> None:
     """Judge typed answers, one JSON line each.

@@ -4,10 +4,11 @@ from __future__ import annotations
 
 import click
 
+from mathgen.cli.usage import WholeCommand
 from mathgen.grades.curriculum import load
 
 
-@click.command("list")
+@click.command("list", cls=WholeCommand)
 @click.argument("what", type=click.Choice(["topics", "standards", "skills"]))
 @click.option("--curriculum", default="ccss", show_default=True, help="ccss or england.")
 def listing(what: str, curriculum: str) -> None:

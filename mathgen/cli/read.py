@@ -8,13 +8,14 @@ import sys
 import click
 
 from mathgen.cli.table_options import table_argument_and_options
+from mathgen.cli.usage import WholeCommand
 from mathgen.errors import TableFaults, TableQuestions
 from mathgen.trials.options import ReadOptions
 from mathgen.trials.reading import ReadResult, read_table
 from mathgen.trials.shown_back import as_json, understood
 
 
-@click.command()
+@click.command(cls=WholeCommand)
 @table_argument_and_options
 @click.option("--json", "json_wanted", is_flag=True, help="Print JSON for programs.")
 def read(table: str, reading: ReadOptions, json_wanted: bool) -> None:

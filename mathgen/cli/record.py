@@ -8,13 +8,14 @@ from typing import Any
 import click
 
 from mathgen.cli.common_options import out_options
+from mathgen.cli.usage import WholeCommand
 from mathgen.press.files import write_files
 from mathgen.press.record_files import record_files
 from mathgen.scenario.words import scenario
 from mathgen.sheets.record_plan import HOW, plan_of
 
 
-@click.command()
+@click.command(cls=WholeCommand)
 @click.option("--groups", metavar="NAMES", required=True, help="Names of the groups, with commas: Owls,Herons,Finches. No pupils' names.")
 @click.option("--colors", metavar="NAMES", help="The colors, with commas. Without: those of --set-up. Counts may stand here, too.")
 @click.option("--set-up", "set_up", metavar="COUNTS", help="How many of each color are set up: red=4,blue=3,gold=5.")

@@ -12,6 +12,7 @@ from mathgen import __version__
 from mathgen.bank.code import NOT_IN_A_CODE, RELEASE, decode, table_digest
 from mathgen.cli.common_options import out_options
 from mathgen.cli.table_options import reading_options
+from mathgen.cli.usage import WholeCommand
 from mathgen.cli.worksheet import MADE_WITH_A_CHANGE
 from mathgen.errors import RequestFault
 from mathgen.press.files import write_files
@@ -21,7 +22,7 @@ from mathgen.trials.options import ReadOptions
 from mathgen.trials.reading import read_table
 
 
-@click.command()
+@click.command(cls=WholeCommand)
 @click.argument("code", metavar="CODE")
 @click.argument("table", metavar="[TABLE]", required=False)
 @reading_options

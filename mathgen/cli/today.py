@@ -14,6 +14,7 @@ from mathgen.bank.plan import SheetPlan
 from mathgen.bank.served import served_skills
 from mathgen.cli.common_options import GRADES, comma_list, one_or_more_grades, out_options, source_options
 from mathgen.cli.table_options import table_argument_and_options
+from mathgen.cli.usage import WholeCommand
 from mathgen.cli.worksheet import MADE_WITH_A_CHANGE
 from mathgen.grades.curriculum import load
 from mathgen.press.files import write_files
@@ -27,7 +28,7 @@ from mathgen.trials.shown_back import understood
 _NOTES = 7  # guesses about the table that are told; all has to stand on one screen
 
 
-@click.command()
+@click.command(cls=WholeCommand)
 @table_argument_and_options
 @click.option("--grade", type=GRADES, default=(), help="One grade, such as 4.")
 @click.option("--grades", type=GRADES, default=(), help="Several grades, such as 2-8: a set each.")

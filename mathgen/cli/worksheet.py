@@ -11,6 +11,7 @@ import click
 from mathgen.bank.plan import SheetPlan
 from mathgen.cli.common_options import GRADES, comma_list, one_or_more_grades, out_options, source_options
 from mathgen.cli.table_options import table_argument_and_options
+from mathgen.cli.usage import WholeCommand
 from mathgen.errors import RequestFault
 from mathgen.press.files import write_files
 from mathgen.press.sheet_files import sheet_files, story_files
@@ -22,7 +23,7 @@ from mathgen.trials.shown_back import understood
 MADE_WITH_A_CHANGE = 4
 
 
-@click.command()
+@click.command(cls=WholeCommand)
 @table_argument_and_options
 @click.option("--grade", type=GRADES, default=(), help="One grade, such as 4.")
 @click.option("--grades", type=GRADES, default=(), help="Several grades, such as 2-8: a sheet each.")
