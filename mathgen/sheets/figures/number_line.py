@@ -1,4 +1,4 @@
-"""A number line from 0 to 1 in tenths, on which pupils place decimals."""
+"""A number line from 0 to 1: in tenths, on which pupils place decimals, or in as many parts as a set has, for its fraction."""
 
 from __future__ import annotations
 
@@ -6,7 +6,7 @@ import re
 
 from sympy import Rational
 
-from mathgen.asks.expression import Choice, Value
+from mathgen.asks.expression import Choice, Op, Quantity, Value
 from mathgen.scenario.naming import listed
 from mathgen.sheets.figures.scene import FigureData, Scene, Support
 
@@ -15,8 +15,10 @@ _TENTHS = 10
 
 
 def number_line(scene: Scene) -> Support | None:
-    """The line for a problem whose words print decimals between 0 and 1 that are compared or rounded."""
+    """The line for a problem whose words print decimals between 0 and 1 that are compared or rounded, or that takes a part from its set."""
     goal = scene.problem.ask.goal
+    if isinstance(goal, Value) and isinstance(goal.expr, Op) and goal.expr.symbol == "-":
+        return _cut_as_the_set(scene, goal.expr)
     exprs = goal.exprs if isinstance(goal, Choice) else (goal.expr,) if isinstance(goal, Value) else ()
     printed = [
         next((given.number for given in scene.problem.givens if given.expr == expr and _DECIMAL.fullmatch(given.number)), None)
@@ -29,6 +31,18 @@ def number_line(scene: Scene) -> Support | None:
     return Support(
         _line(_TENTHS, [], f"Number line {line}, only 0 and 1 named, to mark {listed(numbers)} on."),
         _line(_TENTHS, numbers, f"Number line {line}, with points at {listed(sorted(numbers, key=Rational))}."),
+    )
+
+
+def _cut_as_the_set(scene: Scene, rest: Op) -> Support | None:
+    whole, part = rest.args
+    if not isinstance(whole, Quantity) or not isinstance(part, Quantity) or whole.scope != part.scope:
+        return None
+    top, bottom = scene.count(part), scene.count(whole)
+    line = f"Number line from 0 to 1 in {bottom} equal parts"
+    return Support(
+        _line(bottom, [], f"{line}, only 0 and 1 named, to mark the fraction on."),
+        _line(bottom, [f"{top}/{bottom}"], f"{line}, with a point at {top}/{bottom}."),
     )
 
 

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from mathgen.asks.expression import Choice
+from mathgen.asks.expression import Choice, Op
 from mathgen.sheets.figures.number_line import number_line
 from tests.sheets.figures.scenes import down, over, scene, up
 
@@ -24,3 +24,15 @@ def test_no_line_without_printed_decimals() -> None:
     """Counts of the table, and a percent."""
     assert number_line(scene(RED)) is None
     assert number_line(scene(RED, printed=(("75%", RED),))) is None
+
+
+def test_a_fraction_has_a_line_in_as_many_parts_as_its_set() -> None:
+    made = number_line(scene(Op("-", (up(color="red"), down(color="red")))))
+    assert made is not None
+    assert made.worked is not None
+    cut = made.blank["cut"]
+    assert made.blank["points"] == []
+    assert made.blank["alt"] == f"Number line from 0 to 1 in {cut} equal parts, only 0 and 1 named, to mark the fraction on."
+    [point] = made.worked["points"]
+    assert point["label"].endswith(f"/{cut}")
+    assert made.worked["alt"].endswith(f"with a point at {point['label']}.")
