@@ -81,8 +81,9 @@ class Gate:
         seen = {*signature.features, *shown_features(read, signature.sets)}
         if strange := sorted(seen - known.keys()):
             raise ValueError(f"no first grade is known for {', '.join(strange)}")
-        on_ruler = {"mixed_number"} if entry.ruler else set()
-        for feature in sorted(seen - self.limits.features - on_ruler):
+        # What the entry itself allows: lengths as a ruler shows them, more than one operation.
+        own = ({"mixed_number"} if entry.ruler else set()) | ({"two_step"} if (entry.max_operations or 0) > 1 else set())
+        for feature in sorted(seen - self.limits.features - own):
             first = known[feature]
             when = f"only from {self.curriculum.label(first)} on" if first in self.curriculum.grades else "in no grade here"
             yield Stop(feature, feature.replace("_", " "), when)

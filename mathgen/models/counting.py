@@ -2,7 +2,10 @@
 
 from __future__ import annotations
 
-from mathgen.asks.expression import Ask, Equation, Op, Quantity, Stated, Value
+from collections.abc import Callable, Sequence
+from typing import Any
+
+from mathgen.asks.expression import Ask, Equation, Op, Quantity, Stated, Truth, Value
 from mathgen.exact.demand import Demand
 from mathgen.models.off_by_one import off_by_one
 from mathgen.models.registry import problem_model
@@ -20,12 +23,6 @@ _ONE_DIGIT = 10  # two-step stories add one-digit numbers first: the progression
 @problem_model(skill="total of parts")
 def put_together_total(view: TableView) -> AskSpace:
     """How many pins in all: the colors at one spot, the trials of one group, or two to four groups at one time."""
-    table = view.table
-    neighbors = [table.groups[start : start + size] for size in (2, 3, 4) for start in range(len(table.groups) - size + 1)]
-    whose: list[tuple[str, ...] | None] = [(group,) for group in table.groups]
-    if len(table.groups) > 1:
-        whose.append(None)
-    times = [span for span in (table.trials, *view.trial_spans) if span is not None and 2 <= len(span) <= 4]
 
     def build(parts: tuple[Quantity, ...], whole: Quantity) -> Draft | None:
         numbers = tuple(map(view.number, parts))
@@ -46,21 +43,63 @@ def put_together_total(view: TableView) -> AskSpace:
             must_not_show=(whole.scope,),
         )
 
-    def of_colors(spot: Spot, colors: tuple[str, ...]) -> Draft | None:
-        return build(tuple(view.quantity("down", spot, color) for color in colors), view.quantity("down", spot, colors))
+    return _put_together(view, build)
 
-    def of_trials(groups: tuple[str, ...] | None, trials: tuple[Label, ...], color: str | None) -> Draft | None:
+
+@problem_model(skill="check a total")
+def is_that_the_total(view: TableView) -> AskSpace:
+    """Whether a number is the total of three or four parts; where it is not, 1 is missing, or a ten."""
+
+    def build(parts: tuple[Quantity, ...], whole: Quantity, right: bool) -> Draft | None:
+        numbers = tuple(map(view.number, parts))
+        total = sum(numbers)
+        if len(parts) < 3 or min(numbers) == 0 or not view.totals.complete(whole.scope):
+            return None
+        in_tens = min(numbers) >= _ONE_DIGIT
+        # Without a new ten there is none to lose.
+        if in_tens and sum(number % 10 for number in numbers) < 10:
+            return None
+        number = total if right else total - 10 if in_tens else total - 1
+        if number in numbers:
+            return None
+        claim = Stated(number, "claimed")
+        return Draft(
+            ask=Ask(Truth(Op("+", parts), "=", claim), (), Demand("truth")),
+            roles={"parts": parts, "whole": whole, "claim": claim},
+            structure="is it so",
+            slips=(("H48", (number, total)),)
+            if in_tens
+            else (("H41", (sum(numbers[:-1]), numbers[-1], number)), ("H42", (sum(numbers[:-1]), numbers[-1], number))),
+            must_not_show=(whole.scope,),
+        )
+
+    return _put_together(view, build, (True, False))
+
+
+def _put_together(view: TableView, build: Callable[..., Draft | None], *more: Sequence[Any]) -> AskSpace:
+    """Drafts of parts and their whole: the colors at one spot, the trials of one group, or two to four groups; over any further axes."""
+    table = view.table
+    neighbors = [table.groups[start : start + size] for size in (2, 3, 4) for start in range(len(table.groups) - size + 1)]
+    whose: list[tuple[str, ...] | None] = [(group,) for group in table.groups]
+    if len(table.groups) > 1:
+        whose.append(None)
+    times = [span for span in (table.trials, *view.trial_spans) if span is not None and 2 <= len(span) <= 4]
+
+    def of_colors(spot: Spot, colors: tuple[str, ...], *rest: Any) -> Draft | None:
+        return build(tuple(view.quantity("down", spot, color) for color in colors), view.quantity("down", spot, colors), *rest)
+
+    def of_trials(groups: tuple[str, ...] | None, trials: tuple[Label, ...], color: str | None, *rest: Any) -> Draft | None:
         parts = tuple(view.quantity("down", Spot(groups, (trial,)), color) for trial in trials)
-        return build(parts, view.quantity("down", Spot(groups, trials), color))
+        return build(parts, view.quantity("down", Spot(groups, trials), color), *rest)
 
-    def of_groups(groups: tuple[str, ...], trials: tuple[Label, ...] | None, color: str | None) -> Draft | None:
+    def of_groups(groups: tuple[str, ...], trials: tuple[Label, ...] | None, color: str | None, *rest: Any) -> Draft | None:
         parts = tuple(view.quantity("down", Spot((group,), trials), color) for group in groups)
-        return build(parts, view.quantity("down", Spot(groups, trials), color))
+        return build(parts, view.quantity("down", Spot(groups, trials), color), *rest)
 
     return joined(
-        AskSpace((view.spots, [colors for colors in view.color_sets if len(colors) > 1]), of_colors),
-        AskSpace((whose, list(dict.fromkeys(times)), view.colors_or_all), of_trials),
-        AskSpace((neighbors, view.trial_spans, view.colors_or_all), of_groups),
+        AskSpace((view.spots, [colors for colors in view.color_sets if len(colors) > 1], *more), of_colors),
+        AskSpace((whose, list(dict.fromkeys(times)), view.colors_or_all, *more), of_trials),
+        AskSpace((neighbors, view.trial_spans, view.colors_or_all, *more), of_groups),
     )
 
 

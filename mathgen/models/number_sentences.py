@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from itertools import permutations
 
-from mathgen.asks.expression import Ask, Equation, Op, Quantity, Truth, Value
+from mathgen.asks.expression import Ask, Equation, Op, Quantity, Stated, Truth, Value
 from mathgen.exact.demand import Demand
 from mathgen.models.off_by_one import off_by_one
 from mathgen.models.registry import problem_model
@@ -16,6 +16,8 @@ from mathgen.problems.draft import Draft
 _WHOLE = Demand("whole")
 _TRUTH = Demand("truth")
 _PLACES = ("first", "second")  # of the blank
+_WORTH_SPLITTING = 4
+_MOST = 20  # of a sum that is to be judged
 
 
 def _draft(story: Story, blank: str, symbol: str, slips: tuple[tuple[str, tuple[int, ...]], ...]) -> Draft:
@@ -91,3 +93,25 @@ def true_or_false(view: TableView) -> AskSpace:
         )
 
     return AskSpace((view.group_trials, tuple(permutations(view.table.colors, 3)), (True, False)), build)
+
+
+@problem_model(skill="true number sentences")
+def difference_and_sum(view: TableView) -> AskSpace:
+    """Whether 12 - 5 = 4 + 3: the pins left of those set up, and two numbers that are to come to as many."""
+
+    def build(story: Story, first: int, right: bool) -> Draft | None:
+        set_up, down, left = story.numbers
+        # What is wrong, in turn: the first number is what was left standing, as if the answer came now; or the sum is 1 off.
+        answer_first = not right and (left + first) % 2 == 0
+        one, other = (left, first) if answer_first else (first, left - first + (not right))
+        if left < _WORTH_SPLITTING or other < 1 or one == other or one + other > _MOST or {one, other} & {set_up, down}:
+            return None
+        claimed = Stated(one, "claimed"), Stated(other, "claimed")
+        return Draft(
+            ask=Ask(Truth(Op("-", (story.start, story.change)), "=", Op("+", claimed)), (), _TRUTH),
+            roles={"set_up": story.start, "down": story.change, "one": claimed[0], "other": claimed[1]},
+            structure="is it so",
+            slips=(("H47", (left, one)), ("H41", (one, other, left))),
+        )
+
+    return taking(view, build, (1, 2, 3, 4, 5), (True, False))

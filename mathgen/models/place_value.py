@@ -2,7 +2,9 @@
 
 from __future__ import annotations
 
-from mathgen.asks.expression import Ask, Choice, Op, Stated, Value
+from typing import Literal
+
+from mathgen.asks.expression import Ask, Choice, Op, Stated, Truth, Value
 from mathgen.exact.demand import Demand
 from mathgen.models.registry import problem_model
 from mathgen.models.side_by_side import Pair, side_by_side
@@ -36,6 +38,27 @@ def greater_total(view: TableView) -> AskSpace:
         )
 
     return side_by_side(view, build, ("more", "fewer"))
+
+
+@problem_model(skill="compare totals")
+def comparison_true(view: TableView) -> AskSpace:
+    """Whether 27 > 31, or 27 < 31, of two totals with as many digits."""
+
+    def build(pair: Pair, test: Literal[">", "<"]) -> Draft | None:
+        a, b = view.number(pair.one), view.number(pair.other)
+        if a == b or min(a, b) < _TWO_DIGITS or len(str(a)) != len(str(b)):
+            return None
+        return Draft(
+            ask=Ask(Truth(pair.one, test, pair.other), (), Demand("truth")),
+            roles={"pair": (pair.one, pair.other), "first": pair.one, "last": pair.other, "test": test},
+            structure="is it so",
+            slips=(
+                ("H21", ("true", "false", a, b, "more" if test == ">" else "fewer")),
+                ("H46", ("false" if (a > b) == (test == ">") else "true",)),
+            ),
+        )
+
+    return side_by_side(view, build, (">", "<"))
 
 
 _ONE = Stated(1, "whole")

@@ -31,6 +31,7 @@ Kind = Literal[
     "equal fraction",
     "blank",
     "is true",
+    "total claimed",
     "rate",
     "rate carried on",
     "ratio table",

@@ -2,12 +2,13 @@
 
 from __future__ import annotations
 
-from mathgen.asks.expression import Expr, Op, Quantity, Truth, Value
+from mathgen.asks.expression import Expr, Op, Quantity, Stated, Truth, Value
+from mathgen.reading import scoring
 from mathgen.reading.asked import TRUTH, WHOLE, Asked
 from mathgen.reading.evaluate import evaluate
 from mathgen.reading.tokens import NotRead, Number
-from mathgen.reading.told import Told
-from mathgen.reading.wanted import Blank, IsTrue
+from mathgen.reading.told import Fact, Told
+from mathgen.reading.wanted import Blank, HowMany, IsDifference, IsTotal, IsTrue
 from mathgen.scenario.words import Scenario
 
 
@@ -18,10 +19,8 @@ def blank(question: Blank, told: Told, _: Scenario) -> Asked:
         NotRead: a number of the sentence is not that of a count told of, another count is told of, or the counts do not go
             together so.
     """
-    counts = [fact.expr for fact in told.facts if isinstance(fact.expr, Quantity)]
+    counts, others = _told_counts(told)
     printed = [number for number in (question.first, question.second, question.result) if number is not None]
-    # How many trials there were may be said in passing; it is no count.
-    others = [fact for fact in told.facts if fact.expr not in counts and getattr(fact.expr, "meaning", None) != "trials"]
     if len(counts) != len(printed) or others:
         raise NotRead("the number sentence is about other numbers than the words")
     known, result = (_told_as(told, counts, number) for number in printed)
@@ -39,18 +38,54 @@ def blank(question: Blank, told: Told, _: Scenario) -> Asked:
 
 
 def is_true(question: IsTrue, told: Told, _: Scenario) -> Asked:
-    """Whether both sides of a number sentence are equal: of three counts told of, in the order in which they are told.
+    """Whether a number sentence is true of the counts told of, in the order in which they are told.
 
     Raises:
         NotRead: the sentence has other numbers than the words, or in another order.
     """
-    counts = [fact.expr for fact in told.facts if isinstance(fact.expr, Quantity)]
-    numbers = [number.value for number in question.numbers]
-    if len(told.facts) != len(counts) or [evaluate(count, told.counts) for count in counts] != numbers or len(set(counts)) != len(counts):
+    counts, others = _told_counts(told)
+    numbers = [number.value for number in (*question.left, *question.right)]
+    if others or [evaluate(count, told.counts) for count in counts] != numbers or len(set(counts)) != len(counts):
         raise NotRead("the number sentence is about other numbers than the words")
-    first, second, third = counts
-    whole = Truth(Op("+", (first, second)), "=", third) if question.sum_first else Truth(first, "=", Op("+", (second, third)))
-    return Asked("is true", whole, TRUTH, tuple(counts))
+    sides = tuple(counts[: len(question.left)]), tuple(counts[len(question.left) :])
+    left, right = (side[0] if len(side) == 1 else Op("+", side) for side in sides)
+    return Asked("is true", Truth(left, question.test, right), TRUTH, tuple(counts))
+
+
+def is_difference(question: IsDifference, told: Told, _: Scenario) -> Asked:
+    """Whether what is left of the pins set up is the sum of two numbers.
+
+    Raises:
+        NotRead: the difference is not of the two counts told of, or they do not go together so.
+    """
+    counts, others = _told_counts(told)
+    if others or [evaluate(count, told.counts) for count in counts] != [number.value for number in question.counts]:
+        raise NotRead("the number sentence is about other numbers than the words")
+    claimed = tuple(_claimed(told, number) for number in question.claimed)
+    return Asked("is true", Truth(_rest(told, *counts), "=", Op("+", claimed)), TRUTH, tuple(counts))
+
+
+def _claimed(told: Told, number: Number) -> Stated:
+    """A number that nothing bears out yet."""
+    claim = Stated(int(number.value), "claimed")
+    told.facts.append(Fact(claim, number.text))
+    return claim
+
+
+def is_total(question: IsTotal, told: Told, scenario: Scenario) -> Asked:
+    """Whether a number is the total asked about."""
+    asked = scoring.how_many(HowMany(question.measure, question.np, None, True), told, scenario)
+    assert isinstance(asked.goal, Value)
+    claimed = _claimed(told, question.number)
+    return asked._replace(kind="total claimed", goal=Truth(asked.goal.expr, "=", claimed), demand=TRUTH, direct=None)
+
+
+def _told_counts(told: Told) -> tuple[list[Quantity], bool]:
+    """The counts that the words tell, and whether they tell anything else."""
+    counts = [fact.expr for fact in told.facts if isinstance(fact.expr, Quantity)]
+    # How many trials there were may be said in passing; it is no count.
+    others = [fact for fact in told.facts if fact.expr not in counts and getattr(fact.expr, "meaning", None) != "trials"]
+    return counts, bool(others)
 
 
 def _told_as(told: Told, counts: list[Quantity], number: Number) -> Quantity:

@@ -55,7 +55,7 @@ class _Step:
 
     def after(self, symbol: str) -> _Step:
         """The step behind a symbol."""
-        if not symbol.startswith("<"):
+        if not _is_name(symbol):
             return self.onward.setdefault(symbol, _Step())
         for name, step in self.names:
             if name == symbol:
@@ -77,8 +77,13 @@ def rule(name: str, pattern: str, make: Callable[..., object]) -> Rule:
     return Rule(name, pattern, make)
 
 
+def _is_name(symbol: str) -> bool:
+    """Whether a symbol is another rule's name: "<who>"; "<" alone is a sign of the text."""
+    return symbol.startswith("<") and symbol != "<"
+
+
 def _captured(symbol: str) -> bool:
-    return symbol.startswith("<") or symbol.isupper()
+    return _is_name(symbol) or symbol.isupper()
 
 
 def _written_out(a_rule: Rule) -> Iterable[_Production]:
@@ -110,7 +115,7 @@ class Grammar:
         for a_rule in rules:
             self._productions.setdefault(f"<{a_rule.name}>", []).extend(_written_out(a_rule))
         symbols = {symbol for productions in self._productions.values() for made in productions for symbol in made.symbols}
-        missing = sorted(symbol for symbol in symbols if symbol.startswith("<") and symbol not in self._productions)
+        missing = sorted(symbol for symbol in symbols if _is_name(symbol) and symbol not in self._productions)
         if missing:
             raise ValueError(f"no rule for {', '.join(missing)}")
         self.words = frozenset(symbol for symbol in symbols if not _captured(symbol))
@@ -129,7 +134,7 @@ class Grammar:
             raise ValueError(f"a rule for {name} begins with itself")
         found: set[str] = set()
         for first in {made.symbols[0] for made in self._productions[name]}:
-            found |= self._beginnings(first, (*above, name)) if first.startswith("<") else {first}
+            found |= self._beginnings(first, (*above, name)) if _is_name(first) else {first}
         return frozenset(found)
 
     def parse(self, name: str, skeleton: tuple[Kinds, ...]) -> tuple[Node, ...]:

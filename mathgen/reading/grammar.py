@@ -48,6 +48,7 @@ from mathgen.reading import (
     score_line_frames,
     signed_frames,
     spread_frames,
+    total_frames,
     two_way_frames,
     variable_frames,
 )
@@ -76,6 +77,7 @@ GRAMMAR = Grammar(
         *fraction_frames.RULES,
         *rate_frames.RULES,
         *joining_frames.RULES,
+        *total_frames.RULES,
         *score_frames.RULES,
         *score_line_frames.RULES,
         *pair_frames.RULES,

@@ -6,7 +6,7 @@ from mathgen.reading.chart import Clash, Rule, rule
 from mathgen.reading.facts import Claims, at, of
 from mathgen.reading.meaning import Count, Labels, Mark, Np
 from mathgen.reading.noun_phrases import Counted, what
-from mathgen.reading.wanted import Blank, HowMany, IsTrue
+from mathgen.reading.wanted import Blank, HowMany, IsDifference, IsTrue
 from mathgen.trials.scope import Label
 
 
@@ -57,8 +57,11 @@ RULES: tuple[Rule, ...] = (
     rule("blank", "_ _ + WHOLE = WHOLE", lambda second, result: Blank("+", None, second, result)),
     rule("blank", "WHOLE - _ _ = WHOLE", lambda first, result: Blank("-", first, None, result)),
     rule("blank", "_ _ - WHOLE = WHOLE", lambda second, result: Blank("-", None, second, result)),
-    rule("sums", "WHOLE + WHOLE = WHOLE", lambda a, b, c: IsTrue((a, b, c), True)),
-    rule("sums", "WHOLE = WHOLE + WHOLE", lambda a, b, c: IsTrue((a, b, c), False)),
+    rule("sums", "WHOLE + WHOLE = WHOLE", lambda a, b, c: IsTrue((a, b), "=", (c,))),
+    rule("sums", "WHOLE = WHOLE + WHOLE", lambda a, b, c: IsTrue((a,), "=", (b, c))),
+    rule("sums", "WHOLE - WHOLE = WHOLE + WHOLE", lambda a, b, c, d: IsDifference((a, b), (c, d))),
+    rule("sums", "WHOLE > WHOLE", lambda left, right: IsTrue((left,), ">", (right,))),
+    rule("sums", "WHOLE (<) WHOLE", lambda left, right: IsTrue((left,), "<", (right,))),
     rule("ask", "is <sums> true", lambda question: question),
     rule("ask", "is <sums> a true number sentence", lambda question: question),
     rule("ask", "is the number sentence <sums> true", lambda question: question),

@@ -128,6 +128,8 @@ def in_words(reading: Reading, table: TrialTable, scenario: Scenario) -> str:
             sentence = f"Find the percent {'increase' if asked.sign > 0 else 'decrease'} from {number[0]} to {number[1]}."
         case "is true":
             sentence = f"Say whether the number sentence is true, of {'; '.join(number)}."
+        case "total claimed":
+            sentence = f"Say whether {stated['claimed']} is the total: {number[0]}."
         case "in pairs":
             assert isinstance(asked.goal, Truth)
             sentence = f"Say whether {number[0]} is {'even' if asked.goal.test == 'multiple' else 'odd'}."

@@ -115,10 +115,26 @@ class Blank(NamedTuple):
 
 
 class IsTrue(NamedTuple):
-    """ "Is 3 + 2 = 5 true?", "Is 5 = 3 + 2 true?": the numbers as printed."""
+    """ "Is 3 + 2 = 5 true?", "Is 5 = 3 + 2 true?", "Is 27 > 31 true?": the numbers as printed, those of a side to be added."""
 
-    numbers: tuple[Number, Number, Number]
-    sum_first: bool
+    left: tuple[Number, ...]
+    test: Literal["=", ">", "<"]
+    right: tuple[Number, ...]
+
+
+class IsDifference(NamedTuple):
+    """ "Is 12 - 5 = 4 + 3 true?": the numbers of both sides as printed."""
+
+    counts: tuple[Number, Number]
+    claimed: tuple[Number, Number]
+
+
+class IsTotal(NamedTuple):
+    """ "Did the Owls knock down 12 pins in all?", "Is 12 the total number of pins knocked down?": the number as printed."""
+
+    number: Number
+    measure: Measure
+    np: Np
 
 
 class OtherNumber(NamedTuple):

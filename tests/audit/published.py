@@ -15,6 +15,7 @@ PRODUCT_MAX = {3: 100}  # 3.OA.A.3; one digit times a multiple of ten 10-90 besi
 DECIMAL_PLACES = {1: 0, 2: 0, 3: 0, 4: 2, 5: 3}  # 4.NF.C.6, 5.NBT.A.3
 DECIMAL_PLACES_COMPUTE = {4: 0, 5: 2}  # 5.NBT.B.7
 STEPS = {1: 1, 2: 2, 3: 2}  # 2.OA.A.1, 3.OA.D.8; "multi-step" from 4.OA.A.3
+STEPS_OF = {("1.OA.D.7",): 2}  # a sum or difference on each side: the standard's own examples
 ADDENDS = {1: 3, 2: 4}  # 1.OA.A.2, 2.NBT.B.6
 GRAPH_CATEGORIES = {1: 3, 2: 4}  # 1.MD.C.4, 2.MD.D.10
 CELLS = {1: 4, 2: 4, 3: 4, 4: 6, 5: 6, 6: 9, 7: 9, 8: 9}

@@ -49,9 +49,10 @@ def _exact(line: Problem) -> Rational:
 
 
 def _whole(line: Problem) -> bool:
-    """Whole numbers in, whole number out."""
+    """Whole numbers in, whole number out, or a yes or no about whole numbers."""
     numbers = [number for step in _lines(line) for number in step.numbers]
-    return all("/" not in number and "." not in number and "%" not in number for number in numbers) and _exact(line).q == 1
+    judged = line["answer"]["kind"] == "truth"
+    return all("/" not in number and "." not in number and "%" not in number for number in numbers) and (judged or _exact(line).q == 1)
 
 
 def _add_or_subtract(line: Problem) -> bool:
@@ -129,6 +130,11 @@ def _part_of(line: Problem, percent: bool) -> bool:
 
 def _compares(line: Problem) -> bool:
     return bool(line["answer"]["kind"] == "name") and str(line["relation"]).startswith(("x = Max", "x = Min"))
+
+
+def _holds_sides(line: Problem) -> bool:
+    """Which of two is greater, or whether a number sentence with > or < is true."""
+    return _compares(line) or (line["answer"]["kind"] == "truth" and _says(r"\bIs .*\d [<>] \d+( a)? true\b.*\?")(line))
 
 
 def _bottoms_compared(line: Problem) -> set[int]:
@@ -460,12 +466,12 @@ SHOWS: dict[str, Callable[[Problem], bool]] = {
     "1.OA.C.6": lambda p: _story(p, 20),
     "1.OA.D.7": lambda p: (
         p["answer"]["kind"] == "truth"
-        and _says(r"\d+ (\+ \d+ =|= \d+ \+) \d+( true| a true number sentence)\?")(p)
+        and _says(r"(\d+ \+ \d+ = \d+|\d+ = \d+ \+ \d+|\d+ - \d+ = \d+ \+ \d+).*( true| a true number sentence)\?")(p)
         and max(_numbers(p)) <= 20
     ),
     "1.OA.D.8": lambda p: _story(p, 20) and _says(r"(\d+|__) [+-] (\d+|__) = \d+")(p) and p["text"].count("__") == 1,
     "1.NBT.A.1": lambda p: _says(r"\b(count on|number after)\b.*\bwhich number (is|comes) (next|after)\b")(p) and _exact(p) <= 120,
-    "1.NBT.B.3": lambda p: _compares(p) and all(10 <= number <= 99 for number in relation_numbers(p["relation"])),
+    "1.NBT.B.3": lambda p: _holds_sides(p) and all(10 <= number <= 99 for number in relation_numbers(p["relation"])),
     "1.NBT.C.4": _adds_tens_or_ones,
     "1.NBT.C.6": _tens_from_tens,
     "1.MD.C.4": lambda p: _graph(p) and steps_taken(_lines(p)) == 1,
@@ -475,7 +481,7 @@ SHOWS: dict[str, Callable[[Problem], bool]] = {
     "3.NF.A.3c": _whole_as_fraction,
     "2.OA.C.4": _equal_rows_added,
     "2.OA.B.2": lambda p: _story(p, 20),
-    "2.NBT.A.4": lambda p: _compares(p) and all(100 <= number <= 999 for number in relation_numbers(p["relation"])),
+    "2.NBT.A.4": lambda p: _holds_sides(p) and all(100 <= number <= 999 for number in relation_numbers(p["relation"])),
     "2.NBT.B.5": lambda p: _story(p, 100) and max(_numbers(p)) >= 10,
     "2.NBT.B.7": lambda p: _story(p, 1000) and max(_numbers(p)) > 100,
     "2.NBT.B.6": _two_digit_addends,
@@ -578,8 +584,7 @@ SHOWS: dict[str, Callable[[Problem], bool]] = {
     "7.RP.A.2a": lambda p: _says(r"scores proportional to .+\?|line through the origin\?")(p) and "/" in _signs(p),
     "8.NS.A.1": lambda p: p["answer"]["demands"] == "fraction" and any("..." in given["number"] for given in p["givens"]),
     "8.EE.B.5": lambda p: (
-        (_says(r"slope of the|unit rate")(p) and {"-", "/"} <= _signs(p) and _says("proportional|through the origin")(p))
-        or _steeper(p)
+        (_says(r"slope of the|unit rate")(p) and {"-", "/"} <= _signs(p) and _says("proportional|through the origin")(p)) or _steeper(p)
     ),
     "7.EE.B.4b": lambda p: _least_number(p) or _greatest_number(p),
     "8.EE.C.7b": _both_sides,

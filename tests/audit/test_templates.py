@@ -44,6 +44,8 @@ SYNONYMS = (
 WORDS_ONLY = {
     "next_number",
     "true_or_false",
+    "difference_and_sum",
+    "comparison_true",
     "mean_or_median",
     "sample_estimate",
     "two_way_missing",

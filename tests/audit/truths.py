@@ -31,6 +31,8 @@ def faults(line: dict[str, Any], texts: Texts) -> Iterator[str]:
     if told is None:
         told = _number_sentence(line, texts)
     if told is None:
+        told = _claimed_total(line, texts)
+    if told is None:
         told = _proportional(line, texts)
     if told is None:
         told = _statistical(line, texts)
@@ -60,18 +62,33 @@ def _pairs(line: dict[str, Any], texts: Texts) -> bool | None:
 
 
 def _number_sentence(line: dict[str, Any], texts: Texts) -> bool | None:
-    """ "Is 3 + 2 = 5 true?", "Is 5 = 3 + 2 a true number sentence?": three numbers, in the order in which the facts tell them."""
+    """ "Is 3 + 2 = 5 true?", "Is 27 > 31 a true number sentence?": the numbers, in the order in which the facts tell them."""
     *facts, asked = sentences(line["text"])
-    found = re.search(r"(\d+) ([+=]) (\d+) ([+=]) (\d+)( true| a true number sentence)\?", asked)
-    if found is None or {found[2], found[4]} != {"+", "="}:
+    found = re.search(r"\bIs (?:the number sentence )?([\d +-]+) ([=<>]) ([\d +]+?)( true| a true number sentence)\?", asked)
+    if found is None:
         return None
-    numbers = [int(found[place]) for place in (1, 3, 5)]
-    if [int(text) for text in re.findall(r"\b(\d+) [a-z]", texts.masked(" ".join(facts)))] != numbers:
+    sides = [[int(number) for number in re.split(r" [+-] ", side)] for side in (found[1], found[3])]
+    told = re.findall(rf"\b(\d+)(?: (?!{texts.words.trials}\b)[a-z]|\.)", texts.masked(" ".join(facts)))
+    if [int(text) for text in told] != (sides[0] if "-" in found[1] else sides[0] + sides[1]):
         return None
-    a, b, whole = numbers if found[2] == "+" else (*numbers[1:], numbers[0])
-    if solutions(line["relation"]) not in ((a + b - whole,), (whole - a - b,)):
+    left = sides[0][0] - sides[0][1] if "-" in found[1] else sum(sides[0])
+    apart = left - sum(sides[1])
+    if solutions(line["relation"]) not in ((apart,), (-apart,)):
         return None
-    return a + b == whole
+    return {"=": apart == 0, ">": apart > 0, "<": apart < 0}[found[2]]
+
+
+def _claimed_total(line: dict[str, Any], texts: Texts) -> bool | None:
+    """ "Did the Owls knock down 12 pins in all?", "Is 12 the total number of pins knocked down?": the rows of all that the text names."""
+    asked = texts.masked(sentences(line["text"])[-1])
+    found = re.search(r"\bDid .+? (\d+) .+\?|\bIs (\d+) the total number of\b|\bIs the total number of .+ (\d+)\?", asked)
+    if found is None:
+        return None
+    claimed, named = int(next(filter(None, found.groups()))), texts.named(line["text"])
+    total = texts.results.total("down", Reach(named.groups or None, named.trials or None, named.colors or None))
+    if solutions(line["relation"]) != (total - claimed,):
+        return None
+    return bool(total == claimed)
 
 
 def _shared_out(line: dict[str, Any], texts: Texts) -> bool | None:

@@ -159,7 +159,7 @@ def faults(text: str, grade: int, texts: Texts) -> Iterator[str]:
     if "  " in text or text != text.strip():
         yield "stray spaces"
     # The dots of a repeating decimal stand between its digits and a blank or a comma, a sign between two sides of an inequality.
-    if re.search(r"[{}<>]|\bNone\b|\s[,.?]|\.\.|,,", re.sub(r"(?<=\d)\.\.\.(?=[ ,])|(?<=[n\d] )>(?= [n\d])", "", text)):
+    if re.search(r"[{}<>]|\bNone\b|\s[,.?]|\.\.|,,", re.sub(r"(?<=\d)\.\.\.(?=[ ,])|(?<=[n\d] )[<>](?= [n\d])", "", text)):
         yield "marks that no page should print"
     for part in parts:
         if not part[:1].isupper() and not any(part.startswith(label) for label in texts.results.groups):

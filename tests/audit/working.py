@@ -37,6 +37,10 @@ def step_faults(line: dict[str, Any]) -> Iterator[str]:
         elif lines[-1].sides[-1] != value(answer["exact"]):
             yield f'the steps end in "{line["steps"][-1]}", the exact answer is {answer["exact"]}'
     yield from _limits(lines, line["steps"], grade, largest_allowed(line))
+    if steps_taken(lines) > published.STEPS_OF.get(tuple(line["standards"]), published.STEPS.get(grade, 99)):
+        yield f"{steps_taken(lines)} steps in grade {grade}"
+    if steps_taken(lines) > 1 and grade < FIRST["two steps"] and tuple(line["standards"]) not in published.STEPS_OF:
+        yield "two steps before grade 2"
 
 
 def largest_allowed(line: dict[str, Any]) -> int:
@@ -65,10 +69,6 @@ def steps_taken(lines: list[Line]) -> int:
 
 
 def _limits(lines: list[Line], texts: list[str], grade: int, largest: int) -> Iterator[str]:
-    if steps_taken(lines) > published.STEPS.get(grade, 99):
-        yield f"{steps_taken(lines)} steps in grade {grade}"
-    if steps_taken(lines) > 1 and grade < FIRST["two steps"]:
-        yield "two steps before grade 2"
     for line, text in zip(lines, texts, strict=True):
         addends = 1 + sum(one.sign == "+" for one in line.operations)
         rows = grade == 2 and addends == 5 and len(set(line.numbers[:-1])) == 1  # five equal rows, 2.OA.C.4

@@ -6,7 +6,7 @@ import re
 
 import pytest
 
-from mathgen.asks.expression import Ask, Equation, Op, Quantity, Stated, Value
+from mathgen.asks.expression import Ask, Equation, Op, Quantity, Stated, Truth, Value
 from mathgen.bank.desk import Desk
 from mathgen.exact.demand import Demand
 from mathgen.proof.record import proved
@@ -17,6 +17,7 @@ from tests.models.asked import every_draft, every_problem, problem, quantity, wo
 from tests.tables import TWO_GROUPS, table
 
 WHOLE = Demand("whole")
+TRUTH = Demand("truth")
 MODELS = ("put_together_total", "take_apart", "two_step_left_standing", "left_standing_over_trials")
 GRADES = {"put_together_total": (1, 2, 3), "take_apart": (1, 2), "two_step_left_standing": (2, 3, 4), "left_standing_over_trials": (3, 4)}
 BIG = table({"red": 30, "blue": 30, "gold": 30}, {("Owls", 1): (24, 12, 7), ("Owls", 2): (18, 9, 11), ("Herons", 1): (13, 28, 26)})
@@ -46,6 +47,22 @@ ROWS = {
         "15 + 17 = x",
         ("15 + 17 = 32",),
         {"H14": "15", "H11": "22", "H15": "2"},  # one number left out, the lost ten, the other operation
+    ),
+    "is_that_the_total": (
+        1,
+        Ask(Truth(Op("+", colors("Owls", 1)), "=", Stated(8, "claimed")), (), TRUTH),
+        "No",
+        "x = 3 + 2 + 4 - 8",
+        ("3 + 2 + 4 = 9",),
+        {"H41": "Yes"},
+    ),
+    "is_that_the_total, right": (
+        2,
+        Ask(Truth(Op("+", colors("Owls", 1)), "=", Stated(9, "claimed")), (), TRUTH),
+        "Yes",
+        "x = 3 + 2 + 4 - 9",
+        ("3 + 2 + 4 = 9",),
+        {"H42": "No"},
     ),
     "take_apart": (  # 4 red, 5 blue, and some gold, 15 in all
         2,
@@ -213,3 +230,10 @@ def test_the_facts_name_the_color_that_is_asked_for() -> None:
     problems = [one for one in every_problem("take_apart", TWO_GROUPS, 2, draws=4) if "blue" in one.question and "blue" not in one.facts]
     told = [one for one in problems if re.search("red|gold", one.facts)]
     assert [one.text for one in told] == []
+
+
+def test_a_ten_is_missing_from_a_total_of_two_digit_numbers():
+    """2.NBT.B.6: 42 + 21 + 18 is 81, not 71."""
+    one = problem("is_that_the_total", BIG, 2, Ask(Truth(Op("+", OWLS), "=", Stated(71, "claimed")), (), TRUTH))
+    assert (one.answer.shown, {slip.id: slip.value for slip in one.slips}) == ("No", {"H48": "Yes"})
+    assert one.standards == ("2.OA.A.1", "2.NBT.B.6")

@@ -6,7 +6,7 @@ import re
 
 import pytest
 
-from mathgen.asks.expression import Ask, Equation, Op, Truth, Value
+from mathgen.asks.expression import Ask, Equation, Op, Stated, Truth, Value
 from mathgen.exact.demand import Demand
 from mathgen.proof.record import proved
 from mathgen.trials.table import TrialTable
@@ -71,6 +71,26 @@ def test_the_blank_stands_in_every_place_but_the_result(model: str):
     sentences = [one.question for one in every_problem(model, TWO_GROUPS, 1)]
     assert {bool(re.search(r"__ [+-]", text)) for text in sentences} == {True, False}
     assert all(text.count("__") == 1 and "= __" not in text for text in sentences)
+
+
+JUDGED = {
+    # Herons, Trial 1: 12 set up, 8 knocked down, 4 left standing.
+    "right": ((1, 3), "Yes", "x = 12 - 8 - (1 + 3)", ("12 - 8 = 4", "1 + 3 = 4"), {"H47": "No"}),
+    "1 off": ((1, 4), "No", "x = 12 - 8 - (1 + 4)", ("12 - 8 = 4", "1 + 4 = 5"), {"H41": "Yes"}),
+    "the answer first": ((4, 2), "No", "x = 12 - 8 - (4 + 2)", ("12 - 8 = 4", "4 + 2 = 6"), {"H47": "Yes"}),
+}
+
+
+@pytest.mark.parametrize("name", JUDGED)
+def test_a_difference_held_against_a_sum_by_hand(name: str):
+    """1.OA.D.7: an equation with an operation on each side."""
+    claimed, *expected = JUDGED[name]
+    left = Op("-", (quantity("set_up", "Herons", (1,)), quantity("down", "Herons", (1,))))
+    right = Op("+", tuple(Stated(number, "claimed") for number in claimed))
+    one = problem("difference_and_sum", TWO_GROUPS, 1, Ask(Truth(left, "=", right), (), Demand("truth")))
+    assert list(worked(one)) == expected
+    assert proved(one)
+    assert one.standards == ("1.OA.D.7",)
 
 
 SENTENCES = {

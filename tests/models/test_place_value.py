@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import pytest
 
-from mathgen.asks.expression import Ask, Choice, Op, Stated, Value
+from mathgen.asks.expression import Ask, Choice, Op, Stated, Truth, Value
 from mathgen.bank.desk import Desk
 from mathgen.exact.demand import Demand
 from mathgen.proof.record import proved
@@ -34,6 +34,20 @@ def test_greater_total_worked_by_hand(results, grade: int, numbers: str, word: s
     assert proved(one)
     assert (one.answer.shown, one.relation) == (winner, f"x = {'Max' if word == 'more' else 'Min'}({numbers})")
     assert {slip.id: slip.value for slip in one.slips} == slips
+
+
+@pytest.mark.parametrize(
+    ("results", "grade", "test", "relation", "key", "slips"),
+    [
+        (RACKS, 1, ">", "x = 31 - 29", "Yes", {"H21": "No"}),
+        (RACKS, 1, "<", "x = 31 - 29", "No", {"H21": "Yes"}),
+        (SCHOOL, 2, "<", "x = 318 - 306", "No", {"H46": "Yes"}),
+    ],
+)
+def test_a_comparison_judged_by_hand(results, grade: int, test: str, relation: str, key: str, slips: dict[str, str]):
+    one = problem("comparison_true", results, grade, Ask(Truth(OWLS, test, HERONS), (), Demand("truth")))
+    assert proved(one)
+    assert (one.answer.shown, one.relation, {slip.id: slip.value for slip in one.slips}) == (key, relation, slips)
 
 
 @pytest.mark.parametrize(("results", "grade"), [(RACKS, 1), (SCHOOL, 2)], ids=["two digits", "three digits"])

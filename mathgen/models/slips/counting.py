@@ -134,6 +134,24 @@ def counts_the_first_number_too(a: int, b: int, whole: int) -> Wrong:
     return "true" if a + b - 1 == whole else "false"
 
 
+@slip("H46", "Read the sign from the left: > says is greater than, < says is less than.")
+def reads_the_sign_backwards(other: str) -> Wrong:
+    """Not in the research catalogue: common practice, no source."""
+    return other
+
+
+@slip("H47", "The number after the equals sign is only a part of its side. Add up both sides.")
+def stops_at_the_equals_sign(first_side: int, after: int) -> Wrong:
+    """The equals sign is taken for "the answer comes now": 3 + 4 = 7 + 1 passes for true."""
+    return "true" if first_side == after else "false"
+
+
+@slip("H48", "A ten is missing. Add the ones first, and take a new ten to the tens.")
+def judges_without_the_new_ten(claimed: int, total: int) -> Wrong:
+    """As H11, where a total is to be judged."""
+    return "true" if claimed == total - 10 else "false"
+
+
 @slip("H43", "After 9 ones comes the next ten.")
 def stays_in_the_ten(number: int) -> Wrong:
     """38, 39, 30. Common practice, no source, as are the two below."""
