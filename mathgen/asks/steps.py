@@ -476,6 +476,8 @@ def school_steps(ask: Ask, reader: CellReader, printed: dict[Expr, str]) -> tupl
             working.pairs(left.top)
         elif ask.goal.divides:
             working.groups(left.top, right.top)
+        elif ask.demand.form == "rubric":  # a reason is to be given: both sides are made ready to compare
+            _same_bottoms(working, [left, right])
     elif isinstance(ask.goal, QuotientRemainder):
         amount, size = (working.number(expr) for expr in ask.goal.exprs)
         working.groups(amount.top, size.top, ask.goal.want)

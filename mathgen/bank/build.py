@@ -29,6 +29,7 @@ class Report:
     stopped: Counter[str] = field(default_factory=Counter)  # by limit
     failed: Counter[str] = field(default_factory=Counter)  # by model and route
     kept_by_grade: Counter[int] = field(default_factory=Counter)
+    kept_by_kind: Counter[str] = field(default_factory=Counter)  # of answer
 
     def __str__(self) -> str:
         other = sum(self.stopped[reason] for reason in _NOT_THE_GATE)
@@ -37,6 +38,9 @@ class Report:
             f"proposed {self.proposed}, stopped by the gate {gate}, without fitting words, met twice or too often yes (or no) {other}, "
             f"failed proof {sum(self.failed.values())}, kept {self.kept}",
         ]
+        lists, claims = self.kept_by_kind["list"], self.kept_by_kind["rubric"]
+        if lists or claims:
+            lines.append(f"of those kept, with several right answers {lists}, claims to judge with a reason {claims}")
         if self.stopped:
             lines.append(f"stopped by: {', '.join(f'{name} {number}' for name, number in self.stopped.most_common())}")
         if self.failed:
@@ -77,6 +81,7 @@ def _of_model(builder: Builder, model: ProblemModel, seed: int, per_model: int, 
         answers[one.exact] += 1
         report.kept += 1
         report.kept_by_grade[builder.grade] += 1
+        report.kept_by_kind[problem.answer.kind] += 1
         yield problem
         if len(kept) == per_model:
             return

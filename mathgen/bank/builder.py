@@ -206,7 +206,7 @@ class Builder:
             words=self._words(draft, words),
             clauses=0,
             mixed_forms=False,
-            explain=False,
+            explain=draft.ask.demand.form == "rubric",
             unlike=draft.unlike,  # type: ignore[arg-type]
             warning=False,
         )

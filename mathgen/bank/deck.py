@@ -39,6 +39,9 @@ def make_deck(table: TrialTable, plan: DeckPlan, scenario_name: str = "ramp") ->
     return DeckMaker(table, plan, scenario_name).make()
 
 
+_NO_ROOM = {"list": "a list, for which no card has room", "rubric": "a reason, for which no card has room"}
+
+
 class DeckMaker:
     """Makes the deck of a plan, again without the cards that a page has no room for: draws once, proves each once."""
 
@@ -68,10 +71,10 @@ class DeckMaker:
             pool = self._pools[grade] = fill_pool(self._desk, curriculum, wishes, each, max(1, -(-each // max(models, 1))))
             drawn = [one for kept in (pool.own, pool.review) for many in kept.values() for one in many]
             pool.drop([one for one in drawn if one.draft.ask in elsewhere])
-            lists = [one for one in drawn if one.draft.ask.demand.form == "list"]
-            pool.drop(lists)
-            for one in lists:
-                pool.stopped.setdefault(one.model.name, Counter())["a list, for which no card has room"] += 1
+            long = [one for one in drawn if one.draft.ask.demand.form in _NO_ROOM]
+            pool.drop(long)
+            for one in long:
+                pool.stopped.setdefault(one.model.name, Counter())[_NO_ROOM[one.draft.ask.demand.form]] += 1
         self._made: dict[int, tuple[Candidate, Problem]] = {}  # by the candidate's id; holding it keeps the id its own
         self._by_problem: dict[str, Candidate] = {}
         self._failed: Counter[str] = Counter()

@@ -54,14 +54,14 @@ def givens_of(desk: Desk, words: Words, left_out: tuple[Quantity, ...]) -> tuple
     """Every given, and the table cells to be read. A bar of a graph is read whole, a total of the table cell by cell."""
     scenario = desk.scenario
     totals = desk.totals
-    givens = [Given(text, value(expr, totals), expr, _named(expr, scenario), _scope(expr), "words") for expr, text in words.printed.items()]
+    givens = [Given(text, value(expr, totals), expr, named(expr, scenario), _scope(expr), "words") for expr, text in words.printed.items()]
     cells: dict[Cell, None] = {}
     for quantity in left_out:
         spots = [quantity.scope] if words.source == "graph" else _cells(desk, quantity.scope)
         for scope in spots:
             one = Quantity(quantity.measure, scope)
             number = desk.view.number(one)
-            givens.append(Given(str(number), Integer(number), one, _named(one, scenario), scope, words.source))  # type: ignore[arg-type]
+            givens.append(Given(str(number), Integer(number), one, named(one, scenario), scope, words.source))  # type: ignore[arg-type]
             if words.source == "table":
                 cells[scope.groups[0], scope.trials[0], scope.colors[0]] = None  # type: ignore[index]
     return tuple(givens), tuple(cells)
@@ -110,7 +110,7 @@ def _kind(colors: tuple[str, ...] | None, items: str, after: str) -> str:
     return f"{' and '.join(colors)} {items} {after}" if colors else f"{items} {after}"
 
 
-def _named(expr: Expr, scenario: Scenario) -> str:
+def named(expr: Expr, scenario: Scenario) -> str:
     """What a number is a number of, in words."""
     if isinstance(expr, Quantity):
         return _kind(expr.scope.colors, scenario.items, scenario.after_noun[expr.measure])
@@ -119,7 +119,9 @@ def _named(expr: Expr, scenario: Scenario) -> str:
     if isinstance(expr, Stated):
         return expr.meaning
     if isinstance(expr, Op) and expr.symbol == "/":
-        return " out of ".join(_named(arg, scenario) for arg in expr.args)
+        return " out of ".join(named(arg, scenario) for arg in expr.args)
     if isinstance(expr, Op) and expr.symbol == "-":
-        return " against ".join(_named(arg, scenario) for arg in expr.args)
+        return " against ".join(named(arg, scenario) for arg in expr.args)
+    if isinstance(expr, Op) and expr.symbol in ("+", "*"):
+        return (" and " if expr.symbol == "+" else " times ").join(named(arg, scenario) for arg in expr.args)
     raise TypeError(f"no words for {expr}")

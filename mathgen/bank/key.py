@@ -9,14 +9,30 @@ from math import lcm
 from sympy import Rational
 
 from mathgen.asks.evaluate import value
-from mathgen.asks.expression import NOTHING, PAIR, Ask, Choice, Listing, Measured, QuotientRemainder, Ratio, Same, Stat, Truth, Value
+from mathgen.asks.expression import (
+    NOTHING,
+    PAIR,
+    Ask,
+    Choice,
+    Expr,
+    Listing,
+    Measured,
+    Op,
+    QuotientRemainder,
+    Ratio,
+    Same,
+    Stat,
+    Truth,
+    Value,
+)
 from mathgen.bank.desk import Desk
+from mathgen.bank.givens import named
 from mathgen.exact.accepted import LONGEST_DECIMAL, accepted, shown
 from mathgen.exact.demand import Demand
 from mathgen.exact.forms import cut_decimal, decimal, decimal_places, fraction, fraction_over, percent
 from mathgen.models.slips import slip_rule
 from mathgen.problems.draft import Draft
-from mathgen.problems.record import Answer, Slip
+from mathgen.problems.record import Answer, Reason, Slip
 from mathgen.scenario.naming import group_name, trial_name
 
 YES_OR_NO = {"true": "Yes", "false": "No"}
@@ -36,6 +52,8 @@ def answer_of(desk: Desk, draft: Draft, exact: Rational | str, text: str) -> Ans
     if isinstance(draft.ask.goal, Truth):
         assert isinstance(exact, str)  # a truth is "true" or "false"
         word = YES_OR_NO[exact]
+        if demand.form == "rubric":
+            return Answer("rubric", exact, word, word, (word, exact), demand, *_reasons(desk, draft))
         return Answer("truth", exact, word, word, (word, exact), demand, _side_by_side(desk, draft.ask.goal))
     if isinstance(exact, str) and isinstance(draft.ask.goal, QuotientRemainder):
         written = exact.upper()
@@ -96,6 +114,28 @@ def _side_by_side(desk: Desk, goal: Truth) -> str:
     return f"{fraction(left)} {'=' if left == right else '>' if left > right else '<'} {fraction(right)}"
 
 
+def _reasons(desk: Desk, draft: Draft) -> tuple[str, tuple[Reason, ...]]:
+    """Both sides of a claim over one bottom number, and what each is, as a full reason names them."""
+    goal = draft.ask.goal
+    assert isinstance(goal, Truth)
+    values = [value(expr, desk.totals) for expr in goal.exprs]
+    bottoms = [int(one.denominator) for one in values]
+    for expr in goal.exprs:
+        if isinstance(expr, Op) and expr.symbol == "/":
+            bottoms.append(int(value(expr.args[1], desk.totals)))  # 6/12 of the pins stays 6/12
+    bottom = lcm(*bottoms)
+    left, right = (fraction_over(one, bottom) if bottom > 1 else str(one) for one in values)
+    sign = "=" if values[0] == values[1] else ">" if values[0] > values[1] else "<"
+    facts = [Reason(one, _as_counted(desk, expr, one), named(expr, desk.scenario)) for expr, one in zip(goal.exprs, values, strict=True)]
+    return f"{left} {sign} {right}", tuple(facts)
+
+
+def _as_counted(desk: Desk, expr: Expr, number: Rational) -> str:
+    """A part over the set that it is counted from."""
+    whole = expr.args[1] if isinstance(expr, Op) and expr.symbol == "/" else None
+    return fraction(number) if whole is None else fraction_over(number, int(value(whole, desk.totals)))
+
+
 def _because(exact: Rational, text: str, demand: Demand) -> str:
     """The last thing a pupil does that no equality can say: writing a repeating decimal, or rounding."""
     if text.endswith("..."):
@@ -140,7 +180,7 @@ def slips_of(desk: Desk, draft: Draft, key: Answer, printed: Collection[str]) ->
         wrong = rule.wrong(*numbers)
         if wrong is None:
             continue
-        if isinstance(wrong, str) and key.kind == "truth":
+        if isinstance(wrong, str) and key.kind in ("truth", "rubric"):
             text = YES_OR_NO[wrong] if wrong != key.exact else None
         elif isinstance(wrong, str) and key.kind == "quotient_remainder":
             text = wrong.upper() if wrong != key.exact else None

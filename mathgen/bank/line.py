@@ -16,7 +16,7 @@ def as_line(problem: Problem) -> dict[str, Any]:
     """The problem as plain data, in the order of the contract's fields."""
     key = problem.answer
     number = key.kind == "number"
-    plain: Any = key.exact if key.kind in ("truth", "quotient_remainder") else key.shown
+    plain: Any = key.exact if key.kind in ("truth", "quotient_remainder", "rubric") else key.shown
     if key.kind == "list":
         plain = str(key.exact).split(", ")
     return {
@@ -37,6 +37,8 @@ def as_line(problem: Problem) -> dict[str, Any]:
             "accepted": list(key.accepted),
             "demands": str(key.demand),
             "exact": fraction(key.exact) if number else plain,
+            # Of a rubric the value is the verdict: what a reason for it names, and how they compare.
+            **({"facts": [{"value": one.shown, "quantity": one.quantity} for one in key.reasons]} if key.reasons else {}),
         },
         "steps": [step.text for step in problem.steps],
         "relation": problem.relation,

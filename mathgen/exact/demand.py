@@ -7,7 +7,7 @@ from typing import Literal, NamedTuple, get_args
 
 Form = Literal[
     "any", "fraction", "simplest", "mixed", "decimal", "percent", "ratio", "ratio:any", "whole", "name", "truth", "quotient_remainder",
-    "list", "expression",
+    "list", "expression", "rubric",
 ]  # fmt: skip
 _FORMS: dict[str, Form] = {form: form for form in get_args(Form)}
 _ROUNDED: tuple[Form, ...] = ("decimal", "percent")

@@ -112,6 +112,17 @@ def _judge_truth(expected: str, typed: str) -> tuple[Verdict, str]:
     return (RIGHT, "the same answer") if said == _TRUTH.get(_whole_name(expected)) else (WRONG, "the other answer")
 
 
+def _judge_rubric(expected: str, typed: str) -> tuple[Verdict, str]:
+    """A verdict with its reason: "No, because 7/12 is less than 2/3". The verdict is judged; what is said for it, a person has to read."""
+    verdict, _, reason = tidy(typed).partition(" ")
+    said, key = (_TRUTH.get(_whole_name(text.strip(",.;:!"))) for text in (verdict, expected))
+    if said is None:
+        return UNREADABLE, "neither yes nor no"
+    if said != key:
+        return WRONG, "the other verdict"
+    return FORM, "the right verdict; its reason is to be read" if reason.strip(" ,.;:") else "the right verdict, without a reason"
+
+
 _PAIR = re.compile(r"([0-9]+(?:/[0-9]+)?) *(?:[*x×+]|and|by|times) *([0-9]+(?:/[0-9]+)?)")
 _BETWEEN = re.compile(r"(?:[ ,;.()]|and )*")
 
@@ -305,6 +316,8 @@ def judge(expected: str, demand: str, typed: str, units: tuple[str, ...] = UNITS
         return _judge_list(expected, typed)
     if asked.form == "truth":
         return _judge_truth(expected, typed)
+    if asked.form == "rubric":
+        return _judge_rubric(expected, typed)
     key = _read(expected, units)
     try:
         read = _read(typed, units)

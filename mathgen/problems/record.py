@@ -41,20 +41,30 @@ class Slip(NamedTuple):
     line: str
 
 
+class Reason(NamedTuple):
+    """A number that the reason for a verdict has to name."""
+
+    value: Rational
+    shown: str  # "7/12"
+    quantity: str  # what it is a number of: "red pins knocked down out of red pins set up"
+
+
 class Answer(NamedTuple):
     """The key.
 
-    ``exact`` is the unrounded number (of a ratio its value), the name, "true" or "false", "7 r 1", or "1 * 12, 2 * 6, 3 * 4";
+    ``exact`` is the unrounded number (of a ratio its value), the name, "true" or "false" (of a rubric the verdict), "7 r 1", or
+    "1 * 12, 2 * 6, 3 * 4";
     ``shown`` is what a pupil should write.
     """
 
-    kind: Literal["number", "name", "ratio", "truth", "quotient_remainder", "list"]
+    kind: Literal["number", "name", "ratio", "truth", "quotient_remainder", "list", "rubric"]
     exact: Rational | str
     shown: str  # "3/12", "12", "62.5%", "Owls", "17:7"
     display: str  # with its unit: "9 pins"
     accepted: tuple[str, ...]  # other right ways to write it, ``shown`` first
     demand: Demand
     because: str = ""  # what shows a name or a repeating decimal to be right: "8/10 > 6/10", "2/3 = 0.666..."
+    reasons: tuple[Reason, ...] = ()  # of a rubric: what a full reason names, each of it proved
 
 
 class Problem(NamedTuple):

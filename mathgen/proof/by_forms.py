@@ -48,8 +48,10 @@ def check(answer: Answer, slips: tuple[Slip, ...]) -> None:
     Raises:
         FormFails: see above.
     """
-    if answer.kind == "truth":
+    if answer.kind in ("truth", "rubric"):
         _check_truth(answer, slips)
+        if answer.kind == "rubric":
+            _check_reasons(answer)
         return
     if answer.kind == "quotient_remainder":
         _check_remainder(answer, slips)
@@ -90,6 +92,15 @@ def _check_truth(answer: Answer, slips: tuple[Slip, ...]) -> None:
         true = not answer.because or _side_by_side(*answer.because.split(" "))
     if not true:
         raise FormFails(f"{answer.because} is not so")
+
+
+def _check_reasons(answer: Answer) -> None:
+    """Each number is written as what it is, and the comparison is one of these very numbers."""
+    left, _, right = answer.because.partition(" > ") if " > " in answer.because else answer.because.replace(" < ", " = ").partition(" = ")
+    if [_value(one.shown) for one in answer.reasons] != [one.value for one in answer.reasons]:
+        raise FormFails("a reason is shown as another number than it is")
+    if not right or [_value(left), _value(right)] != [one.value for one in answer.reasons]:
+        raise FormFails(f"{answer.because} does not compare the numbers of the reason")
 
 
 def _two_numbers(text: str) -> tuple[int, int]:

@@ -40,6 +40,8 @@ def verdict(problem: Problem, reader: Reader, shadows: tuple[tuple[TrialTable, S
         return f"reads as {reading.value}"
     if reading.demand != problem.ask.demand:
         return f"reads as asking for {reading.demand}"
+    if answer.kind == "rubric" and reading.sides_on(reader.table) != tuple(one.value for one in answer.reasons):
+        return "the words lead to other reasons"
     if not _same_count(problem.ask, reading, reader.table):
         return "another count is asked for"
     told = {_said(given.expr, given.number, reader.table) for given in problem.givens if given.where == "words"}

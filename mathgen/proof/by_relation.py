@@ -65,6 +65,8 @@ def verdict(problem: Problem, rows: RawRows) -> str:
         return str(err)
     if found != problem.answer.exact:
         return f"gives {found}"
+    if problem.answer.kind == "rubric" and sides(ask.goal, rows) != tuple(one.value for one in problem.answer.reasons):
+        return "the reasons are not what the rows say"
     if ask.equals is not None and found != rows.count(ask.equals):
         return f"gives {found}, where the table has {rows.count(ask.equals)}"
     if problem.relation != question_in_x(ask, rows.number):

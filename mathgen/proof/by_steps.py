@@ -290,6 +290,12 @@ def _check_statement(problem: Problem, goal: Truth, steps: tuple[str, ...], give
         if not results or _read(steps[-1]) not in ends:
             raise NotTrue("the steps do not say what is over")
         true = (over == 0) == (goal.test == "multiple")
+    reasons = [lowest(int(one.value.numerator), int(one.value.denominator)) for one in problem.answer.reasons]
+    if reasons != ([left, right] if problem.answer.kind == "rubric" else []):
+        raise NotTrue("the reasons are not what the steps lead to")
+    written_down = {*givens, *(step.rpartition(" = ")[2] for step in steps)}
+    if problem.answer.kind == "rubric" and not {*problem.answer.because.split(" ")[::2]} <= written_down:
+        raise NotTrue(f"{problem.answer.because} compares what was not worked out")
     if problem.answer.exact != ("true" if true else "false"):
         raise NotTrue(f"the steps show it to be {str(true).lower()}")
 

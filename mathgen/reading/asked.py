@@ -73,6 +73,7 @@ Kind = Literal[
     "expression",
     "signed",
     "common",
+    "claim",
 ]
 
 

@@ -18,6 +18,7 @@ from mathgen.reading.feet import foot_is, in_feet
 from mathgen.reading.fraction_questions import same_in_trials, share_fraction, shown_part, some_part
 from mathgen.reading.going_on import next_goal
 from mathgen.reading.graphs import graph_to_make, picture_stands_for
+from mathgen.reading.judging import claimed, explain
 from mathgen.reading.lengths import apart, apart_each, line_plot, made_equal, spaces
 from mathgen.reading.limits import loss_limit
 from mathgen.reading.listing import to_list
@@ -35,6 +36,7 @@ from mathgen.reading.meaning import (
     BoxPlot,
     Choices,
     Claim,
+    Claimed,
     Classes,
     Count,
     CountOn,
@@ -43,6 +45,7 @@ from mathgen.reading.meaning import (
     EachTrial,
     EqualFraction,
     EquationIs,
+    Explain,
     ExpressionsAre,
     FootIs,
     GoalMean,
@@ -539,6 +542,8 @@ _TAKE = {
     Repeated: repeated,
     ResultIs: result_is,
     ResultsAre: results_are,
+    Claimed: claimed,
+    Explain: explain,
 }
 
 

@@ -16,6 +16,7 @@ from mathgen.reading import (
     fraction_questions,
     going_on,
     graphs,
+    judging,
     lengths,
     limits,
     listing,
@@ -84,6 +85,7 @@ from mathgen.reading.wanted import (
     IsStatistical,
     IsTotal,
     IsTrue,
+    JudgeClaim,
     LeastBoth,
     LevelWith,
     LikelierThan,
@@ -280,4 +282,5 @@ _ASKED = {
     AsFraction: fraction_questions.as_fraction,
     GreatestBoxes: common_factors.greatest_boxes,
     LeastBoth: common_factors.least_both,
+    JudgeClaim: judging.judge_claim,
 }

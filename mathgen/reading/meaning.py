@@ -432,6 +432,54 @@ class Against(NamedTuple):
     second: Np
 
 
+class GreaterFraction(NamedTuple):
+    """ "(that) a greater fraction of the red pins than of the blue pins was knocked down" """
+
+    first: Labels
+    second: Labels
+    measure: Measure
+
+
+class AgainstPart(NamedTuple):
+    """ "(that) more than 1/2 of the 12 pins were knocked down" """
+
+    sign: Literal[">", "<"]
+    part: Number
+    colors: Labels
+    whole: Number | None
+    measure: Measure
+
+
+class TimesAsMany(NamedTuple):
+    """ "(that) 3 times as many red pins as blue pins were knocked down" """
+
+    times: Number
+    first: Labels
+    second: Labels
+    measure: Measure
+
+
+class MoreThanBoth(NamedTuple):
+    """ "(that) more gold pins were knocked down than red and blue pins together" """
+
+    first: Labels
+    measure: Measure
+    others: Labels
+
+
+Statement = GreaterFraction | AgainstPart | TimesAsMany | MoreThanBoth
+
+
+class Claimed(NamedTuple):
+    """ "Someone says that more than 1/2 of the 12 pins were knocked down." """
+
+    statement: Statement
+
+
+class Explain(NamedTuple):
+    """ "Tell why." """
+
+
 class Rounding(NamedTuple):
     """ "Round the answer to the nearest tenth of a percent." """
 
@@ -797,6 +845,6 @@ Claim = (
     | LetterCount | SumTimes | ExpressionsAre | NextLetter
     | About
     | SamePoints | SameRacks | OneSet | Classes | LetterEquation | LetterFor | TheExpression | InBoxes
-    | InEqualRows | SplitInto
+    | InEqualRows | SplitInto | Claimed | Explain
     | ScaledCount | InRows | RowHolds | NumberLine | AsFraction | CountOn
 )  # fmt: skip

@@ -19,7 +19,7 @@ from mathgen.reading.evaluate import Cell, Counts, answer, evaluate, lengths, qu
 from mathgen.reading.goals import asked
 from mathgen.reading.grammar import GRAMMAR, parse
 from mathgen.reading.lexicon import lexicon
-from mathgen.reading.meaning import Look, Rounding
+from mathgen.reading.meaning import Explain, Look, Rounding
 from mathgen.reading.mentions import DIMENSIONS, Mentions
 from mathgen.reading.tokens import NotRead, Tokenizer
 from mathgen.reading.told import Fact, Told
@@ -83,7 +83,7 @@ class Reader:
         """The one way to understand a problem.
 
         Args:
-            text: sentences, the question last, and after it only how to round.
+            text: sentences, the question last, and after it only how to round, or that a reason is to be told.
             assume: whether a gap that nothing in the text fills may be read as all groups or all trials; what was assumed is said.
         Raises:
             NotRead: there is none, or more than one; the message says why.
@@ -127,8 +127,8 @@ class Reader:
         if len(questions) != 1:
             raise NotRead("there is no question" if not questions else "there are two questions")
         after = meanings[meanings.index(questions[0]) + 1 :]
-        # How to round is told after the question.
-        if not all(meaning.claims and all(isinstance(claim, Rounding) for claim in meaning.claims) for meaning in after):
+        # How to round, or that a reason is to be told, is said after the question.
+        if not all(meaning.claims and all(isinstance(claim, Rounding | Explain) for claim in meaning.claims) for meaning in after):
             raise NotRead("the question does not come last")
         told = Told(self._counts, Mentions(self.table))
         take_in((meaning.claims for meaning in meanings), told)
@@ -155,7 +155,7 @@ class Reader:
     def _demand(self, one: Asked, rounding: Demand | None, form: Demand | None) -> Demand:
         demand = one.demand
         if form is not None:
-            fixed = ("name", "expression", "truth", "quotient_remainder", "list")
+            fixed = ("name", "expression", "truth", "quotient_remainder", "list", "rubric")
             if demand.form in fixed or (demand.form == "whole" and form.form != "whole"):
                 raise NotRead("the answer cannot have that form")
             demand = form

@@ -153,11 +153,13 @@ def in_words(reading: Reading, table: TrialTable, scenario: Scenario) -> str:
             sentence = f"Say whether {number[0]} is {'greater' if asked.goal.test == '>' else 'less'} than {number[1]}."
         case "expression":
             sentence = f"Say whether the expression gives the points for {'; '.join(number)}."
+        case "claim":
+            sentence = f"Judge a claim and tell why, by {' and '.join(number)}."
         case "pairs listed":
             assert isinstance(asked.goal, Listing)
             wanted = "Find its factor pairs" if asked.goal.symbol == "*" else "Find the ways to split the fraction in two"
             sentence = f"Look at {'; '.join(number)}. {wanted}."
-    plain = ("whole", "any", "name", "expression", "truth", "quotient_remainder", "list")
+    plain = ("whole", "any", "name", "expression", "truth", "quotient_remainder", "list", "rubric")
     form = "" if reading.demand.form in plain else form_in_words(reading.demand)
     return f"{sentence} Give the answer {form}." if form else sentence
 

@@ -17,6 +17,7 @@ from mathgen.reading.meaning import (
     BoxesAlike,
     BoxPlot,
     Bracket,
+    Claimed,
     Classes,
     CountOn,
     Digits,
@@ -182,6 +183,8 @@ class Told:
     number_line: NumberLine | None = None
     as_fraction: AsFraction | None = None
     row: RowHolds | None = None
+    claimed: Claimed | None = None
+    explain: bool = False  # whether a reason is asked for
     to_list: InEqualRows | SplitInto | None = None
     lengths: list[Measured] = field(default_factory=list)  # spaces between pins that are told
     axes: Axes | None = None

@@ -6,7 +6,7 @@ from typing import Literal, NamedTuple
 
 from mathgen.asks.expression import StatName, Want
 from mathgen.exact.demand import Demand
-from mathgen.reading.meaning import Bracket, Claim, Labels, LetterEquation, Np, Terms, TheExpression
+from mathgen.reading.meaning import Bracket, Claim, Labels, LetterEquation, Np, Statement, Terms, TheExpression
 from mathgen.reading.tokens import Number
 from mathgen.trials.scope import Label, Measure
 
@@ -183,6 +183,12 @@ class Splits(NamedTuple):
 
     part: Number
     bottom: Number
+
+
+class JudgeClaim(NamedTuple):
+    """ "Is this claim true?"; "Is it true that more than 1/2 of the 12 pins were knocked down?", where the question itself says it."""
+
+    statement: Statement | None = None
 
 
 class AllPairs(NamedTuple):
@@ -812,6 +818,7 @@ Question = (
     | TopOfSets
     | RightExpression
     | AllPairs
+    | JudgeClaim
     | FactorPairs
     | Splits
     | Paired

@@ -1,4 +1,7 @@
-"""What a pupil writes an answer on: a line with its unit, an empty fraction or list, two lines of a ratio or of a remainder, yes and no."""
+"""What a pupil writes an answer on: a line with its unit, an empty fraction or list, the two numbers of a ratio or a remainder, yes and no.
+
+Beside yes and no there may be room for a reason.
+"""
 
 from __future__ import annotations
 
@@ -21,7 +24,7 @@ def unit_of(answer: Answer, words: dict[str, Any]) -> str:
 
 def answer_line(answer: Answer, words: dict[str, Any]) -> dict[str, Any]:
     """The kind of answer place and its unit."""
-    if answer.kind in ("truth", "quotient_remainder", "list"):
+    if answer.kind in ("truth", "quotient_remainder", "list", "rubric"):
         return {"kind": answer.kind, "unit": ""}
     if answer.kind == "name":
         return {"kind": "name", "unit": ""}

@@ -97,7 +97,9 @@ def _lettered(problem: Problem, options: tuple[Option, ...]) -> list[tuple[str, 
 def _other_forms(problem: Problem) -> list[str]:
     """The other ways to write the answer. Yes, 7 r 1 and a list need none; a name is its own."""
     answer = problem.answer
-    return [] if answer.kind in ("truth", "quotient_remainder", "list") else [form for form in answer.accepted if form != answer.shown]
+    if answer.kind in ("truth", "quotient_remainder", "list", "rubric"):
+        return []
+    return [form for form in answer.accepted if form != answer.shown]
 
 
 def _taught(form: str, grade: int) -> bool:
@@ -146,6 +148,9 @@ def reason(problem: Problem) -> str:
 def _demand_line(problem: Problem) -> str:
     """What counts as right where the list of forms cannot show it all."""
     demand = problem.answer.demand
+    if problem.answer.kind == "rubric":
+        facts = " and ".join(f"{one.shown} ({one.quantity})" for one in problem.answer.reasons)
+        return f"A full answer says {problem.answer.shown}, names {facts}, and says how they compare."
     if problem.answer.kind == "ratio":
         return "Any equal ratio in this order is right."
     if demand.form == "any" and "/" in problem.answer.shown:

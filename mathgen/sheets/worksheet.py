@@ -54,7 +54,7 @@ def show_how(forms: tuple[ChosenForm, ...]) -> int | None:
     problems = forms[0].problems if forms else ()
     if not problems:
         return None
-    choices = [index for index, problem in enumerate(problems) if index and problem.answer.kind in ("name", "truth")]
+    choices = [index for index, problem in enumerate(problems) if index and problem.answer.kind in ("name", "truth", "rubric")]
     return choices[0] if choices else len(problems) // 2
 
 

@@ -320,6 +320,10 @@ const judge = (() => {
     const said = wholeName(typed);
     return !Object.hasOwn(TRUTH, said) ? UNREADABLE : TRUTH[said] === TRUTH[wholeName(expected)] ? RIGHT : WRONG;
   };
+  const judgeRubric = (expected, typed) => {
+    const said = tidy(typed).split(" ")[0].toLowerCase(), [name, key] = [said, expected].map(text => wholeName(stripOf(text, ",.;:!")));
+    return !Object.hasOwn(TRUTH, name) ? UNREADABLE : TRUTH[name] === TRUTH[key] ? FORM : WRONG;
+  };
   const REMAINDER = /^(\d+)(?:\s*[a-z]+)*\s*(?:,|\br|[a-z]|\s)\s*(?:[a-z]+\s*)*(\d+)(?:\s*[a-z]+)*$/iu;
   const judgeRemainder = (expected, typed) => {
     const [key, said] = [expected, typed].map(text => REMAINDER.exec(stripOf(tidy(text), " .!")));
@@ -411,6 +415,7 @@ const judge = (() => {
     if (demand === "quotient_remainder") return judgeRemainder(expected, typed);
     if (demand === "list") return judgeList(expected, typed);
     if (demand === "truth") return judgeTruth(expected, typed);
+    if (demand === "rubric") return judgeRubric(expected, typed);
     const asked = DEMAND.exec(demand);
     const form = asked ? asked[1] : demand;
     const places = !asked ? null : form === "whole" ? 1 - asked[2].length : Number(asked[2]);

@@ -9,7 +9,7 @@ from typing import Any
 
 from sympy import Rational
 
-from tests.audit import choices, listings, published, remainders, truths
+from tests.audit import choices, listings, published, remainders, truths, verdicts
 from tests.audit.asked import asked_blank, asked_ratio, asked_shares, asked_statistic, asked_totals, listed, two_lists
 from tests.audit.givens import ways
 from tests.audit.graphs import asked_of_graph, asked_of_plot
@@ -54,6 +54,9 @@ def faults(line: dict[str, Any], texts: Texts) -> Iterator[str]:
         yield from _slips(line, {*line["answer"]["accepted"]})
     elif kind == "truth":
         yield from truths.faults(line, texts)
+        yield from _slips(line, {line["answer"]["display"], line["answer"]["exact"]})
+    elif kind == "rubric":
+        yield from verdicts.faults(line, texts)
         yield from _slips(line, {line["answer"]["display"], line["answer"]["exact"]})
     elif kind == "name":
         yield from choices.faults(line, texts)

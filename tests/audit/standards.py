@@ -56,6 +56,8 @@ def _whole(line: Problem) -> bool:
 
 
 def _add_or_subtract(line: Problem) -> bool:
+    if line["answer"]["kind"] == "rubric":  # whole numbers are added and held against each other
+        return _signs(line) == {"+"} and "/" not in line["relation"]
     return bool(_signs(line)) and _signs(line) <= {"+", "-"} and _whole(line)
 
 
@@ -129,7 +131,10 @@ def _part_of(line: Problem, percent: bool) -> bool:
 
 
 def _compares(line: Problem) -> bool:
-    return bool(line["answer"]["kind"] == "name") and str(line["relation"]).startswith(("x = Max", "x = Min"))
+    relation = str(line["relation"])
+    if line["answer"]["kind"] == "rubric":  # two fractions held against each other
+        return len(re.findall(r"\d/\d", relation)) == 2
+    return bool(line["answer"]["kind"] == "name") and relation.startswith(("x = Max", "x = Min"))
 
 
 def _holds_sides(line: Problem) -> bool:
@@ -515,7 +520,7 @@ SHOWS: dict[str, Callable[[Problem], bool]] = {
     "5.OA.A.2": lambda p: p["answer"]["kind"] == "truth" and _says(r"\+ \d+\) × \d|\d × \d+ \+|\d \+ \d+ × \d")(p),
     "4.OA.A.2": _says("times as many"),
     "4.OA.A.3": lambda p: _whole(p) and steps_taken(_lines(p)) >= 2,
-    "4.NF.A.2": lambda p: _compares(p) and _says("fraction")(p),
+    "4.NF.A.2": lambda p: _compares(p) and (_says("fraction")(p) or _says(r"\b(more|less) than \d/\d of the\b")(p)),
     "5.G.A.2": lambda p: _whole(p) and _signs(p) == {"-"} and len(re.findall(r"\(\d+, \d+\)", p["text"])) == 2,
     "8.SP.A.2": lambda p: _says(r"\bscatter plot\b.*\bthan the line predicts\?")(p) and {"*", "-"} <= _signs(p),
     "8.SP.A.3": lambda p: _says(r"\bscatter plot\b.*\bthe line predict\b.*\?")(p) and "*" in _signs(p),

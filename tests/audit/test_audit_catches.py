@@ -93,7 +93,7 @@ FAULTS: dict[str, tuple[str, Any, str]] = {
     "a slip that is no count": ("STANDING", _set("slips", 0, "value", "9/2"), "is no count"),
     "simplest form": ("REST", _set("answer", "demands", "simplest"), "no standard demands"),
     "an unknown demand": ("STANDING", _set("answer", "demands", "roman"), "an unknown demand"),
-    "an unknown kind": ("STANDING", _set("answer", "kind", "rubric"), "knows no answers of the kind rubric"),
+    "an unknown kind": ("STANDING", _set("answer", "kind", "riddle"), "knows no answers of the kind riddle"),
     "not proved": ("STANDING", _set("proof", {"steps": "3 and 4"}), "not proved"),
     "the words ask for another total": ("READ", _say("How many red", "How many gold"), "the words ask for [6]"),
     "the words ask for the other share": ("REST", _say("left standing", "knocked down"), "the words ask for 3/4"),

@@ -11,7 +11,7 @@ from tests.audit.published import CAPS, NEVER
 from tests.audit.results import Label, Results, Words
 
 _WORD = re.compile(r"\$?\d[\d,]*(?:\.\d+)?(?:/\d+)?(?:%|[a-z](?![a-z]))?|[^\W\d_]+(?:['’][^\W\d_]+)*", re.UNICODE)
-_SENTENCE_END = re.compile(r"(?<=[.?!])\s+(?!Round to the )(?=[\"“]?[A-Z\d])")
+_SENTENCE_END = re.compile(r"(?<=[.?!])\s+(?!Round to the |Tell why)(?=[\"“]?[A-Z\d])")
 _PRONOUNS = re.compile(r"\b(it|they|them|their|theirs|he|she|him|her|his|hers)\b", re.IGNORECASE)
 _WHOLE_WANTED = re.compile(
     r"\b(what|which|greater|smaller) (fraction|percent|part|ratio|decimal)|what part|as a (decimal|percent|fraction)", re.IGNORECASE
@@ -35,7 +35,7 @@ class Occurrence(NamedTuple):
 
 
 def sentences(text: str) -> list[str]:
-    """Split at . ? ! before a capital or a digit; how to round stays with the question that it follows."""
+    """Split at . ? ! before a capital or a digit; how to round, or to tell why, stays with the question that it follows."""
     return _SENTENCE_END.split(text.strip())
 
 
@@ -152,7 +152,7 @@ def faults(text: str, grade: int, texts: Texts) -> Iterator[str]:
         yield f"a sentence of {max(counted)} words, at most {cap_longest}"
     if counted[-1] > cap_question:
         yield f"a question of {counted[-1]} words, at most {cap_question}"
-    if not re.search(r"\?( Round to the nearest [a-z ]+\.)?$", text):
+    if not re.search(r"\?( Round to the nearest [a-z ]+\.| Tell why\.)?$", text):
         yield "does not end in a question mark"
     if text.count("?") != 1:
         yield f"{text.count('?')} question marks"

@@ -271,6 +271,40 @@ def yes_displayed_for_no(problem: Problem) -> Problem | None:
     return problem._replace(answer=problem.answer._replace(display=word))
 
 
+def other_verdict(problem: Problem) -> Problem | None:
+    """The other verdict on a claim, in every form, as if the key had been made so."""
+    if problem.answer.kind != "rubric":
+        return None
+    word, exact = ("No", "false") if problem.answer.exact == "true" else ("Yes", "true")
+    return problem._replace(answer=problem.answer._replace(exact=exact, shown=word, display=word, accepted=(word, exact)), slips=())
+
+
+def other_reason(problem: Problem) -> Problem | None:
+    """A number of the reason that is not so, in every form."""
+    if problem.answer.kind != "rubric":
+        return None
+    first, second = problem.answer.reasons
+    more = first._replace(value=first.value + 1, shown=str(first.value + 1))
+    sign = ">" if more.value > second.value else "<" if more.value < second.value else "="
+    return problem._replace(answer=problem.answer._replace(reasons=(more, second), because=f"{more.shown} {sign} {second.shown}"))
+
+
+def reason_shown_wrong(problem: Problem) -> Problem | None:
+    if problem.answer.kind != "rubric":
+        return None
+    first, second = problem.answer.reasons
+    return problem._replace(answer=problem.answer._replace(reasons=(first._replace(shown="1/97"), second)))
+
+
+def reason_turned_round(problem: Problem) -> Problem | None:
+    """Both numbers of the reason, each called the other."""
+    if problem.answer.kind != "rubric" or len({one.value for one in problem.answer.reasons}) < 2:
+        return None
+    left, sign, right = problem.answer.because.split(" ")
+    turned = f"{right} {sign.translate(str.maketrans('<>', '><'))} {left}"
+    return problem._replace(answer=problem.answer._replace(reasons=problem.answer.reasons[::-1], because=turned))
+
+
 def odd_called_even(problem: Problem) -> Problem | None:
     because = problem.answer.because
     if not because.endswith(("odd", "even")):
@@ -312,6 +346,10 @@ PLANTED = [
     no_for_yes,
     yes_displayed_for_no,
     odd_called_even,
+    other_verdict,
+    other_reason,
+    reason_shown_wrong,
+    reason_turned_round,
     one_more_over,
     too_much_over,
     remainder_displayed_wrong,

@@ -1,0 +1,54 @@
+"""Slips, section V: judging a claim by less than it takes. Not in the research catalogue; common practice, no source."""
+
+from __future__ import annotations
+
+from mathgen.models.slips.rule import Wrong, slip
+
+
+def _verdict(says_so: int) -> Wrong:
+    return "true" if says_so else "false"
+
+
+@slip("V01", "More {items} {down} is not enough. How many were {set_up}?")
+def by_counts(says_so: int) -> Wrong:
+    return _verdict(says_so)
+
+
+@slip("V02", "Fewer {items} {standing} is not enough. How many were {set_up}?")
+def by_gaps(says_so: int) -> Wrong:
+    return _verdict(says_so)
+
+
+@slip("V03", "A bigger top number is not enough. Are the parts the same size?")
+def by_top_numbers(says_so: int) -> Wrong:
+    return _verdict(says_so)
+
+
+@slip("V04", "A bigger bottom number means smaller parts, not a greater fraction.")
+def by_bottom_numbers(says_so: int) -> Wrong:
+    return _verdict(says_so)
+
+
+@slip("V05", "Read again which {items} are meant: those {down}.")
+def by_what_is_left(says_so: int) -> Wrong:
+    return _verdict(says_so)
+
+
+@slip("V06", "Times as many means to multiply, not to add.")
+def adds_the_times(says_so: int) -> Wrong:
+    return _verdict(says_so)
+
+
+@slip("V07", "More is not enough. Multiply to see how many that would be.")
+def more_will_do(says_so: int) -> Wrong:
+    return _verdict(says_so)
+
+
+@slip("V08", "More than each one is not enough. Add the two numbers first.")
+def beats_each(says_so: int) -> Wrong:
+    return _verdict(says_so)
+
+
+@slip("V09", "As many is not more.")
+def equal_is_more(says_so: int) -> Wrong:
+    return _verdict(says_so)

@@ -1,0 +1,70 @@
+"""Claims that are to be judged with a reason: the verdict and each number of the reason, from the words and the raw rows."""
+
+from __future__ import annotations
+
+import re
+from collections.abc import Iterator
+from typing import Any
+
+from sympy import Rational
+
+from tests.audit.printed import value
+from tests.audit.results import Reach
+from tests.audit.wording import Texts
+from tests.audit.working import solutions
+
+Sides = tuple[Rational, str, Rational]
+
+
+def faults(line: dict[str, Any], texts: Texts) -> Iterator[str]:
+    """All that is wrong with a verdict and its reason, but for its slips."""
+    answer, text = line["answer"], line["text"]
+    if answer["display"] != {"true": "Yes", "false": "No"}.get(answer["value"]) or answer["exact"] != answer["value"]:
+        yield f"{answer['display']} is displayed for {answer['value']}"
+    if answer["demands"] != "rubric" or set(answer["accepted"]) != {answer["display"], answer["value"]}:
+        yield f"a claim that demands {answer['demands']}, accepted {answer['accepted']}"
+    if not text.endswith("? Tell why."):
+        yield "no reason is asked for"
+    found = _sides(text, texts)
+    if found is None:
+        yield "the audit does not know what is claimed"
+        return
+    left, sign, right = found
+    if (answer["value"] == "true") != {">": left > right, "<": left < right, "=": left == right}[sign]:
+        yield f"the rows say {left} and {right}, the verdict is {answer['value']}"
+    if [value(fact["value"]) for fact in answer["facts"]] != [left, right]:
+        yield f"the rows say {left} and {right}, the reason names {answer['facts']}"
+    if solutions(line["relation"]) != (left - right,):
+        yield f"{line['relation']} is not how far {left} is from {right}"
+
+
+def _sides(text: str, texts: Texts) -> Sides | None:
+    """What a claim holds against each other; None where the words claim nothing that is known here."""
+    said = re.search(r"\b(?:Someone (?:says|writes|thinks)|One claim is) that (.+?)[.?](?: |$)", texts.masked(text))
+    if said is None:
+        return None
+    claim, items = said[1], texts.words.items
+    done = re.escape(dict(texts.words.after)["down"].removeprefix("that "))
+    named = texts.named(text)
+
+    def total(measure: str, kind: str) -> int:
+        return texts.results.total(measure, Reach(named.groups or None, named.trials or None, texts.named(kind).colors or None))
+
+    two = re.fullmatch(rf"a greater fraction of (.+) than of (.+) (?:was )?{done}", claim)
+    two = two or re.fullmatch(rf"the fraction (?:that )?{done} was greater for (.+) than for (.+)", claim)
+    if two:
+        one, other = (Rational(total("down", kind), total("set_up", kind)) for kind in two.groups())
+        return one, ">", other
+    part = re.fullmatch(rf"(more|less) than (\d+/\d+) of the (\d+ )?(.*{items}) (?:were )?{done}", claim)
+    if part:
+        down, whole = total("down", part[4]), total("set_up", part[4])
+        if part[3] and int(part[3]) != whole:
+            return None
+        return Rational(down, whole), ">" if part[1] == "more" else "<", value(part[2])
+    times = re.fullmatch(rf"(\d+) times as many (.+ {items}) as (.+ {items}) (?:were )?{done}", claim)
+    if times:
+        return Rational(total("down", times[2])), "=", Rational(int(times[1]) * total("down", times[3]))
+    both = re.fullmatch(rf"more (.+ {items}) (?:were )?{done} than (.+ {items}) together", claim)
+    if both:
+        return Rational(total("down", both[1])), ">", Rational(total("down", both[2]))
+    return None

@@ -1,0 +1,78 @@
+"""Claims to judge with a reason, on small tables; every verdict, step, reason and slip worked by hand."""
+
+from __future__ import annotations
+
+import pytest
+
+from mathgen.asks.expression import Ask, Op, Stated, Truth
+from mathgen.bank.line import as_line
+from mathgen.exact.demand import Demand
+from mathgen.proof.record import proved
+from mathgen.trials.table import TrialTable
+from tests.models.asked import every_problem, problem, quantity, worked
+from tests.tables import TWO_GROUPS, table
+
+RUBRIC = Demand("rubric")
+MANY = table({"red": 20, "blue": 20, "gold": 40}, {("Owls", 1): (12, 11, 23), ("Herons", 1): (9, 14, 25)})
+GOLD = quantity("down", "Owls", (1,), "gold")
+
+
+def rate(group: str | None, trial: int, *colors: str) -> Op:
+    return Op("/", (quantity("down", group, (trial,), *colors), quantity("set_up", group, (trial,), *colors)))
+
+
+ROWS = {
+    # model: table, grade, claim, verdict, relation, steps, slips, what a reason names
+    "greater_fraction_claimed": (
+        TWO_GROUPS, 6, Truth(rate(None, 2, "gold"), ">", rate(None, 2, "blue")),
+        "No", "x = 7/10 - 5/6", ("7 / 10 = 7/10", "5 / 6 = 5/6", "7/10 = 21/30", "5/6 = 25/30"),
+        {"V01": "Yes"}, ("7/10", "5/6"), "21/30 < 25/30",
+    ),
+    "part_claimed": (
+        TWO_GROUPS, 4, Truth(rate("Owls", 2), ">", Stated(2, "claimed part", 3)),
+        "No", "x = 6/12 - (2/3)", ("6 / 12 = 6/12", "2/3 = 8/12"), {"V03": "Yes"}, ("6/12", "2/3"), "6/12 < 8/12",
+    ),
+    "times_claimed": (
+        TWO_GROUPS, 4,
+        Truth(quantity("down", "Herons", None, "red"), "=", Op("*", (Stated(2, "times"), quantity("down", "Herons", None, "blue")))),
+        "Yes", "x = 6 - 2*3", ("2 * 3 = 6",), {"V06": "No"}, ("6", "6"), "6 = 6",
+    ),
+    "together_claimed": (
+        MANY, 3,
+        Truth(GOLD, ">", Op("+", (quantity("down", "Owls", (1,), "red"), quantity("down", "Owls", (1,), "blue")))),
+        "No", "x = 23 - (12 + 11)", ("12 + 11 = 23",), {"V08": "Yes"}, ("23", "23"), "23 = 23",
+    ),
+}  # fmt: skip
+
+
+@pytest.mark.parametrize("model", ROWS)
+def test_a_row_worked_by_hand(model: str) -> None:
+    results, grade, claim, *expected, reasons, compared = ROWS[model]
+    one = problem(model, results, grade, Ask(claim, (), RUBRIC))
+    assert worked(one) == tuple(expected)
+    assert tuple(reason.shown for reason in one.answer.reasons) == reasons
+    assert one.answer.because == compared
+    assert proved(one)
+
+
+def test_a_bank_line_holds_the_verdict_and_what_a_reason_names() -> None:
+    results, grade, claim, *_ = ROWS["part_claimed"]
+    answer = as_line(problem("part_claimed", results, grade, Ask(claim, (), RUBRIC)))["answer"]
+    assert (answer["kind"], answer["value"], answer["display"]) == ("rubric", "false", "No")
+    assert answer["facts"] == [
+        {"value": "6/12", "quantity": "pins knocked down out of pins set up"},
+        {"value": "2/3", "quantity": "claimed part"},
+    ]
+
+
+@pytest.mark.parametrize(("results", "activity"), [(TWO_GROUPS, "ramp"), (TWO_GROUPS, "seeds"), (MANY, "ramp")])
+def test_yes_and_no_come_up_both_and_each_has_a_likely_mistake(results: TrialTable, activity: str) -> None:
+    found = [one for model, (_, grade, *_) in ROWS.items() for one in every_problem(model, results, grade, activity, draws=3)]
+    assert {one.answer.exact for one in found} == {"true", "false"}
+    assert [one.text for one in found if not proved(one) or not one.text.endswith("? Tell why.")] == []
+    assert len([one for one in found if one.slips]) * 10 >= 9 * len(found)
+
+
+def test_counts_alone_never_lead_to_the_right_verdict_on_fractions() -> None:
+    for one in every_problem("greater_fraction_claimed", TWO_GROUPS, 6):
+        assert "V01" in {slip.id for slip in one.slips}
