@@ -123,5 +123,7 @@ def named(expr: Expr, scenario: Scenario) -> str:
     if isinstance(expr, Op) and expr.symbol == "-":
         return " against ".join(named(arg, scenario) for arg in expr.args)
     if isinstance(expr, Op) and expr.symbol in ("+", "*"):
-        return (" and " if expr.symbol == "+" else " times ").join(named(arg, scenario) for arg in expr.args)
+        if expr.symbol == "+":
+            return " and ".join(named(arg, scenario) for arg in expr.args)
+        return " times ".join(str(arg.number) if isinstance(arg, Stated) else named(arg, scenario) for arg in expr.args)
     raise TypeError(f"no words for {expr}")

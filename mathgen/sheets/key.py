@@ -142,15 +142,15 @@ def reason(problem: Problem) -> str:
     """What shows the answer to be right, where the steps do not; "" where they do."""
     if _of_variability(problem):
         return "the answers vary" if problem.answer.exact == "true" else "there is only one answer"
+    if problem.answer.reasons:
+        facts = " and ".join(f"{one.shown} ({one.quantity})" for one in problem.answer.reasons)
+        return f"{problem.answer.because}. A full reason names {facts}, and says how they compare."
     return problem.answer.because
 
 
 def _demand_line(problem: Problem) -> str:
     """What counts as right where the list of forms cannot show it all."""
     demand = problem.answer.demand
-    if problem.answer.kind == "rubric":
-        facts = " and ".join(f"{one.shown} ({one.quantity})" for one in problem.answer.reasons)
-        return f"A full answer says {problem.answer.shown}, names {facts}, and says how they compare."
     if problem.answer.kind == "ratio":
         return "Any equal ratio in this order is right."
     if demand.form == "any" and "/" in problem.answer.shown:
