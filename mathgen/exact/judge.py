@@ -21,7 +21,7 @@ WRONG: Verdict = "wrong"
 UNREADABLE: Verdict = "unreadable"
 
 # The closed list: singular nouns that an answer may carry when the key's own answer names no unit.
-UNITS = ("pin", "trial", "group", "time", "point", "number", "dot", "cross", "crosses", "space", "picture")
+UNITS = ("pin", "trial", "group", "time", "point", "number", "dot", "cross", "crosses", "space", "picture", "part")
 # Units that count only where the key's own answer names them.
 _NAMED_ONLY = {"inches": "inch", "inch": "inch", "in": "inch", "in.": "inch", '"': "inch"}
 _COLORS = "red|blue|gold|green|yellow|orange|purple|violet|black|white|pink|brown|tan|teal|silver|gray|grey"

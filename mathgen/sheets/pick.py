@@ -25,7 +25,7 @@ from mathgen.trials.totals import Totals
 _SAID = (("__", "blank"), (" × ", " times "), (" ÷ ", " divided by "), (" − ", " minus "), (" + ", " plus "), (" = ", " equals "))
 _WHERE = {"table": "in the table", "graph": "in the graph"}
 # Units that an answer may carry in every activity, beside its own things and trials.
-_UNITS = ("group", "time", "point", "number", "dot", "cross", "crosses", "space", "picture")
+_UNITS = ("group", "time", "point", "number", "dot", "cross", "crosses", "space", "picture", "part")
 
 
 def pick_data(deck: ChosenDeck, table: TrialTable, words: dict[str, Any]) -> dict[str, Any]:

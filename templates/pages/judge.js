@@ -269,7 +269,7 @@ const judge = (() => {
 
   // A number and its unit
 
-  const UNITS = ["pin", "trial", "group", "time", "point", "number", "dot", "cross", "crosses", "space", "picture"];
+  const UNITS = ["pin", "trial", "group", "time", "point", "number", "dot", "cross", "crosses", "space", "picture", "part"];
   const NAMED_ONLY = { inches: "inch", inch: "inch", in: "inch", "in.": "inch", '"': "inch" };
   const COLORS = "red|blue|gold|green|yellow|orange|purple|violet|black|white|pink|brown|tan|teal|silver|gray|grey";
   const FATE = "knocked down|left standing|set up|standing|down|as many|in all|in total|altogether";
