@@ -72,7 +72,6 @@ class CellReader:
             self._known[quantity] = tuple(_count(row, quantity.measure) for row in spots if row is not None)
         return self._known[quantity]
 
-
     def length(self, measured: Measured) -> Number:
         """The length that stands in the rows of one trial of a group, as a mixed number."""
         found = {row.gap_inches for (group, trial, _), row in self._cells.items() if (group, trial) == (measured.group, measured.trial)}
@@ -480,7 +479,10 @@ def school_steps(ask: Ask, reader: CellReader, printed: dict[Expr, str]) -> tupl
             _same_bottoms(working, [left, right])
     elif isinstance(ask.goal, QuotientRemainder):
         amount, size = (working.number(expr) for expr in ask.goal.exprs)
-        working.groups(amount.top, size.top, ask.goal.want)
+        if ask.goal.size == PAIR:
+            working.pairs(amount.top)
+        else:
+            working.groups(amount.top, size.top, ask.goal.want)
     elif isinstance(ask.goal, Listing):
         amount, *rest = (working.number(expr) for expr in ask.goal.exprs)
         if rest:

@@ -82,7 +82,9 @@ def _signs(listed: str) -> str:
 
 
 def _unit(unit: str, number: Rational) -> str:
-    """More than one of a unit; up to 1 inch it is "inch"."""
+    """More than one of a unit; up to 1 inch it is "inch", and one cross is no crosses."""
+    if unit == "crosses" and number == 1:
+        return "cross"
     return "inch" if unit == "inches" and number <= 1 else unit
 
 

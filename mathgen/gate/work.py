@@ -36,11 +36,22 @@ def work(signature: Signature) -> Work:
     givens = tuple(number for number in map(printed_number, signature.givens) if number is not None)
     steps = tuple(map(printed_step, signature.steps))
     answer = printed_number(signature.answer)
-    exact = steps[-1].end if steps else answer
+    exact = _end(steps, answer)
     numbers = [*givens, *(number for step in steps for number in step.numbers)]
     if answer is not None:
         numbers.append(answer)
     return Work(givens, steps, answer, exact, operations(steps), tuple(numbers))
+
+
+def _end(steps: tuple[PrintedStep, ...], answer: Printed | None) -> Printed | None:
+    """What the steps come to: the end of the last; of a double, 7 + 7 = 14, the number that is doubled, where that is asked for."""
+    if not steps:
+        return answer
+    last = steps[-1]
+    doubles = len(last.operations) == 1 and last.operations[0].symbol == "+"
+    if answer is not None and doubles and same(last.operations[0].left, answer) and same(last.operations[0].right, answer):
+        return answer
+    return last.end
 
 
 def largest_of(read: Work) -> int:

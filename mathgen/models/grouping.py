@@ -136,6 +136,26 @@ def boxes_for_pins(view: TableView) -> AskSpace:
     return AskSpace((_at_once(view), view.colors_or_all, _SIZES, _WANTS), build)
 
 
+@problem_model(skill="odd and even")
+def number_of_pairs(view: TableView) -> AskSpace:
+    """The number that makes an even number of pins when it is added to itself: how many pairs, or how many in each of two rows."""
+
+    def build(spot: Spot, color: str | None) -> Draft | None:
+        whole = view.quantity("down", spot, color)
+        number = view.number(whole)
+        if number % 2 or number <= _SEEN_AT_ONCE:
+            return None
+        return Draft(
+            ask=Ask(QuotientRemainder(whole, PAIR, "full"), (), _WHOLE),
+            roles={"whole": whole},
+            structure="part unknown",
+            slips=(("P25", (number,)), ("P26", (number,)), ("P27", (number,))),
+            unit=False,
+        )
+
+    return AskSpace((_at_once(view), view.colors_or_all), build)
+
+
 @problem_model(skill="factors and multiples")
 def equal_rows(view: TableView) -> AskSpace:
     """Whether pins knocked down make equal rows with none over: whether the number is a multiple of the size of a row."""
@@ -205,3 +225,29 @@ def array_total(view: TableView) -> AskSpace:
         )
 
     return AskSpace((_at_once(view), view.colors_or_all, _ROWS), build)
+
+
+@problem_model(skill="array as a sum")
+def is_that_the_array(view: TableView) -> AskSpace:
+    """Whether a number is the total of an array; where it is not, a row is missing, or rows and pins in a row are added."""
+
+    def build(spot: Spot, color: str | None, rows: int, right: bool) -> Draft | None:
+        whole = view.quantity("down", spot, color)
+        number = view.number(whole)
+        size = number // rows
+        if number % rows or size not in _ROWS:
+            return None
+        claimed = number if right else number - size if rows % 2 else rows + size
+        if claimed in (rows, size) or (claimed == number) != right:
+            return None
+        each, claim = Stated(size, "in each row"), Stated(claimed, "claimed")
+        total = Op("+", (each,) * rows)
+        return Draft(
+            ask=Ask(Truth(total, "=", claim), (Equation(total, whole),), _TRUTH),
+            roles={"whole": whole, "each": each, "rows": Stated(rows, "rows"), "claim": claim},
+            structure="is it so",
+            slips=(("P23", (rows, size, claimed)), ("P24", (rows, size, claimed))),
+            must_not_show=(whole.scope,),
+        )
+
+    return AskSpace((_at_once(view), view.colors_or_all, _ROWS, (True, False)), build)

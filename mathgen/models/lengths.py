@@ -149,6 +149,55 @@ def crosses_above(view: TableView) -> AskSpace:
     return AskSpace((_of_one_trial(view), range(_LISTED)), build)
 
 
+@problem_model(skill="line plot to make")
+def more_crosses_above(view: TableView) -> AskSpace:
+    """How many more crosses stand above one length of a line plot that the pupil makes than above another."""
+
+    def build(series: tuple[Measured, ...], place: int, other: int) -> Draft | None:
+        lengths = [view.length(one) for one in series]
+        if max(place, other) >= len(lengths) or lengths.index(lengths[place]) != place or lengths.index(lengths[other]) != other:
+            return None
+        one, two = lengths[place], lengths[other]
+        more = lengths.count(one) - lengths.count(two)
+        if more < 1 or more in (one, two):
+            return None
+        places = Stated(int(one.p), "inches", int(one.q)), Stated(int(two.p), "inches", int(two.q))
+        return Draft(
+            ask=Ask(Value(Op("-", (Tally(series, "=", places[0]), Tally(series, "=", places[1])))), (), _WHOLE),
+            roles={"series": series, "above": places[0], "than": places[1]},
+            structure="difference unknown",
+            slips=(("H02", (lengths.count(one), lengths.count(two))), ("W41", _pair(abs(one - two))), ("W12", (len(lengths),))),
+            unit="crosses",
+        )
+
+    return AskSpace((_of_one_trial(view), range(_LISTED), range(_LISTED)), build)
+
+
+@problem_model(skill="lengths of a plot put together")
+def all_spaces_together(view: TableView) -> AskSpace:
+    """How many inches the spaces of a line plot make, end to end."""
+
+    def build(series: tuple[Measured, ...]) -> Draft | None:
+        lengths = [view.length(one) for one in series]
+        total = sum(lengths, Integer(0))
+        if len(set(lengths)) < 3 or all(one.q == 1 for one in lengths):
+            return None
+        return Draft(
+            ask=Ask(Value(Op("+", series)), (), _ANY),
+            roles={"series": series},
+            structure="whole unknown",
+            slips=(
+                ("W42", _pair(sum(set(lengths), Integer(0)))),
+                ("W43", _pair(total - lengths[-1])),
+                ("W44", (sum(int(one) for one in lengths),)),
+            ),
+            shown_as=_MIXED,
+            unit="inches",
+        )
+
+    return AskSpace((_of_one_trial(view),), build)
+
+
 @problem_model(skill="widest and narrowest")
 def widest_and_narrowest(view: TableView) -> AskSpace:
     """How much wider the widest space of a line plot is than the narrowest."""

@@ -316,6 +316,11 @@ def _check_groups(problem: Problem, goal: QuotientRemainder, steps: tuple[str, .
     full, over = _divided(left, right)
     (amount, _), (size, _) = left, right
     wanted = {"both": over, "over": over, "full": full, "needed": full + (over > 0)}[goal.want]
+    if size == 2 and goal.want == "full" and not over:  # the number that is added to itself
+        doubled = follow(steps, (*givens, str(full)), operations + 1, (left,))
+        if not doubled or _read(steps[-1]) != (((full, 1), (full, 1)), left) or problem.answer.exact != full:
+            raise NotTrue(f"the steps do not double {full}")
+        return
     results = follow(steps, (*givens, str(full)), operations + 1, ((over, 1), (wanted, 1)))
     lines = [_read(step) for step in steps]
     if (((full, 1), (size, 1)), (full * size, 1)) not in lines or (over and (((amount, 1), (full * size, 1)), (over, 1)) not in lines):

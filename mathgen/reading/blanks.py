@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from mathgen.asks.expression import Expr, Op, Quantity, Stated, Truth, Value
-from mathgen.reading import scoring
+from mathgen.reading import arrays, scoring
 from mathgen.reading.asked import TRUTH, WHOLE, Asked
 from mathgen.reading.evaluate import evaluate
 from mathgen.reading.tokens import NotRead, Number
@@ -73,9 +73,16 @@ def _claimed(told: Told, number: Number) -> Stated:
 
 
 def is_total(question: IsTotal, told: Told, scenario: Scenario) -> Asked:
-    """Whether a number is the total asked about."""
-    asked = scoring.how_many(HowMany(question.measure, question.np, None, True), told, scenario)
+    """Whether a number is the total asked about.
+
+    Raises:
+        NotRead: rows are told of that do not make the total.
+    """
+    wanted = HowMany(question.measure, question.np, None, True)
+    asked = scoring.how_many(wanted, told, scenario) if told.in_rows is None else arrays.array_total(wanted, told)
     assert isinstance(asked.goal, Value)
+    if asked.direct is not None and evaluate(asked.direct, told.counts) != evaluate(asked.goal.expr, told.counts):
+        raise NotRead("the rows do not make the number in the table")
     claimed = _claimed(told, question.number)
     return asked._replace(kind="total claimed", goal=Truth(asked.goal.expr, "=", claimed), demand=TRUTH, direct=None)
 

@@ -48,6 +48,7 @@ from mathgen.reading.meaning import (
     Explain,
     ExpressionsAre,
     FootIs,
+    FromOne,
     GoalMean,
     GoalScore,
     GraphToMake,
@@ -58,6 +59,7 @@ from mathgen.reading.meaning import (
     InFeet,
     InPairs,
     InRows,
+    InTwo,
     Labels,
     LetterCount,
     LetterEquation,
@@ -122,6 +124,7 @@ from mathgen.reading.meaning import (
     TheFraction,
     TheseWere,
     Times,
+    TopAndBottom,
     TotalWas,
     TrialCount,
     UniformModel,
@@ -129,10 +132,10 @@ from mathgen.reading.meaning import (
     ZeroIs,
 )
 from mathgen.reading.mentions import DIMENSIONS, Dimension
-from mathgen.reading.number_lines import as_fraction, number_line
+from mathgen.reading.number_lines import as_fraction, from_one, number_line, top_and_bottom
 from mathgen.reading.one_more import next_trial
 from mathgen.reading.one_whole import equal_fraction, part_of, the_fraction
-from mathgen.reading.pairs import in_boxes, in_pairs
+from mathgen.reading.pairs import in_boxes, in_pairs, in_two
 from mathgen.reading.plane import axes, point_at
 from mathgen.reading.plots import bar_from, plot_to_make
 from mathgen.reading.points import classes, one_set, same_points, same_racks
@@ -473,6 +476,9 @@ _TAKE = {
     InRows: in_rows,
     CountOn: count_on,
     NumberLine: number_line,
+    FromOne: from_one,
+    TopAndBottom: top_and_bottom,
+    InTwo: in_two,
     AsFraction: as_fraction,
     RowHolds: row_holds,
     ScaledCount: scaled_count,

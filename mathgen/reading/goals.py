@@ -45,6 +45,7 @@ from mathgen.reading.meaning import Np
 from mathgen.reading.told import Told, settled
 from mathgen.reading.wanted import (
     AgainstFactor,
+    AllEndToEnd,
     AllFull,
     AllGroups,
     AllPairs,
@@ -60,6 +61,7 @@ from mathgen.reading.wanted import (
     CrossesAbove,
     Difference,
     Dots,
+    Doubled,
     EachEqual,
     EndToEnd,
     EndToEndFeet,
@@ -95,6 +97,7 @@ from mathgen.reading.wanted import (
     MeanOrMedian,
     MeansApart,
     MeanThen,
+    MoreCrosses,
     Most,
     MostAllowed,
     Multiple,
@@ -148,6 +151,7 @@ from mathgen.reading.wanted import (
     WhichExpression,
     WhichInequality,
     WhichList,
+    WholeOfFraction,
     WidestGap,
 )
 from mathgen.scenario.words import Scenario
@@ -178,12 +182,16 @@ def _how_many(question: HowMany, told: Told, scenario: Scenario) -> Asked:
     return scoring.how_many(question, told, scenario) if told.in_rows is None else arrays.array_total(question, told)
 
 
+def _part(question: Part, told: Told, scenario: Scenario) -> Asked:
+    return parting.part(question, told, scenario) if told.from_one is None else number_lines.fraction_on_line(question, told, scenario)
+
+
 _ASKED = {
     HowMany: _how_many,
     HowManyOfTotal: comparing.how_many_of_total,
     Difference: comparing.difference,
     Multiple: comparing.multiple,
-    Part: parting.part,
+    Part: _part,
     Which: parting.which,
     Most: comparing.most,
     RatioOf: parting.ratio,
@@ -204,6 +212,10 @@ _ASKED = {
     IsTrue: blanks.is_true,
     IsDifference: blanks.is_difference,
     IsTotal: blanks.is_total,
+    Doubled: pairs.doubled,
+    WholeOfFraction: number_lines.whole_of_fraction,
+    MoreCrosses: lengths.more_crosses,
+    AllEndToEnd: lengths.all_end_to_end,
     Paired: pairs.paired,
     Boxed: pairs.boxed,
     AllPairs: listing.all_pairs,

@@ -6,7 +6,7 @@ from mathgen.reading.chart import Clash, Rule, rule
 from mathgen.reading.meaning import Apart, ApartEach, Count, Labels, LinePlot, Look, MadeEqual, Mark, Np, Spaces
 from mathgen.reading.noun_phrases import always
 from mathgen.reading.tokens import Number
-from mathgen.reading.wanted import CrossesAbove, EachEqual, EndToEnd, Farther, WidestGap
+from mathgen.reading.wanted import AllEndToEnd, CrossesAbove, EachEqual, EndToEnd, Farther, MoreCrosses, WidestGap
 
 
 def _apart(number: Number, who: Labels = None, when: Labels = None) -> tuple[Apart]:
@@ -54,11 +54,16 @@ RULES: tuple[Rule, ...] = (
     rule("fact", "look at the spaces between ITEM <when>", lambda _, when: _all_groups(when)),
     rule("fact", "the spaces were <nums> (inch|inches)", lambda numbers: (ApartEach(numbers),)),
     rule("fact", "in inches , the spaces were <nums>", lambda numbers: (ApartEach(numbers),)),
+    rule("fact", "(make|draw) a line plot", always((LinePlot(),))),
     rule("fact", "(make|draw) a line plot of the spaces", always((LinePlot(),))),
     rule("fact", "draw one cross for each space on a line plot", always((LinePlot(),))),
     rule("fact", "suppose all the spaces were made equal with the same total", always((MadeEqual(),))),
     rule("fact", "share the total equally among the spaces", always((MadeEqual(),))),
     rule("ask", "how many crosses (stand|are) above NUM", CrossesAbove),
+    rule("ask", "how many more crosses (stand|are) above NUM than above? NUM", MoreCrosses),
+    rule("ask", "how many inches do all the spaces make end to end", always(AllEndToEnd())),
+    rule("ask", "how many inches long are all the spaces together", always(AllEndToEnd())),
+    rule("ask", "what is the total of all the spaces in inches", always(AllEndToEnd())),
     rule("ask", "how many inches wider was the widest space than the narrowest space", always(WidestGap())),
     rule("ask", "by how many inches do the widest and the narrowest space differ", always(WidestGap())),
     rule("ask", "how many inches are between the first and the last cross", always(WidestGap(True))),

@@ -4,10 +4,11 @@ from __future__ import annotations
 
 from mathgen.asks.expression import Measured, Op, Stat, Stated, Tally, Value
 from mathgen.reading.asked import ANY, WHOLE, Asked
+from mathgen.reading.evaluate import evaluate
 from mathgen.reading.meaning import Apart, ApartEach, LinePlot, MadeEqual, Mark, Np, Spaces
 from mathgen.reading.tokens import NotRead
 from mathgen.reading.told import Fact, Told
-from mathgen.reading.wanted import CrossesAbove, EachEqual, EndToEnd, Farther, WidestGap
+from mathgen.reading.wanted import AllEndToEnd, CrossesAbove, EachEqual, EndToEnd, Farther, MoreCrosses, WidestGap
 from mathgen.scenario.words import Scenario
 
 _ALL = Mark("all")
@@ -130,6 +131,27 @@ def crosses_above(question: CrossesAbove, told: Told, _: Scenario) -> Asked:
     than = Stated(int(value.p), "inches", int(value.q))
     told.facts.append(Fact(than, question.number.text))
     return Asked("length", Value(Tally(series, "=", than)), WHOLE, ())
+
+
+def more_crosses(question: MoreCrosses, told: Told, scenario: Scenario) -> Asked:
+    """How many more crosses stand above one number than above another.
+
+    Raises:
+        NotRead: there are no more.
+    """
+    counts = []
+    for number in (question.number, question.than):
+        asked = crosses_above(CrossesAbove(number), told, scenario)
+        assert isinstance(asked.goal, Value)
+        counts.append(asked.goal.expr)
+    goal = Op("-", tuple(counts))
+    if evaluate(goal, told.counts) <= 0:
+        raise NotRead("there are no more crosses above that number")
+    return Asked("length", Value(goal), WHOLE, ())
+
+
+def all_end_to_end(_question: AllEndToEnd, told: Told, _: Scenario) -> Asked:
+    return Asked("length", Value(Op("+", _plotted(told, True))), ANY, ())
 
 
 def widest_gap(question: WidestGap, told: Told, _: Scenario) -> Asked:

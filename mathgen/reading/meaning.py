@@ -162,6 +162,29 @@ class NumberLine(NamedTuple):
     parts: Number
 
 
+class FromOne(NamedTuple):
+    """ "The fraction knocked down is 3 parts from 1." """
+
+    measure: Measure
+    parts: Number
+
+
+class TopAndBottom(NamedTuple):
+    """ "A fraction has the top number 24 and the bottom number 8." """
+
+    top: Number
+    bottom: Number
+
+
+class InTwo(NamedTuple):
+    """ "Put these pins in two equal rows.", "Both numbers are the same in __ + __ = 14." """
+
+    of_two: Literal["rows", "blanks"]
+    measure: Measure | None = None
+    np: Np = Np()
+    number: Number | None = None
+
+
 class AsFraction(NamedTuple):
     """ "Write 3 as a fraction with the bottom number 4." """
 
@@ -830,7 +853,8 @@ class Spaces(NamedTuple):
 
 
 Claim = (
-    Count | EachTrial | Portion | Series | More | Times | NextSet | SameRate | Points | PointsEarned | ShareOut | GoalMean
+    FromOne | TopAndBottom | InTwo
+    | Count | EachTrial | Portion | Series | More | Times | NextSet | SameRate | Points | PointsEarned | ShareOut | GoalMean
     | OneMoreTrial | TrialCount | Some | TheseWere | TotalWas | AllTheOthers | Look | Against | Rounding | RuleIs | EquationIs
     | LetterIs | PointsEach | BonusPoints | ScoreIs | StartingScores | OneLine | GoalScore | PartOf | NextGoal | TheFraction
     | EqualFraction | InPairs | PickOne | Choices | BoxPlot | Recorded | SameRatio | SameInTrials | ShareFraction | Proportional

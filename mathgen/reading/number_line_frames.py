@@ -4,10 +4,10 @@ from __future__ import annotations
 
 from mathgen.reading.chart import Clash, Rule, rule
 from mathgen.reading.facts import Claims
-from mathgen.reading.meaning import AsFraction, EachTrial, Labels, Mark, NumberLine
-from mathgen.reading.noun_phrases import Counted, measured, what
+from mathgen.reading.meaning import AsFraction, EachTrial, FromOne, Labels, Mark, NumberLine, TopAndBottom
+from mathgen.reading.noun_phrases import Counted, always, measured, what
 from mathgen.reading.tokens import Number
-from mathgen.reading.wanted import PartsFromOne, TopOfSets
+from mathgen.reading.wanted import PartsFromOne, TopOfSets, WholeOfFraction
 from mathgen.trials.scope import Measure
 
 
@@ -23,6 +23,12 @@ def _from_one(measure: Measure | None, one: Number) -> PartsFromOne:
     return PartsFromOne(measure)
 
 
+def _told_from_one(measure: Measure, parts: Number, one: Number) -> Claims:
+    if one.text != "1":
+        raise Clash
+    return (FromOne(measured(measure, "down", "standing"), parts),)
+
+
 def _one_set(measure: Measure, thing: Counted, each: Mark, who: Labels = None) -> Claims:
     return (EachTrial(measured(measure, "set_up"), what(thing.colors, who, each), thing.number, None),)
 
@@ -34,6 +40,15 @@ RULES: tuple[Rule, ...] = (
     rule("ask", "how many parts are between the fraction <that_outcome>? and WHOLE", _from_one),
     rule("ask", "how many parts is the fraction <that_outcome>? from WHOLE", _from_one),
     rule("ask", "how many parts are there from the fraction <that_outcome>? to WHOLE", _from_one),
+    # a fraction told by its distance from 1
+    rule("fact", "the fraction <that_outcome> is WHOLE parts (from|before) WHOLE", _told_from_one),
+    rule("fact", "there are WHOLE parts from the fraction <that_outcome> to WHOLE", lambda n, m, one: _told_from_one(m, n, one)),
+    rule("fact", "a fraction has the top number WHOLE and the bottom number WHOLE", lambda *numbers: (TopAndBottom(*numbers),)),
+    rule("fact", "the top number of a fraction is WHOLE , and the bottom number is WHOLE", lambda *numbers: (TopAndBottom(*numbers),)),
+    rule("fact", "write a fraction with the top number WHOLE and the bottom number WHOLE", lambda *numbers: (TopAndBottom(*numbers),)),
+    rule("ask", "which whole number is equal to the fraction", always(WholeOfFraction())),
+    rule("ask", "which whole number is the fraction equal to", always(WholeOfFraction())),
+    rule("ask", "what whole number is the same as the fraction", always(WholeOfFraction())),
     # whole sets
     rule("vp", "<past> one set of <counted> <each_trial>", _one_set),
     rule(

@@ -4,12 +4,13 @@ from __future__ import annotations
 
 from mathgen.asks.expression import Op, Quantity, Stated, Value
 from mathgen.reading.asked import WHOLE, Asked
-from mathgen.reading.meaning import AsFraction, Np, NumberLine
+from mathgen.reading.meaning import AsFraction, FromOne, Np, NumberLine, TopAndBottom
 from mathgen.reading.one_whole import fraction_told
 from mathgen.reading.tokens import NotRead
 from mathgen.reading.told import Told
-from mathgen.reading.wanted import PartsFromOne, TopOfSets
+from mathgen.reading.wanted import Part, PartsFromOne, TopOfSets, WholeOfFraction
 from mathgen.scenario.words import Scenario
+from mathgen.trials.scope import Measure
 
 
 def number_line(told: Told, claim: NumberLine) -> None:
@@ -32,6 +33,71 @@ def parts_from_one(question: PartsFromOne, told: Told, _: Scenario) -> Asked:
     part, whole = Quantity(measure, scope), Quantity("set_up", scope)
     told.referred(whole, told.number_line.parts)
     return Asked("parts of a line", Value(Op("-", (whole, part))), WHOLE, (whole, part), ("number line",), looked_at=(part,))
+
+
+_OTHER: dict[Measure, Measure] = {"down": "standing", "standing": "down"}
+
+
+def from_one(told: Told, claim: FromOne) -> None:
+    """Keep how far a fraction is from 1.
+
+    Raises:
+        NotRead: it is told twice.
+    """
+    if told.from_one is not None:
+        raise NotRead("two fractions are told of")
+    told.from_one = claim
+    told.open["from one"] = "how far the fraction is from 1"
+
+
+def fraction_on_line(question: Part, told: Told, _: Scenario) -> Asked:
+    """The fraction that so many parts of the line lie behind; the parts have to be those of the set.
+
+    Raises:
+        NotRead: no line is told of, or the question is about another fraction.
+    """
+    claim, whole = told.from_one, Quantity("set_up", told.scope(question.np))
+    if claim is None or told.number_line is None or question.measure != claim.measure:
+        raise NotRead("it is not said which fraction is meant")
+    for number in (told.number_line.parts, question.whole):
+        if number is not None:
+            told.referred(whole, number)
+    rest = Quantity(_OTHER[claim.measure], whole.scope)
+    told.said(rest, claim.parts)
+    goal = Value(Op("/", (Op("-", (whole, rest)), whole)))
+    return Asked("fraction of a line", goal, question.demand, (rest, whole), ("number line", "from one"))
+
+
+def top_and_bottom(told: Told, claim: TopAndBottom) -> None:
+    """Keep both numbers of a fraction.
+
+    Raises:
+        NotRead: two fractions are told of.
+    """
+    if told.top_and_bottom is not None:
+        raise NotRead("two fractions are told of")
+    told.top_and_bottom = claim
+    told.open["top and bottom"] = "the fraction"
+
+
+def whole_of_fraction(_question: WholeOfFraction, told: Told, _: Scenario) -> Asked:
+    """How many sets a total makes, which a fraction says: the total over the size of one set.
+
+    Raises:
+        NotRead: the fraction is not of the total and of one set.
+    """
+    claim = told.top_and_bottom
+    sets = [fact for fact in told.facts if isinstance(fact.expr, Op)]
+    totals = [fact for fact in told.facts if isinstance(fact.expr, Quantity) and fact.expr.measure == "set_up"]
+    if claim is None or len(sets) != 1 or len(totals) != 1:
+        raise NotRead("it is not said which fraction is meant")
+    [each], [total] = sets, totals
+    assert isinstance(each.expr, Op)
+    whole = each.expr.args[0]
+    assert isinstance(whole, Quantity)
+    if whole != total.expr or (claim.top.text, claim.bottom.text) != (total.text, each.text):
+        raise NotRead("the fraction is not of these sets")
+    return Asked("fraction as sets", Value(Op("/", (total.expr, each.expr))), WHOLE, (whole,), ("top and bottom",))
 
 
 def as_fraction(told: Told, claim: AsFraction) -> None:

@@ -4,10 +4,10 @@ from __future__ import annotations
 
 from mathgen.reading.chart import Clash, Rule, rule
 from mathgen.reading.facts import Claims
-from mathgen.reading.meaning import InBoxes, InPairs, Labels, Mark
+from mathgen.reading.meaning import InBoxes, InPairs, InTwo, Labels, Mark, Np
 from mathgen.reading.noun_phrases import Tail, always, measured, what
 from mathgen.reading.tokens import Number
-from mathgen.reading.wanted import AllFull, Boxed, Paired, Partners, Shared
+from mathgen.reading.wanted import AllFull, Boxed, Doubled, Paired, Partners, Shared
 from mathgen.trials.scope import Measure
 
 Together = tuple[Labels, Measure | None]
@@ -78,6 +78,11 @@ RULES: tuple[Rule, ...] = (
         "is WHOLE a factor of the number of <things> <that_outcome> <by_whom>? <tail>?",
         lambda number, colors, measure, who, tail: _multiple(colors, measure, who, tail, number),
     ),
+    rule("fact", "put <together> in two equal rows", lambda together: (InTwo("rows", together[1], what(together[0])),)),
+    rule("fact", "both numbers are the same in _ _ + _ _ = WHOLE", lambda number: (InTwo("blanks", None, Np(), number),)),
+    rule("ask", "how many pairs are there", always(Doubled("pairs"))),
+    rule("ask", "how many <things> are in each row", lambda colors: Doubled("rows", colors)),
+    rule("ask", "what is the missing number", always(Doubled("blanks"))),
     rule("ask", "does every <thing> have a partner", lambda thing: _partners(thing, True)),
     rule("ask", "is one <thing> without a partner", lambda thing: _partners(thing, False)),
 )

@@ -6,10 +6,11 @@ from mathgen.asks.expression import PAIR, Quantity, QuotientRemainder, Stated, T
 from mathgen.exact.demand import Demand
 from mathgen.reading.asked import TRUTH, WHOLE, Asked
 from mathgen.reading.comparing import covered
-from mathgen.reading.meaning import InBoxes, InPairs, Mark, Np
+from mathgen.reading.evaluate import evaluate
+from mathgen.reading.meaning import InBoxes, InPairs, InTwo, Mark, Np
 from mathgen.reading.tokens import NotRead
 from mathgen.reading.told import Fact, Told, settled
-from mathgen.reading.wanted import AllFull, Boxed, Paired, Partners, Shared
+from mathgen.reading.wanted import AllFull, Boxed, Doubled, Paired, Partners, Shared
 from mathgen.scenario.words import Scenario
 from mathgen.trials.scope import Measure
 
@@ -57,6 +58,38 @@ def partners(question: Partners, told: Told, scenario: Scenario) -> Asked:
         raise NotRead("it is not said which color")
     asked = paired(Paired(claim.measure, choices[0], question.all_have), told, scenario)
     return asked._replace(uses=("pairs",))
+
+
+def in_two(told: Told, claim: InTwo) -> None:
+    """Keep what is put in two equal rows, or of what the double is told.
+
+    Raises:
+        NotRead: two things are.
+    """
+    if told.in_two is not None:
+        raise NotRead("two kinds are put in two rows")
+    told.in_two = claim
+    told.open["two"] = "the two that are alike"
+
+
+def doubled(question: Doubled, told: Told, _: Scenario) -> Asked:
+    """Half of an even number: the pairs, the pins of one of two equal rows, or the number that is added to itself.
+
+    Raises:
+        NotRead: nothing is put in two, or one would be over.
+    """
+    claim: InTwo | InPairs | None = told.in_pairs if question.of_two == "pairs" else told.in_two
+    if claim is None or (isinstance(claim, InTwo) and claim.of_two != question.of_two):
+        raise NotRead("it is not said what is put in two")
+    choices = settled(told, claim.np)
+    if len(choices) > 1 or (isinstance(question.colors, tuple) and question.colors != choices[0].colors):
+        raise NotRead("it is not said which color")
+    whole = together(told, claim.measure, choices[0])
+    if isinstance(claim, InTwo) and claim.number is not None:
+        told.referred(whole, claim.number)
+    if evaluate(whole, told.counts) % 2:
+        raise NotRead("one is over")
+    return Asked("doubled", QuotientRemainder(whole, PAIR, "full"), WHOLE, (whole,), ("pairs" if question.of_two == "pairs" else "two",))
 
 
 def in_boxes(told: Told, claim: InBoxes) -> None:

@@ -142,6 +142,12 @@ def in_words(reading: Reading, table: TrialTable, scenario: Scenario) -> str:
             sentence = f"Put {number[0]} in groups of {stated['in each group']}. Find {wanted}."
         case "parts of a line":
             sentence = f"Find how many parts of the line are left: {number[0]}, without {number[1]}."
+        case "fraction of a line":
+            sentence = f"Find the fraction on the line, out of {number[1]}, where the parts to 1 are {number[0]}."
+        case "fraction as sets":
+            sentence = f"Find how many sets of one trial make all the sets: {number[0]}."
+        case "doubled":
+            sentence = f"Find the number that makes {number[0]} when it is added to itself."
         case "sets as a fraction":
             sentence = f"Find the top number of a fraction that equals all the sets: {number[0]}."
         case "counted on":

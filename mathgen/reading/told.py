@@ -25,6 +25,7 @@ from mathgen.reading.meaning import (
     EqualFraction,
     EquationIs,
     ExpressionsAre,
+    FromOne,
     GoalMean,
     GoalScore,
     Grid,
@@ -34,6 +35,7 @@ from mathgen.reading.meaning import (
     InFeet,
     InPairs,
     InRows,
+    InTwo,
     Labels,
     LetterCount,
     LetterEquation,
@@ -75,6 +77,7 @@ from mathgen.reading.meaning import (
     SplitInto,
     Terms,
     TheExpression,
+    TopAndBottom,
     UniformModel,
     Wondered,
     ZeroIs,
@@ -181,6 +184,9 @@ class Told:
     in_rows: InRows | None = None
     count_on: CountOn | None = None
     number_line: NumberLine | None = None
+    from_one: FromOne | None = None
+    top_and_bottom: TopAndBottom | None = None
+    in_two: InTwo | None = None
     as_fraction: AsFraction | None = None
     row: RowHolds | None = None
     claimed: Claimed | None = None

@@ -209,6 +209,17 @@ class PartsFromOne(NamedTuple):
     measure: Measure | None
 
 
+class Doubled(NamedTuple):
+    """ "How many pairs are there?", "How many pins are in each row?": half of what is put in pairs, or in two rows."""
+
+    of_two: Literal["pairs", "rows", "blanks"]
+    colors: Labels = None
+
+
+class WholeOfFraction(NamedTuple):
+    """ "Which whole number is equal to the fraction?" """
+
+
 class TopOfSets(NamedTuple):
     """ "What is the top number of the fraction?": of one that equals so many sets."""
 
@@ -644,6 +655,13 @@ class CrossesAbove(NamedTuple):
     number: Number
 
 
+class MoreCrosses(NamedTuple):
+    """ "How many more crosses stand above 3 than above 5?" """
+
+    number: Number
+    than: Number
+
+
 class Dots(NamedTuple):
     """How many dots stand above a number, or for greater or lesser numbers."""
 
@@ -668,6 +686,10 @@ class WidestGap(NamedTuple):
     """ "How many inches wider was the widest space than the narrowest space?"; of a line plot, from the first cross to the last."""
 
     plotted: bool = False
+
+
+class AllEndToEnd(NamedTuple):
+    """ "How many inches do all the spaces make end to end?": those of a line plot."""
 
 
 class EachEqual(NamedTuple):
@@ -810,6 +832,13 @@ Question = (
     | PartOfSet
     | OtherNumber
     | Blank
+    | IsTrue
+    | IsDifference
+    | IsTotal
+    | Doubled
+    | WholeOfFraction
+    | MoreCrosses
+    | AllEndToEnd
     | NextSetUp
     | Boxed
     | AgainstFactor

@@ -147,10 +147,12 @@ def _display(line: dict[str, Any], shown: Rational, texts: Texts) -> Iterator[st
         return
     noun = words.item if value(answer["exact"]) == 1 else words.items
     question = texts.masked(sentences(line["text"])[-1])
-    other = re.match(r"how many (?:of (?:the|these) )?(crosses|spaces|feet|pictures|numbers|dots(?! does))\b", question, re.IGNORECASE)
+    other = re.match(
+        r"how many (?:of (?:the|these) |more )?(crosses|spaces|feet|pictures|numbers|dots(?! does))\b", question, re.IGNORECASE
+    )
     other = other or re.match(r"how many (parts)\b", question, re.IGNORECASE)
     if other:
-        if rest != f" {other[1]}":
+        if rest != (" cross" if other[1] == "crosses" and value(answer["exact"]) == 1 else f" {other[1]}"):
             yield f'display "{display}" should end in {other[1]}'
         return
     if re.search(r"\binches\b", question) and "the line predict" not in question:
@@ -165,7 +167,8 @@ def _display(line: dict[str, Any], shown: Rational, texts: Texts) -> Iterator[st
         re.IGNORECASE,
     )
     shares = re.search(
-        r"\bis n\b|percent|fraction|how many (full )?(boxes|bags|rows)|\bpart\b|how many times|ratio|unit rate|\bsets\b",
+        r"\bis n\b|\bpairs are there\b|\bin each row\b|"
+        r"percent|fraction|how many (full )?(boxes|bags|rows)|\bpart\b|how many times|ratio|unit rate|\bsets\b",
         question,
         re.IGNORECASE,
     )
@@ -231,6 +234,8 @@ def _relation(line: dict[str, Any], exact: Rational, texts: Texts) -> Iterator[s
         lists = two_lists(line, texts) if apart else (listed(line, texts),)
         # Two numbers in the middle; a mean that others are far from.
         known |= {2, *(Rational(sum(numbers), len(numbers)) for numbers in lists)}
+    if re.search(r"\bin pairs\b|\btwo equal rows\b|\bnumbers are the same\b", line["text"]):
+        known.add(Rational(2))
     named = texts.named(line["text"])
     known |= {
         len(texts.results.trials),

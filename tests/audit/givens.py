@@ -165,7 +165,11 @@ def ways(nearest: tuple[Label, ...], anywhere: tuple[Label, ...]) -> list[tuple[
 def _numbers_in_text(line: dict[str, Any], texts: Texts) -> Iterator[str]:
     in_words = [given for given in line["givens"] if given["where"] == "words"]
     for one in texts.numbers(line["text"]):
-        if one.text in ("0", "1") and "number line" in line["text"] and re.search(r"from 0 to 1\b|\b(and|from|to) 1\?", one.sentence):
+        if (
+            one.text in ("0", "1")
+            and "number line" in line["text"]
+            and re.search(r"from 0 to 1\b|\b(and|from|to|before) 1[.?]", one.sentence)
+        ):
             continue
         fitting = [given for given in in_words if given["number"] == one.text]
         counts = (str(len(texts.results.trials)), str(len(texts.results.groups)), str(len(texts.named(line["text"]).trials)))

@@ -101,6 +101,11 @@ def _of_list(listed: list[Rational], question: str) -> Rational:
     above = re.search(r"\bcrosses (?:stand|are) above (\d+ \d+/\d+|\d+/\d+|\d+)\?", question)
     if above:
         return Rational(listed.count(value(above[1])))
+    apart = re.search(r"\bmore crosses (?:stand|are) above (.+) than (?:above )?(.+)\?", question)
+    if apart:
+        return Rational(listed.count(value(apart[1])) - listed.count(value(apart[2])))
+    if "all the spaces" in question:
+        return sum(listed, Rational(0))
     if re.search(r"\bwidest\b.*\bnarrowest\b|\bfirst and the last cross\b", question):
         return max(listed) - min(listed)
     return sum(listed, Rational(0)) / len(listed)

@@ -142,6 +142,16 @@ def _holds_sides(line: Problem) -> bool:
     return _compares(line) or (line["answer"]["kind"] == "truth" and _says(r"\bIs .*\d [<>] \d+( a)? true\b.*\?")(line))
 
 
+def _made_equal(line: Problem) -> bool:
+    return _says(r"\bspaces were\b.*\bequal(ly)?\b")(line) and {"+", "/"} <= _signs(line)
+
+
+def _plot_added(line: Problem) -> bool:
+    """All lengths of a line plot added up, fractions of an inch among them."""
+    asks = _says(r"\bspaces were\b.*\bline plot\b.*\ball the spaces\b.*\?")(line)
+    return asks and "+" in _signs(line) and any("/" in given["number"] for given in line["givens"])
+
+
 def _bottoms_compared(line: Problem) -> set[int]:
     return {int(bottom) for bottom in re.findall(r"/(\d+)", line["relation"])}
 
@@ -370,7 +380,7 @@ def _brackets(line: Problem) -> bool:
 def _pairs(line: Problem) -> bool:
     """A number of up to 20 as a double, or a double and one more."""
     last = _lines(line)[-1] if line["steps"] else None
-    if last is None or line["answer"]["kind"] != "truth":
+    if last is None or (line["answer"]["kind"] != "truth" and not _says(r"\bpairs\b|\btwo equal rows\b|\bnumbers are the same\b")(line)):
         return False
     addends = last.numbers[:-1]
     return bool(addends[0] == addends[1] and list(addends[2:]) in ([], ["1"]) and value(last.numbers[-1]) <= 20)
@@ -436,11 +446,17 @@ def _splits(line: Problem) -> bool:
 def _on_a_line(line: Problem) -> bool:
     """A line from 0 to 1 in as many parts as the set has; parts from the fraction to 1."""
     cut = re.search(r"(?:has|into) (\d+) equal parts", line["text"])
+    if cut is not None and _says(r"\b(what|which) fraction\b[^.]*\?")(line):
+        told = _says(r"\bparts (from|before) 1\.|\bparts from the fraction .* to 1\.")(line)
+        return told and bool(0 < _exact(line) < 1 and (_exact(line) * int(cut[1])).q == 1)
     return cut is not None and _says("from 0 to 1")(line) and 0 < _exact(line) < int(cut[1]) and _says(r"\b(and|from|to) 1\?")(line)
 
 
 def _whole_as_fraction(line: Problem) -> bool:
     """So many wholes of so many parts: the top number over the number of parts."""
+    asked = re.search(r"top number (?:of a fraction is )?(\d+),? and the bottom number (?:is )?(\d+)\b", line["text"])
+    if asked is not None:
+        return _says(r"[Ww]h(ich|at) whole number\b.*\?")(line) and bool(_exact(line) * int(asked[2]) == int(asked[1]))
     told = re.search(r"(?:Write|equal to) (\d+)\b", line["text"])
     bottom = re.search(r"bottom number (\d+)\b", line["text"])
     return told is not None and bottom is not None and _says("top number")(line) and bool(_exact(line) == int(told[1]) * int(bottom[1]))
@@ -534,7 +550,7 @@ SHOWS: dict[str, Callable[[Problem], bool]] = {
         and _says(r"\bspaces were\b")(p)
         and (_says(r"\bcrosses\b.*\?")(p) or _like_bottoms(p))
     ),
-    "5.MD.B.2": lambda p: _says(r"\bspaces were\b.*\bequal(ly)?\b")(p) and {"+", "/"} <= _signs(p),
+    "5.MD.B.2": lambda p: _made_equal(p) or _plot_added(p),
     "2.MD.B.5": lambda p: _add_or_subtract(p) and _says(r"\binch(es)?\b.*\binches\b")(p),
     "4.MD.A.2": lambda p: _says(r"\binch(es)?\b.*\binches\b")(p) and ("*" in _signs(p) or _like_bottoms(p)),
     "4.NF.B.3c": lambda p: any(" " in given["number"] for given in p["givens"]) and _like_bottoms(p),

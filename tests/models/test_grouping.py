@@ -162,3 +162,23 @@ def test_an_array_has_at_most_five_rows_and_columns() -> None:
     found = [(draft.roles["rows"].number, draft.roles["each"].number) for draft in every_draft("array_total", TWO_GROUPS)]
     assert {(3, 5), (5, 3)} <= set(found)
     assert all(2 <= number <= 5 for pair in found for number in pair)
+
+
+def test_a_number_that_is_doubled_worked_by_hand() -> None:
+    """2.OA.C.3: 8 pins are 4 + 4."""
+    one = problem("number_of_pairs", TWO_GROUPS, 2, Ask(QuotientRemainder(HERONS, PAIR, "full"), (), Demand("whole")))
+    assert worked(one) == ("4", "2*x = 8 - Mod(8, 2)", ("4 + 4 = 8",), {"P25": "8", "P26": "5", "P27": "6"})
+    assert proved(one)
+    assert one.standards == ("2.OA.C.3",)
+    assert OWLS not in [draft.roles["whole"] for draft in every_draft("number_of_pairs", TWO_GROUPS)]  # 9 is odd
+
+
+@pytest.mark.parametrize(("claimed", "answer", "slips"), [(15, "Yes", {"P23": "No"}), (10, "No", {"P24": "Yes"})])
+def test_the_total_of_an_array_judged_by_hand(claimed: int, answer: str, slips: dict[str, str]) -> None:
+    """15 pins of the class in Trial 2: 3 rows of 5; 10 are 2 rows."""
+    total = Op("+", (Stated(5, "in each row"),) * 3)
+    ask = Ask(Truth(total, "=", Stated(claimed, "claimed")), (Equation(total, quantity("down", None, (2,))),), TRUTH)
+    one = problem("is_that_the_array", TWO_GROUPS, 2, ask)
+    assert worked(one) == (answer, f"x = 5 + 5 + 5 - {claimed}", ("5 + 5 + 5 = 15",), slips)
+    assert proved(one)
+    assert one.standards == ("2.OA.C.4",)

@@ -48,6 +48,31 @@ LISTED_ROWS = [
         ("2", "x = 1 + 1", ("1 + 1 = 2",), {"W09": "4", "W12": "5"}),
     ),
     (
+        "more_crosses_above",
+        2,
+        Ask(Value(Op("-", (Tally(SECOND, "=", Stated(5, "inches")), Tally(SECOND, "=", Stated(3, "inches"))))), (), Demand("whole")),
+        ("1", "1 + x = 1 + 1", ("1 + 1 = 2", "2 - 1 = 1"), {"H02": "2", "W12": "5"}),
+    ),
+    (
+        "all_spaces_together",
+        5,
+        Ask(Value(Op("+", THIRD)), (), ANY),
+        (
+            "10",
+            "5/4 + 7/4 + 1/2 + 5/2 + 4 = x",
+            (
+                "1 1/4 = 5/4",
+                "1 3/4 = 7/4",
+                "1/2 = 2/4",
+                "2 1/2 = 10/4",
+                "4 = 16/4",
+                "5/4 + 7/4 + 2/4 + 10/4 + 16/4 = 40/4",
+                "40/4 = 10",
+            ),
+            {"W43": "6", "W44": "8"},
+        ),
+    ),
+    (
         "widest_and_narrowest",
         4,
         Ask(Value(Stat("range", FIRST)), (), ANY),

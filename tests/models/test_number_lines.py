@@ -37,3 +37,23 @@ def test_a_row_of_sets_worked_by_hand() -> None:
     assert worked(one) == ("8", "x = 2*4", ("2 * 4 = 8",), {"B43": "2", "B44": "6", "B45": "4"})
     assert proved(one)
     assert one.standards == ("3.NF.A.3c",)
+
+
+def test_a_fraction_told_by_its_distance_from_1_worked_by_hand() -> None:
+    """The Owls left 3 of 4 red pins standing in Trial 2: 3 of 4 parts lie between the fraction knocked down and 1."""
+    set_up, standing = quantity("set_up", "Owls", (2,), "red"), quantity("standing", "Owls", (2,), "red")
+    ask = Ask(Value(Op("/", (Op("-", (set_up, standing)), set_up))), (), Demand("any"))
+    one = problem("fraction_from_one", TWO_GROUPS, 3, ask)
+    assert worked(one) == ("1/4", "4*x = 4 - 3", ("4 - 3 = 1", "1 / 4 = 1/4"), {"B46": "3/4", "B47": "2/4", "A05": "1"})
+    assert proved(one)
+    assert one.standards == ("3.NF.A.2b",)
+
+
+def test_a_fraction_that_is_a_whole_number_worked_by_hand() -> None:
+    """4 red pins for each of 2 trials: 8/4 is 2."""
+    total = quantity("set_up", "Owls", None, "red")
+    ask = Ask(Value(Op("/", (total, Op("/", (total, Stated(2, "trials")))))), (), WHOLE)
+    one = problem("fraction_as_sets", TWO_GROUPS, 3, ask)
+    assert worked(one) == ("2", "8/2*x = 8", ("8 / 4 = 2",), {"B48": "8", "B49": "4"})
+    assert proved(one)
+    assert one.standards == ("3.NF.A.3c",)

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from mathgen.models.slips.rule import Wrong, slip, whole
+from mathgen.models.slips.rule import Wrong, over, slip, whole
 
 
 @slip("B01", "Multiply or divide the top and the bottom by the same number. Do not add.")
@@ -66,6 +66,27 @@ def keeps_the_whole_number(count: int) -> Wrong:
 @slip("B44", "Each whole is cut into that many parts. Multiply; do not add.")
 def adds_bottom_and_whole(count: int, size: int) -> Wrong:
     return whole(count + size)
+
+
+@slip("B46", "Those are the parts up to 1. Count the parts from 0 to the fraction.")
+def takes_the_distance_to_one(left: int, n: int) -> Wrong:
+    """Common practice, no source, as are the three below."""
+    return over(left, n)
+
+
+@slip("B47", "Count the parts, not the marks.")
+def counts_marks_from_one(k: int, n: int) -> Wrong:
+    return over(k + 1, n) if k + 1 < n else None
+
+
+@slip("B48", "That is the top number. How many wholes do so many parts make?")
+def keeps_the_top_number(top: int) -> Wrong:
+    return whole(top)
+
+
+@slip("B49", "A fraction says to divide the top number by the bottom number.")
+def takes_bottom_from_top(count: int, size: int) -> Wrong:
+    return whole(count * size - size)
 
 
 @slip("B45", "That makes 1 only. The fraction has to equal all the sets.")

@@ -126,3 +126,31 @@ def leaves_a_row_out(rows: int, size: int) -> Wrong:
 @slip("P22", "Count the rows again. That is one row too many.")
 def adds_a_row(rows: int, size: int) -> Wrong:
     return whole((rows + 1) * size)
+
+
+@slip("P23", "Each row has that many {items}. Add the rows, not the two numbers.")
+def judges_by_rows_and_size(rows: int, size: int, claimed: int) -> Wrong:
+    """As P20, where a total is to be judged."""
+    return "true" if rows + size == claimed else "false"
+
+
+@slip("P24", "Count the rows again. One row is missing.")
+def judges_without_a_row(rows: int, size: int, claimed: int) -> Wrong:
+    """As P21, where a total is to be judged."""
+    return "true" if (rows - 1) * size == claimed else "false"
+
+
+@slip("P25", "That is all of them. How many times can you take 2?")
+def keeps_the_number(number: int) -> Wrong:
+    """Common practice, no source, as are the two below."""
+    return whole(number)
+
+
+@slip("P26", "Add the number to itself again. The sum is 2 too many.")
+def one_pair_too_many(number: int) -> Wrong:
+    return whole(number // 2 + 1)
+
+
+@slip("P27", "Take the half, not 2 away.")
+def takes_two_away(number: int) -> Wrong:
+    return whole(number - 2)

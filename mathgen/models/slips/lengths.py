@@ -100,3 +100,24 @@ def adds_whole_inches_only(a: int, b: int, c: int, d: int) -> Wrong:
 def takes_away_for_both(a: int, b: int, c: int, d: int) -> Wrong:
     bottom = lcm(b, d)
     return over(abs(a * (bottom // b) - c * (bottom // d)), bottom)
+
+
+@slip("W41", "That is how far apart the two places are. Count the crosses above each place.")
+def places_apart(top: int, bottom: int) -> Wrong:
+    """Common practice, no source, as are the three below."""
+    return over(top, bottom)
+
+
+@slip("W42", "Every cross is a space. Add a length as often as it has a cross.")
+def each_place_once(top: int, bottom: int) -> Wrong:
+    return over(top, bottom)
+
+
+@slip("W43", "One space is missing from your sum. Did you add every space?")
+def leaves_the_last_out(top: int, bottom: int) -> Wrong:
+    return over(top, bottom)
+
+
+@slip("W44", "Those are the whole inches only. Add the parts of an inch as well.")
+def parts_of_inches_left_out(inches: int) -> Wrong:
+    return whole(inches) if inches else None

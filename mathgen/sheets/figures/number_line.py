@@ -17,8 +17,10 @@ _TENTHS = 10
 def number_line(scene: Scene) -> Support | None:
     """The line for a problem whose words print decimals between 0 and 1 that are compared or rounded, or that takes a part from its set."""
     goal = scene.problem.ask.goal
-    if isinstance(goal, Value) and isinstance(goal.expr, Op) and goal.expr.symbol == "-":
-        return _cut_as_the_set(scene, goal.expr)
+    if isinstance(goal, Value) and isinstance(goal.expr, Op):
+        rest, *over = (goal.expr,) if goal.expr.symbol == "-" else goal.expr.args
+        if isinstance(rest, Op) and rest.symbol == "-":
+            return _cut_as_the_set(scene, rest, bool(over))
     exprs = goal.exprs if isinstance(goal, Choice) else (goal.expr,) if isinstance(goal, Value) else ()
     printed = [
         next((given.number for given in scene.problem.givens if given.expr == expr and _DECIMAL.fullmatch(given.number)), None)
@@ -34,11 +36,13 @@ def number_line(scene: Scene) -> Support | None:
     )
 
 
-def _cut_as_the_set(scene: Scene, rest: Op) -> Support | None:
+def _cut_as_the_set(scene: Scene, rest: Op, asked: bool) -> Support | None:
+    """``asked``: the fraction is what is left of the set, else what is taken from it."""
     whole, part = rest.args
     if not isinstance(whole, Quantity) or not isinstance(part, Quantity) or whole.scope != part.scope:
         return None
-    top, bottom = scene.count(part), scene.count(whole)
+    bottom = scene.count(whole)
+    top = bottom - scene.count(part) if asked else scene.count(part)
     line = f"Number line from 0 to 1 in {bottom} equal parts"
     return Support(
         _line(bottom, [], f"{line}, only 0 and 1 named, to mark the fraction on."),

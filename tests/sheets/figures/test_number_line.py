@@ -36,3 +36,10 @@ def test_a_fraction_has_a_line_in_as_many_parts_as_its_set() -> None:
     [point] = made.worked["points"]
     assert point["label"].endswith(f"/{cut}")
     assert made.worked["alt"].endswith(f"with a point at {point['label']}.")
+
+
+def test_a_fraction_that_is_asked_for_stands_where_the_rest_begins():
+    asked = number_line(scene(over(Op("-", (up(color="red"), down(color="red", measure="standing"))), up(color="red"))))
+    told = number_line(scene(Op("-", (up(color="red"), down(color="red")))))
+    assert asked is not None
+    assert asked == told
