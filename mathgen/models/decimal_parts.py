@@ -15,6 +15,7 @@ from mathgen.models.view import Spot, TableView
 from mathgen.problems.draft import Draft, Role
 
 _DECIMAL = Demand("decimal")
+_TENTHS = Demand("decimal", 1)
 _WHOLE = Demand("whole")
 _NEXT = (12, 15, 16, 18, 20, 24, 25, 28, 30, 32, 36, 40, 48, 50, 60, 80)  # sets that a class could really set up
 _TIMES = 10  # the next set is at most so many times the last
@@ -216,3 +217,31 @@ def add_tenths_and_hundredths(view: TableView) -> AskSpace:
         )
 
     return AskSpace((view.spots, tuple(combinations(view.table.colors, 2)), (True, False)), build)
+
+
+@problem_model(skill="round a sum of decimals")
+def about_both_parts(view: TableView) -> AskSpace:
+    """The sum of two colors' decimal parts of one rack, rounded to tenths."""
+
+    def build(spot: Spot, pair: tuple[str, str]) -> Draft | None:
+        first, second = (view.quantity("down", spot, color) for color in pair)
+        whole = view.quantity("set_up", spot)
+        k, k2, n = map(view.number, (first, second, whole))
+        texts = decimals((k, n), (k2, n)) if k and k2 and k + k2 < n else None
+        # What ends at tenths is not rounded; a tie is rounded in more than one way.
+        if texts is None or 20 * (k + k2) % n == 0 or max(map(_places, texts)) >= _MOST_PLACES or not n < 20 * (k + k2) < 19 * n:
+            return None
+        rate, rate2 = Op("/", (first, whole)), Op("/", (second, whole))
+        return Draft(
+            ask=Ask(Value(Op("+", (rate, rate2))), (), _TENTHS),
+            roles={"first": first, "second": second, "parts": (first, second), "whole": whole, "rate": rate, "rate2": rate2},
+            structure="whole unknown",
+            slips=(("D15", (k + k2, n)), ("E12", (k + k2, n)), ("E11", (k + k2, n))),
+            features=long_features(*texts) | {"round_decimal"},
+            rates=((rate, texts[0]), (rate2, texts[1])),
+            sets=(n,),
+            unit=False,
+            must_not_show=(view.scope(spot, pair),),
+        )
+
+    return AskSpace((view.spots, tuple(combinations(view.table.colors, 2))), build)

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from sympy import Rational
 
-from mathgen.asks.expression import Ask, Expr, Measured, Op, Stated, Value
+from mathgen.asks.expression import Ask, Expr, Measured, Op, Stated, Truth, Value
 from mathgen.exact.demand import Demand
 from mathgen.models.registry import problem_model
 from mathgen.models.space import AskSpace
@@ -87,3 +87,24 @@ def spaces_in_feet(view: TableView) -> AskSpace:
         )
 
     return AskSpace((_whole_spaces(view), range(2, _LONGEST + 1)), build)
+
+
+@problem_model(skill="feet to inches")
+def longer_than_feet(view: TableView) -> AskSpace:
+    """Whether some equal spaces, end to end, are longer than a length in feet."""
+
+    def build(space: Measured, number: int, feet: int) -> Draft | None:
+        inches = int(view.length(space))
+        total, apart = number * inches, abs(number * inches - 12 * feet)
+        # Near enough that the feet have to be written in inches.
+        if not 0 < apart < inches or len({number, inches, feet}) < 3:
+            return None
+        count, told = Stated(number, "spaces"), Stated(feet, "feet in all")
+        return Draft(
+            ask=Ask(Truth(Op("*", (count, space)), ">", Op("*", (told, _FOOT))), (), Demand("truth")),
+            roles={"space": space, "count": count, "feet": told, "foot": _FOOT},
+            structure="is it so",
+            slips=(("W45", (total, feet)), ("W46", ()), ("W47", ((number - 1) * inches, feet))),
+        )
+
+    return AskSpace((_whole_spaces(view), range(3, 13), (2, 3)), build)

@@ -5,7 +5,7 @@ from __future__ import annotations
 from itertools import combinations
 from math import gcd, lcm
 
-from mathgen.asks.expression import Ask, Expr, Listing, Op, Value
+from mathgen.asks.expression import Ask, Expr, Listing, Op, Stated, Truth, Value
 from mathgen.exact.demand import Demand
 from mathgen.models.registry import problem_model
 from mathgen.models.space import AskSpace
@@ -234,3 +234,28 @@ def split_into_two(view: TableView) -> AskSpace:
         )
 
     return AskSpace((view.spots, view.colors_or_all), build)
+
+
+@problem_model(skill="split a fraction")
+def is_that_a_split(view: TableView) -> AskSpace:
+    """Whether three fractions with the same bottom number make the fraction of a set that was knocked down."""
+
+    def build(spot: Spot, color: str | None, one: int, two: int, right: bool) -> Draft | None:
+        part, whole = view.quantity("down", spot, color), view.quantity("set_up", spot, color)
+        k, n = view.number(part), view.number(whole)
+        three = k - one - two + (not right)
+        if not _FEW < k < n - 1 or not two <= three < k or len(spot.trials or view.table.trials) > 1:
+            return None
+        rate = Op("/", (part, whole))
+        claimed = tuple(Op("/", (Stated(top, "claimed"), whole)) for top in (one, two, three))
+        texts = tuple(f"{top}/{n}" for top in (one, two, three))
+        return Draft(
+            ask=Ask(Truth(rate, "=", Op("+", claimed)), (), Demand("truth")),
+            roles={"part": part, "whole": whole, "rate": rate, "one": claimed[0], "two": claimed[1], "three": claimed[2]},
+            structure="is it so",
+            slips=(("C56", ()), ("C57", (one + two + three, k))),
+            rates=((rate, f"{k}/{n}"), *zip(claimed, texts, strict=True)),
+            sets=(n,),
+        )
+
+    return AskSpace((view.spots, view.colors_or_all, (1, 2), (1, 2, 3), (True, False)), build)

@@ -31,6 +31,8 @@ Kind = Literal[
     "equal fraction",
     "blank",
     "is true",
+    "split claimed",
+    "product or factor named",
     "fraction of a line",
     "fraction as sets",
     "doubled",

@@ -2,13 +2,13 @@
 
 from __future__ import annotations
 
-from mathgen.asks.expression import Measured, Op, Stated, Value
-from mathgen.reading.asked import ANY, WHOLE, Asked
+from mathgen.asks.expression import Measured, Op, Stated, Truth, Value
+from mathgen.reading.asked import ANY, TRUTH, WHOLE, Asked
 from mathgen.reading.lengths import end_to_end as in_inches
 from mathgen.reading.meaning import FootIs, InFeet
 from mathgen.reading.tokens import NotRead, Number
 from mathgen.reading.told import Fact, Told
-from mathgen.reading.wanted import EndToEnd, EndToEndFeet, NextWider, SpacesIn
+from mathgen.reading.wanted import EndToEnd, EndToEndFeet, LongerThan, NextWider, SpacesIn
 from mathgen.scenario.words import Scenario
 
 
@@ -86,3 +86,20 @@ def spaces_in(question: SpacesIn, told: Told, _: Scenario) -> Asked:
         number = told.feet.number
     feet = Stated(int(number.value), "feet in all")
     return Asked("length", Value(Op("/", (Op("*", (feet, _foot(told))), _space(told)))), WHOLE, (), ("feet", "foot"))
+
+
+def longer_than(question: LongerThan, told: Told, scenario: Scenario) -> Asked:
+    """Whether some equal spaces, end to end, are longer than a length in feet.
+
+    Raises:
+        NotRead: it is not said how many spaces there are.
+    """
+    number = question.spaces or told.spaces
+    if number is None:
+        raise NotRead("it is not said how many spaces there are")
+    inches = in_inches(EndToEnd(number), told, scenario)
+    assert isinstance(inches.goal, Value)  # a number is asked for
+    fact = _feet(question.feet, False)
+    told.facts.append(fact)
+    goal = Truth(inches.goal.expr, ">", Op("*", (fact.expr, _foot(told))))
+    return inches._replace(goal=goal, demand=TRUTH, uses=(*inches.uses, "foot"))

@@ -5,7 +5,7 @@ from __future__ import annotations
 from mathgen.reading.chart import Rule, rule
 from mathgen.reading.meaning import FootIs, InFeet, Np
 from mathgen.reading.noun_phrases import always
-from mathgen.reading.wanted import EndToEndFeet, NextWider, SpacesIn
+from mathgen.reading.wanted import EndToEndFeet, LongerThan, NextWider, SpacesIn
 
 RULES: tuple[Rule, ...] = (
     rule("feet", "NUM (foot|feet)", lambda number: number),
@@ -19,6 +19,9 @@ RULES: tuple[Rule, ...] = (
     rule("ask", "how many feet do WHOLE of these spaces make end to end", EndToEndFeet),
     rule("ask", "how many feet long are the WHOLE spaces together", EndToEndFeet),
     rule("ask", "how many feet long are the WHOLE spaces <in_all>", lambda number, _: EndToEndFeet(number)),
+    rule("ask", "is the row longer than <feet>", LongerThan),
+    rule("ask", "are the WHOLE spaces together longer than <feet>", lambda number, feet: LongerThan(feet, number)),
+    rule("ask", "are WHOLE of these spaces end to end longer than <feet>", lambda number, feet: LongerThan(feet, number)),
     rule("ask", "how many of these spaces make NUM feet end to end", SpacesIn),
     rule("ask", "how many spaces of this size fit in NUM feet", SpacesIn),
     rule("ask", "how many spaces does the row have", always(SpacesIn())),

@@ -2,14 +2,15 @@
 
 from __future__ import annotations
 
-from mathgen.asks.expression import Listing, Op, Quantity
+from mathgen.asks.expression import Listing, Op, Quantity, Stated, Truth
 from mathgen.exact.demand import Demand
-from mathgen.reading.asked import Asked
+from mathgen.reading.asked import TRUTH, Asked
+from mathgen.reading.evaluate import evaluate
 from mathgen.reading.meaning import InEqualRows, SplitInto
 from mathgen.reading.pairs import together
 from mathgen.reading.tokens import NotRead
-from mathgen.reading.told import Told
-from mathgen.reading.wanted import AllPairs, FactorPairs, Splits
+from mathgen.reading.told import Fact, Told
+from mathgen.reading.wanted import AllPairs, FactorPairs, IsSplit, Splits
 from mathgen.scenario.words import Scenario
 
 _LIST = Demand("list")
@@ -41,6 +42,30 @@ def splits(question: Splits, told: Told, _: Scenario) -> Asked:
     told.referred(rate, question.part)
     told.referred(whole, question.bottom)
     return Asked("pairs listed", Listing(rate, "+", whole), _LIST, (part, whole))
+
+
+def is_split(question: IsSplit, told: Told, _: Scenario) -> Asked:
+    """Whether a fraction is the sum of some like fractions of its set.
+
+    Raises:
+        NotRead: it is not said what it is a part of, or the others are of other sets.
+    """
+    last = told.last_portion
+    if last is None:
+        raise NotRead("it is not said what the fraction is a part of")
+    part, whole = Quantity(last[0], last[1]), Quantity("set_up", last[1])
+    rate = Op("/", (part, whole))
+    told.referred(rate, question.part)
+    size = evaluate(whole, told.counts)
+    claimed = []
+    for number in question.claimed:
+        top = number.value * size
+        if top.q != 1 or not number.text.endswith(f"/{size}"):
+            raise NotRead(f"{number.text} is not a fraction of the {size}")
+        claim = Op("/", (Stated(int(top), "claimed"), whole))
+        told.facts.append(Fact(claim, number.text))
+        claimed.append(claim)
+    return Asked("split claimed", Truth(rate, "=", Op("+", tuple(claimed))), TRUTH, (part, whole))
 
 
 def all_pairs(question: AllPairs, told: Told, scenario: Scenario) -> Asked:

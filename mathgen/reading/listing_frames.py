@@ -8,7 +8,7 @@ from mathgen.reading.meaning import InEqualRows, Labels, SplitInto
 from mathgen.reading.noun_phrases import Tail, always, measured, what
 from mathgen.reading.pair_frames import Together
 from mathgen.reading.tokens import Number
-from mathgen.reading.wanted import AllPairs, FactorPairs, Splits
+from mathgen.reading.wanted import AllPairs, FactorPairs, IsSplit, Splits
 from mathgen.trials.scope import Measure
 
 
@@ -37,5 +37,8 @@ RULES: tuple[Rule, ...] = (
     rule("fact", f"split NUM into two {_OVER}", _split),
     rule("fact", f"two {_OVER} have the sum NUM", lambda bottom, part: _split(part, bottom)),
     rule("ask", f"which pairs of {_OVER} have the sum NUM", lambda bottom, part: Splits(part, bottom)),
+    rule("ask", "is FRACTION = FRACTION + FRACTION + FRACTION true", lambda part, *claimed: IsSplit(part, claimed)),
+    rule("ask", "can FRACTION be split into FRACTION , FRACTION , and FRACTION", lambda part, *claimed: IsSplit(part, claimed)),
+    rule("ask", "do FRACTION , FRACTION , and FRACTION have the sum FRACTION", lambda a, b, c, part: IsSplit(part, (a, b, c))),
     rule("ask", "what are all the (ways|pairs)", always(AllPairs())),
 )

@@ -11,7 +11,7 @@ from mathgen.reading.meaning import EqualFraction, Labels, NextGoal, Np, PartOf,
 from mathgen.reading.noun_phrases import Counted, Tail, always, measured, what
 from mathgen.reading.tokens import Number
 from mathgen.reading.wanted import ColorPart, NextSetUp, OtherNumber, PartOfSet
-from mathgen.trials.scope import Measure
+from mathgen.trials.scope import Label, Measure
 
 Place = Literal["top", "bottom"]
 DETERMINER = "(the|its|their|these|those)"
@@ -45,6 +45,13 @@ def _part(number: Number, known: Known, colors: Labels, measure: Measure | None 
         measured(measure, "down", "standing")
         known = _placed(known, None, tail)
     return (PartOf(measure, known.np, number, colors, known.number, known.counted),)
+
+
+def _two_parts(known: Known, one: Number, color: Label, two: Number, other: Label, measure: Measure) -> Claims:
+    """ "Of the 50 pins, 0.12 were red and 0.26 were blue pins knocked down." """
+    if color == other:
+        raise Clash
+    return (*_part(one, known, (color,), measure), *_part(two, known, (other,), measure))
 
 
 def _part_set_up(number: Number, known: Known, colors: Labels, measure: Measure) -> Claims:
@@ -101,6 +108,11 @@ SETS: tuple[Rule, ...] = (
 
 TOLD: tuple[Rule, ...] = (
     rule("passive", "<set> , NUM (was|were) <sort_things> <that_outcome> <tail>?", lambda k, n, c, m, tail: _part(n, k, c, m, tail)),
+    rule(
+        "passive",
+        "<set> , NUM (was|were) COLOR and NUM (was|were) COLOR ITEM <that_outcome>",
+        lambda known, n, a, k, b, _, m: _two_parts(known, n, a, k, b, m),
+    ),
     rule("passive", "<set> , NUM (was|were) <sorts>", lambda k, n, c: _part(n, k, c)),
     rule("passive", "NUM <set> (was|were) <sort_things> <that_outcome> <tail>?", _part),
     rule("passive", "NUM <set> (was|were) <sorts>", _part),
@@ -141,6 +153,11 @@ TOLD: tuple[Rule, ...] = (
 )
 
 ASKED: tuple[Rule, ...] = (
+    rule(
+        "decimal_ask",
+        "what decimal part <set> (was|were) <sort_things> <that_outcome>",
+        lambda known, colors, measure: _asked_of_set(Demand("decimal"), known, colors, measure),
+    ),
     rule("ask", "<form_of_part> <outcome_of> (was|were) <sorts>", _asked_of_outcome),
     rule("ask", "<outcome_of> , <form_of_part> (was|were) <sorts>", lambda known, demand, c: _asked_of_outcome(demand, known, c)),
     rule("ask", "<form_of_part> <set> (was|were) <sorts>", _asked_of_set),

@@ -148,6 +148,11 @@ def in_words(reading: Reading, table: TrialTable, scenario: Scenario) -> str:
             sentence = f"Find how many sets of one trial make all the sets: {number[0]}."
         case "doubled":
             sentence = f"Find the number that makes {number[0]} when it is added to itself."
+        case "split claimed":
+            sentence = f"Say whether the fractions have this sum: {number[0]}, out of {number[1]}."
+        case "product or factor named":
+            assert isinstance(asked.goal, Choice)
+            sentence = f"Say which is the {'greater' if asked.goal.most else 'less'}: {number[0]}, told as a product, or {number[1]}."
         case "sets as a fraction":
             sentence = f"Find the top number of a fraction that equals all the sets: {number[0]}."
         case "counted on":

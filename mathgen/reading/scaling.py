@@ -2,12 +2,12 @@
 
 from __future__ import annotations
 
-from mathgen.asks.expression import Op, Quantity, Truth
-from mathgen.reading.asked import TRUTH, Asked
+from mathgen.asks.expression import Choice, Op, Quantity, Truth
+from mathgen.reading.asked import NAME, TRUTH, Asked
 from mathgen.reading.meaning import ScaledCount
 from mathgen.reading.tokens import NotRead
 from mathgen.reading.told import Told
-from mathgen.reading.wanted import AgainstFactor
+from mathgen.reading.wanted import AgainstFactor, ProductOrFactor
 from mathgen.scenario.words import Scenario
 
 
@@ -42,3 +42,11 @@ def against_factor(question: AgainstFactor, told: Told, _: Scenario) -> Asked:
         raise NotRead("other counts are told of")
     product = Op("*", (Op("/", (later, first)), first))
     return Asked("product or factor", Truth(product, ">" if question.sign > 0 else "<", first), TRUTH, (later, first), ("scaled",))
+
+
+def product_or_factor(question: ProductOrFactor, told: Told, scenario: Scenario) -> Asked:
+    """Which of the two is the greater, or the less."""
+    asked = against_factor(AgainstFactor(1, question.rate, question.factor, question.second), told, scenario)
+    assert isinstance(asked.goal, Truth)
+    goal = Choice(("product", "factor"), asked.goal.exprs, question.greater)
+    return asked._replace(kind="product or factor named", goal=goal, demand=NAME)

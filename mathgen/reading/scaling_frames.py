@@ -7,7 +7,7 @@ from mathgen.reading.facts import Claims
 from mathgen.reading.meaning import Count, Labels, ScaledCount
 from mathgen.reading.noun_phrases import Counted, Tail, always, measured, what
 from mathgen.reading.tokens import Number
-from mathgen.reading.wanted import AgainstFactor
+from mathgen.reading.wanted import AgainstFactor, ProductOrFactor
 from mathgen.trials.scope import Measure
 
 
@@ -35,6 +35,15 @@ RULES: tuple[Rule, ...] = (
     rule("fact", "do not multiply", always(())),
     rule("against", "greater than", always(1)),
     rule("against", "less than", always(-1)),
+    rule("greater_one", "greater", always(True)),
+    rule("greater_one", "less", always(False)),
+    rule(
+        "ask",
+        "which is <greater_one> , the product FRACTION × WHOLE or the factor WHOLE",
+        lambda most, rate, second, factor: ProductOrFactor(most, factor, rate, second),
+    ),
+    rule("ask", "without multiplying , which is <greater_one> , the product or the factor WHOLE", ProductOrFactor),
+    rule("ask", "which number is <greater_one> , the product or the factor WHOLE", ProductOrFactor),
     rule("ask", "did <who> <outcome_base> <sign> <things> <when> than <when>", _more),
     rule("ask", "without multiplying , is the product <against> the factor WHOLE", lambda sign, factor: AgainstFactor(sign, None, factor)),
     rule("ask", "without multiplying , is FRACTION × WHOLE <against> WHOLE", lambda rate, a, sign, b: AgainstFactor(sign, rate, b, a)),

@@ -171,6 +171,29 @@ class AllFull(NamedTuple):
     box: str
 
 
+class IsSplit(NamedTuple):
+    """ "Is 5/8 = 1/8 + 2/8 + 2/8 true?": the numbers as printed."""
+
+    part: Number
+    claimed: tuple[Number, ...]
+
+
+class LongerThan(NamedTuple):
+    """ "Are 5 of these spaces longer than 3 feet end to end?" """
+
+    feet: Number
+    spaces: Number | None = None
+
+
+class ProductOrFactor(NamedTuple):
+    """ "Which is greater, the product 5/4 × 8 or the factor 8?" """
+
+    greater: bool
+    factor: Number
+    rate: Number | None = None
+    second: Number | None = None
+
+
 class FactorPairs(NamedTuple):
     """ "What are all factor pairs of the number of red pins knocked down?" """
 
@@ -836,6 +859,9 @@ Question = (
     | IsDifference
     | IsTotal
     | Doubled
+    | IsSplit
+    | LongerThan
+    | ProductOrFactor
     | WholeOfFraction
     | MoreCrosses
     | AllEndToEnd

@@ -41,6 +41,9 @@ def faults(line: dict[str, Any], texts: Texts) -> Iterator[str]:
     if winner in ("mean", "median"):
         yield from _mean_and_median(line, winner, most, values, texts)
         return
+    if winner in ("product", "factor"):
+        yield from _product_and_factor(line, winner, most, values, texts)
+        return
     rivals, reaches = _rivals(winner, named, texts)
     if len(rivals) < 2:
         yield f"{winner} has no rival in the text"
@@ -74,6 +77,21 @@ def _mean_and_median(line: dict[str, Any], winner: str, most: bool, values: tupl
     if values != (both["mean"], both["median"]) or most == bool(re.search(r"\bless\b", sentences(line["text"])[-1])):
         yield f"the rows have the mean {both['mean']} and the median {both['median']}, not {values}"
     if both[winner] != (max if most else min)(values) or both["mean"] == both["median"]:
+        yield f"{winner} is not the one that the question asks for"
+
+
+def _product_and_factor(line: dict[str, Any], winner: str, most: bool, values: tuple[Rational, ...], texts: Texts) -> Iterator[str]:
+    """The later trial's count, told as a fraction times the first trial's, and the first trial's own."""
+    named = texts.named(line["text"])
+    trials = [trial for trial in texts.results.trials if trial in named.trials]
+    counts = [texts.results.total("down", Reach(named.groups or None, (trial,), named.colors or None)) for trial in trials]
+    found = re.search(r"(?<!\d)(\d+)/(\d+) × (\d+)\b", line["text"])
+    if found is None or len(counts) != 2 or counts[0] != int(found[3]) or counts[1] * int(found[2]) != counts[0] * int(found[1]):
+        yield f"the rows have {counts}"
+        return
+    if values != (counts[1], counts[0]) or most == bool(re.search(r"\bless\b", sentences(line["text"])[-1])):
+        yield f"the product is {counts[1]}, the factor {counts[0]}, not {values}"
+    if {"product": counts[1], "factor": counts[0]}[winner] != (max if most else min)(values) or counts[0] == counts[1]:
         yield f"{winner} is not the one that the question asks for"
 
 

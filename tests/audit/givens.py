@@ -108,6 +108,8 @@ def _rate(given: dict[str, Any], number: Rational, name: str, line: dict[str, An
         if len(counts) != 2 or Rational(counts[1], counts[0]) != number:
             yield f"{name}: the two trials have {counts}"
         return
+    if part == "claimed":  # nothing bears it out: it is judged
+        return
     if part_measure is None or (whole_measure is None and whole != "trials"):
         yield f"{name} is of no known kind"
         return

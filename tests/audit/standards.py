@@ -152,6 +152,13 @@ def _plot_added(line: Problem) -> bool:
     return asks and "+" in _signs(line) and any("/" in given["number"] for given in line["givens"])
 
 
+def _feet_in_inches(line: Problem) -> bool:
+    """A length in feet beside inches: how much wider it is, or whether spaces are longer."""
+    longer = line["answer"]["kind"] == "truth" and _says(r"\blonger than \d+ feet\?")(line)
+    told = _says(r"\bfoot is 12 inches\b")(line)
+    return told and (_signs(line) == {"*"} if longer else _says(r"\binches\b.*\?")(line) and _signs(line) == {"*", "-"})
+
+
 def _bottoms_compared(line: Problem) -> set[int]:
     return {int(bottom) for bottom in re.findall(r"/(\d+)", line["relation"])}
 
@@ -439,6 +446,9 @@ def _remainder(line: Problem) -> bool:
 
 def _splits(line: Problem) -> bool:
     """A fraction split in two like ones, in more ways than one."""
+    if line["answer"]["kind"] == "truth":
+        like = {fraction_bottom(number) for step in _lines(line) for number in step.numbers}
+        return len(like) == 1 and _signs(line) == {"+"} and _says(r"\d = \d+/|\bbe split into\b|\bhave the sum\b")(line)
     pairs = [re.fullmatch(r"(\d+)/(\d+) \+ (\d+)/(\d+)", pair) for pair in line["answer"]["value"]]
     return line["answer"]["kind"] == "list" and len(pairs) > 1 and all(pair is not None and pair[2] == pair[4] for pair in pairs)
 
@@ -532,7 +542,9 @@ SHOWS: dict[str, Callable[[Problem], bool]] = {
     "3.NF.A.3b": lambda p: _equal_fraction(p) or _equal_fraction_from_top(p),
     "4.OA.B.4": lambda p: _factor_pairs(p) or _factors_and_multiples(p),
     "4.NF.B.3b": _splits,
-    "5.NF.B.5a": lambda p: p["answer"]["kind"] == "truth" and _says(r"\d/\d+ × \d.*\b([Dd]o not multiply\.|[Ww]ithout multiplying,)")(p),
+    "5.NF.B.5a": lambda p: (
+        p["answer"]["kind"] in ("truth", "name") and _says(r"\d/\d+ × \d.*\b([Dd]o not multiply\.|[Ww]ithout multiplying,)")(p)
+    ),
     "5.OA.A.2": lambda p: p["answer"]["kind"] == "truth" and _says(r"\+ \d+\) × \d|\d × \d+ \+|\d \+ \d+ × \d")(p),
     "4.OA.A.2": _says("times as many"),
     "4.OA.A.3": lambda p: _whole(p) and steps_taken(_lines(p)) >= 2,
@@ -540,7 +552,7 @@ SHOWS: dict[str, Callable[[Problem], bool]] = {
     "5.G.A.2": lambda p: _whole(p) and _signs(p) == {"-"} and len(re.findall(r"\(\d+, \d+\)", p["text"])) == 2,
     "8.SP.A.2": lambda p: _says(r"\bscatter plot\b.*\bthan the line predicts\?")(p) and {"*", "-"} <= _signs(p),
     "8.SP.A.3": lambda p: _says(r"\bscatter plot\b.*\bthe line predict\b.*\?")(p) and "*" in _signs(p),
-    "4.MD.A.1": lambda p: _says(r"\bfoot is 12 inches\b.*\binches\b.*\?")(p) and _signs(p) == {"*", "-"},
+    "4.MD.A.1": lambda p: _feet_in_inches(p),
     "5.MD.A.1": lambda p: _says(r"\bfoot is 12 inches\b")(p) and _says(r"\b\d+ feet|many feet\b")(p) and _signs(p) == {"*", "/"},
     "6.RP.A.3d": lambda p: _says(r"\bfoot is 12 inches\b")(p) and _says(r"\b\d+ feet|many feet\b")(p) and _signs(p) == {"*", "/"},
     "2.MD.D.9": lambda p: _whole(p) and _says(r"\bline plot\b.*\bcrosses\b.*\?")(p),

@@ -33,6 +33,10 @@ def faults(line: dict[str, Any], texts: Texts) -> Iterator[str]:
     if told is None:
         told = _claimed_total(line, texts)
     if told is None:
+        told = _split(line, texts)
+    if told is None:
+        told = _longer(line, texts)
+    if told is None:
         told = _proportional(line, texts)
     if told is None:
         told = _statistical(line, texts)
@@ -76,6 +80,32 @@ def _number_sentence(line: dict[str, Any], texts: Texts) -> bool | None:
     if solutions(line["relation"]) not in ((apart,), (-apart,)):
         return None
     return {"=": apart == 0, ">": apart > 0, "<": apart < 0}[found[2]]
+
+
+def _split(line: dict[str, Any], _: Texts) -> bool | None:
+    """ "Is 5/8 = 1/8 + 2/8 + 2/8 true?", "Can 5/8 be split into ...?", "Do ... have the sum 5/8?": like fractions, added by their tops."""
+    asked = sentences(line["text"])[-1]
+    if not re.search(r"\d = \d+/|\bbe split into\b|\bhave the sum\b", asked):
+        return None
+    fractions = [(int(top), int(bottom)) for top, bottom in re.findall(r"(\d+)/(\d+)", asked)]
+    (part, *others) = fractions if "have the sum" not in asked else [fractions[-1], *fractions[:-1]]
+    if len(others) != 3 or {bottom for _, bottom in fractions} != {part[1]}:
+        return None
+    apart = part[0] - sum(top for top, _ in others)
+    return apart == 0 if solutions(line["relation"]) == (Rational(apart, part[1]),) else None
+
+
+def _longer(line: dict[str, Any], texts: Texts) -> bool | None:
+    """ "Are 5 of these spaces end to end longer than 3 feet?": so many times the space that the rows have, in inches."""
+    feet = re.search(r"\blonger than (\d+) feet\?", line["text"])
+    count = re.search(r"\b(\d+) (?:of these )?spaces\b", line["text"])
+    named = texts.named(line["text"])
+    if feet is None or count is None or "One foot is 12 inches." not in line["text"]:
+        return None
+    [gap] = texts.results.gaps(Reach(named.groups, named.trials, None))
+    assert gap is not None
+    apart = int(count[1]) * gap - 12 * int(feet[1])
+    return bool(apart > 0) if solutions(line["relation"]) == (apart,) else None
 
 
 def _claimed_total(line: dict[str, Any], texts: Texts) -> bool | None:

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import pytest
 
-from mathgen.asks.expression import Ask, Measured, Op, Stated, Value
+from mathgen.asks.expression import Ask, Measured, Op, Stated, Truth, Value
 from mathgen.exact.demand import Demand
 from mathgen.proof.record import proved
 from tests.models.asked import every_draft, said, worked
@@ -17,6 +17,18 @@ WRENS_1, WRENS_2 = Measured("gap", "Wrens", 1), Measured("gap", "Wrens", 2)
 FOOT = Stated(12, "inches in a foot")
 
 ROWS = [
+    (
+        "longer_than_feet",
+        4,
+        Ask(Truth(Op("*", (Stated(3, "spaces"), WRENS_1)), ">", Op("*", (Stated(2, "feet in all"), FOOT))), (), Demand("truth")),
+        ("Yes", "x = 3*9 - 2*12", ("3 * 9 = 27", "2 * 12 = 24"), {"W47": "No"}),
+    ),
+    (
+        "longer_than_feet",
+        4,
+        Ask(Truth(Op("*", (Stated(7, "spaces"), OWLS_1)), ">", Op("*", (Stated(3, "feet in all"), FOOT))), (), Demand("truth")),
+        ("No", "x = 7*5 - 3*12", ("7 * 5 = 35", "3 * 12 = 36"), {"W45": "Yes"}),
+    ),
     # model, grade, ask, answer, relation, steps, slips; each worked by hand
     (
         "feet_next_time",

@@ -6,16 +6,17 @@ from random import Random
 
 import pytest
 
-from mathgen.asks.expression import Stated
+from mathgen.asks.expression import Ask, Op, Stated, Truth
 from mathgen.bank.builder import Builder, Stopped
 from mathgen.bank.desk import Desk
+from mathgen.exact.demand import Demand
 from mathgen.grades.curriculum import load
 from mathgen.problems.draft import Draft
 from mathgen.proof.record import proved
 from mathgen.scenario.words import scenario
 from mathgen.trials.scope import Scope
 from mathgen.trials.table import TrialTable
-from tests.models.asked import every_draft, model, said, worked
+from tests.models.asked import every_draft, model, problem, quantity, said, worked
 from tests.tables import TWO_GROUPS, table
 
 EIGHT = table({"red": 3, "gold": 5}, {("Owls", 1): (2, 4), ("Owls", 2): (1, 2)})
@@ -237,5 +238,18 @@ def test_a_row_of_splits_worked_by_hand() -> None:
         ("1/8 + 5/8 = 6/8", "2/8 + 4/8 = 6/8", "3/8 + 3/8 = 6/8"),
         {"C53": "1/4 + 5/4, 2/4 + 4/4, 3/4 + 3/4", "C54": "3/8 + 3/8", "C55": "1/8 + 1/8"},
     )
+    assert proved(one)
+    assert one.standards == ("4.NF.B.3b",)
+
+
+@pytest.mark.parametrize(("three", "answer", "slips"), [(5, "Yes", {"C56": "No"}), (6, "No", {"C57": "Yes"})])
+def test_three_fractions_judged_by_hand(three: int, answer: str, slips: dict[str, str]) -> None:
+    """The Herons knocked down 8 of 12 pins in Trial 1: 1/12 + 2/12 + 5/12, but not 1/12 + 2/12 + 6/12."""
+    down, set_up = quantity("down", "Herons", (1,)), quantity("set_up", "Herons", (1,))
+    claimed = tuple(Op("/", (Stated(top, "claimed"), set_up)) for top in (1, 2, three))
+    ask = Ask(Truth(Op("/", (down, set_up)), "=", Op("+", claimed)), (), Demand("truth"))
+    one = problem("is_that_a_split", TWO_GROUPS, 4, ask)
+    total = 3 + three
+    assert worked(one) == (answer, f"x = 8/12 - (1/12 + 2/12 + {three}/12)", (f"1/12 + 2/12 + {three}/12 = {total}/12",), slips)
     assert proved(one)
     assert one.standards == ("4.NF.B.3b",)

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import pytest
 
-from mathgen.asks.expression import Ask, Op, Truth
+from mathgen.asks.expression import Ask, Choice, Op, Truth
 from mathgen.exact.demand import Demand
 from mathgen.proof.record import proved
 from tests.models.asked import every_draft, problem, quantity, worked
@@ -19,6 +19,18 @@ def test_a_row_worked_by_hand(test: str, answer: str, slips: dict[str, str]) -> 
     """2/3 × 9 is less than 9, for 2/3 is less than 1."""
     one = problem("product_against_factor", TWO_GROUPS, 5, Ask(Truth(PRODUCT, test, FIRST), (), Demand("truth")))
     assert worked(one) == (answer, "x = 6/9*9 - 9", ("2/3 * 9 = 6",), slips)
+    assert proved(one)
+    assert one.standards == ("5.NF.B.5a",)
+
+
+@pytest.mark.parametrize(
+    ("most", "answer", "word", "slips"), [(True, "factor", "Max", {"S03": "product"}), (False, "product", "Min", {"S03": "factor"})]
+)
+def test_which_of_the_two_worked_by_hand(most: bool, answer: str, word: str, slips: dict[str, str]) -> None:
+    """2/3 × 9 is the less, 9 the greater."""
+    ask = Ask(Choice(("product", "factor"), (PRODUCT, FIRST), most), (), Demand("name"))
+    one = problem("product_or_factor", TWO_GROUPS, 5, ask)
+    assert worked(one) == (answer, f"x = {word}(6/9*9, 9)", ("2/3 * 9 = 6",), slips)
     assert proved(one)
     assert one.standards == ("5.NF.B.5a",)
 

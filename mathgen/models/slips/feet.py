@@ -38,3 +38,19 @@ def feet_as_inches(feet: int, inches: int) -> Wrong:
 @slip("W19", "That fits in one foot. How many feet are there?")
 def one_foot_only(foot: int, inches: int) -> Wrong:
     return whole(foot // inches) if foot % inches == 0 else None
+
+
+@slip("W45", "One foot is 12 inches, not 10 inches.")
+def judges_with_ten_inches(inches: int, feet: int) -> Wrong:
+    """As W17, where two lengths are compared. Common practice, no source, as are the two below."""
+    return "true" if inches > 10 * feet else "false"
+
+
+@slip("W46", "Feet and inches are not the same. Write the feet in inches first.")
+def compares_the_bare_numbers() -> Wrong:
+    return "true"
+
+
+@slip("W47", "Count the spaces again. One space is missing.")
+def judges_without_a_space(inches: int, feet: int) -> Wrong:
+    return "true" if inches > 12 * feet else "false"

@@ -90,3 +90,15 @@ def finds_one_split(top: int, bottom: int) -> Wrong:
 def splits_the_rest(top: int, bottom: int) -> Wrong:
     """A03 of a list."""
     return ", ".join(_splits(bottom - top, bottom)) or None
+
+
+@slip("C56", "The bottom number says how big the parts are. Add the top numbers only.")
+def judges_by_adding_bottoms() -> Wrong:
+    """As C01, where a sum is to be judged: 1/8 + 2/8 + 2/8 passes for 5/24."""
+    return "false"
+
+
+@slip("C57", "The sum is one part off. Add the top numbers again.")
+def takes_a_near_sum_for_equal(total: int, k: int) -> Wrong:
+    """As H41, of fractions."""
+    return "true" if abs(total - k) == 1 else None

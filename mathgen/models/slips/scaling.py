@@ -13,3 +13,15 @@ def always_makes_bigger(asks_more: int) -> Wrong:
 @slip("S02", "Multiplying by a fraction greater than 1 makes a number bigger.")
 def always_makes_smaller(asks_more: int) -> Wrong:
     return "false" if asks_more else "true"
+
+
+@slip("S03", "Multiplying by a fraction less than 1 makes a number smaller.")
+def product_is_taken_for_greater(label: str) -> Wrong:
+    """As S01, where one of the two is to be named."""
+    return label
+
+
+@slip("S04", "Multiplying by a fraction greater than 1 makes a number bigger.")
+def product_is_taken_for_less(label: str) -> Wrong:
+    """As S02, where one of the two is to be named."""
+    return label
