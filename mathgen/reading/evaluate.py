@@ -40,15 +40,28 @@ class Tie(NotRead):
         super().__init__(f"{' and '.join(labels)} are equal")
 
 
+class Missing(NotRead):
+    """Results that are asked for were never taken."""
+
+    def __init__(self, cells: list[Cell]) -> None:
+        self.cells = tuple(cells)
+        super().__init__("the table has no result there" if len(cells) == 1 else "the table does not have all results there")
+
+
 class Counts:
     """The rows of one table by group, trial and color, and what has been added up from them."""
 
-    def __init__(self, table: TrialTable) -> None:
-        self.table = table
+    def __init__(self, table: TrialTable, whole: bool = False) -> None:
+        """Args:
+        table: the results.
+        whole: whether a count over results of which one was never taken is refused, and not made from the rest.
+        """
+        self.table, self.whole = table, whole
         self._cells: dict[Cell, tuple[int, int]] = {}
         for row in table.rows:
             set_up, down = self._cells.get((row.group, row.trial, row.color), (0, 0))
             self._cells[row.group, row.trial, row.color] = (set_up + row.set_up, down + row.down)
+        self._taken, self._absent = {cell[:2] for cell in self._cells}, frozenset(table.absent)
         self._gaps = {(row.group, row.trial, row.gap_inches) for row in table.rows}
         self._totals: dict[tuple[Measure, Scope], int] = {}
 
@@ -61,15 +74,27 @@ class Counts:
             if cell in self._cells
         ]
 
+    def missing(self, scope: Scope) -> list[Cell]:
+        """The cells of a scope whose result was never taken: told as absent, or of a trial in which the group has no row at all."""
+        table = self.table
+        return [
+            cell
+            for cell in product(scope.groups or table.groups, scope.trials or table.trials, scope.colors or table.colors)
+            if cell not in self._cells and (cell in self._absent or cell[:2] not in self._taken)
+        ]
+
     def total(self, measure: Measure, scope: Scope) -> int:
         """The count over a scope.
 
         Raises:
+            Missing: a result there was never taken, and counts are to be whole.
             NotRead: the table has no result there.
         """
         key = (measure, scope)
         found = self._totals.get(key)
         if found is None:
+            if self.whole and (missing := self.missing(scope)):
+                raise Missing(missing)
             rows = [self._cells[cell] for cell in self.cells(scope)]
             if not rows:
                 raise NotRead("the table has no result there")

@@ -73,10 +73,15 @@ class Reading(NamedTuple):
 class Reader:
     """Reads problems about one table; keep it to read many."""
 
-    def __init__(self, table: TrialTable, scenario: Scenario) -> None:
+    def __init__(self, table: TrialTable, scenario: Scenario, whole: bool = False) -> None:
+        """Args:
+        table: the results.
+        scenario: nouns and verbs of the activity.
+        whole: whether a count over results of which one was never taken is refused.
+        """
         self.table, self.scenario = table, scenario
         self._tokens = Tokenizer(lexicon(table, scenario), GRAMMAR.words)
-        self._counts = Counts(table)
+        self._counts = Counts(table, whole)
         self._shadow: Counts | None = None
 
     def read(self, text: str, assume: bool = False) -> Reading:

@@ -10,7 +10,7 @@ from sympy import Rational
 
 from mathgen.asks.expression import Expr, Goal, Quantity
 from mathgen.exact.demand import Demand
-from mathgen.reading.evaluate import Counts, Tie, answer, evaluate, quantities
+from mathgen.reading.evaluate import Cell, Counts, Tie, answer, evaluate, quantities
 
 
 class Picked(NamedTuple):
@@ -30,6 +30,7 @@ class Plan(NamedTuple):
     demand: Demand
     kind: str
     by: str = ""  # what the names are names of
+    missed: tuple[Cell, ...] = ()  # results never taken, which the answer leaves out and says so
 
 
 def quantities_of(goal: Goal | Picked) -> list[Quantity]:

@@ -97,9 +97,8 @@ class Talk:
                 f'Do you want one answer for each {SINGLE[bag.each]}, or one for all of them together? Ask for "the mean" or "in all".'
             )
         for part, number in bag.sizes:
-            cells = self.counts.cells(Scope(groups=self.labels("groups", bag)))  # type: ignore[arg-type]
-            size = len({cell[1] for cell in cells}) if part == "trials" else len(getattr(self.table, part))
-            results = len({cell[:2] for cell in cells})  # "all 18 trials": those of all six groups
+            size = len(getattr(self.table, part))  # those of the class, also where a group missed one
+            results = len(self.labels("groups", bag)) * len(self.table.trials)  # "all 18 trials": those of all six groups
             if number.value != size and not (part == "trials" and bag.groups in (None, "all") and number.value == results):
                 raise False_(f"There are {size} {part}, not {number.text}.")
         if bag.their and bag.groups is None:
@@ -150,7 +149,7 @@ class Talk:
         sizes = {self.counts.total("set_up", scope) for scope in found if self.counts.cells(scope)}
         if len(sizes) != 1:
             raise Ask("They did not all set up the same number. Which group and trial do you mean?")
-        return Quantity("set_up", found[0])
+        return Quantity("set_up", next(scope for scope in found if self.counts.cells(scope)))
 
     def _set_up_is_clear(self, bag: Bag) -> None:
         if bag.trials is None and len(self.table.trials) > 1 and not bag.total:

@@ -17,12 +17,13 @@ from mathgen.exact.demand import Demand
 from mathgen.exact.forms import decimal, decimal_places, fraction, mixed, percent, ratio, simplest_ratio
 from mathgen.exact.rounding import rounded
 from mathgen.reading.chart import Clash
-from mathgen.reading.evaluate import Counts
+from mathgen.reading.evaluate import Cell, Counts, Missing
 from mathgen.reading.pupils.clauses import understood
 from mathgen.reading.pupils.combined import combined, together
 from mathgen.reading.pupils.hearing import Hearing, Token
+from mathgen.reading.pupils.no_result import no_result
 from mathgen.reading.pupils.plainly import Plainly
-from mathgen.reading.pupils.plan import Plan, value_of
+from mathgen.reading.pupils.plan import Plan, quantities_of, value_of
 from mathgen.reading.pupils.plans import plan as plan_of
 from mathgen.reading.pupils.say_plan import sentence_of, steps_of
 from mathgen.reading.pupils.span import Span
@@ -74,9 +75,10 @@ class Listener:
         self.table, self.scenario = table, scenario
         self._plainly = Plainly(table, scenario.past["standing"])
         self._hearing = Hearing(table, scenario)
-        self._reader = Reader(table, scenario)
-        self._counts = Counts(table)
-        self._shadow = Counts(shadow(table, Random("two ways to understand")))
+        # Whole counts only: the total of a group that missed a trial is never set beside the others'.
+        self._reader = Reader(table, scenario, whole=True)
+        self._counts = Counts(table, whole=True)
+        self._shadow = Counts(shadow(table, Random("two ways to understand")), whole=True)
 
     def outcome(self, question: str) -> Outcome:
         """What comes of a question."""
@@ -93,8 +95,13 @@ class Listener:
             plan, mended = self._planned(plain)
         except False_ as err:
             return Outcome("ask", why=_sentence(err.reason))
+        except Missing as err:
+            return self._without_result(err.cells)
         except NotRead as err:
             return self._as_printed(text) or Outcome("ask", why=_sentence(err.reason))
+        missing = [cell for quantity in quantities_of(plan.goal) for cell in self._counts.missing(quantity.scope)]
+        if missing:
+            return self._without_result(missing)
         try:
             found = self._answered(plan, mended)
         except NotRead as err:
@@ -109,7 +116,7 @@ class Listener:
         parted, parts = Plainly.parted(text), combined(text)
         try:
             return self._one(text)
-        except False_:
+        except (False_, Missing):
             raise
         except NotRead:
             if parted != text:
@@ -120,6 +127,10 @@ class Listener:
         first, mended = self._one(parts.first)
         second, others = self._one(parts.second) if parts.second else (None, ())
         return together(parts, first, second, self._counts), (*mended, *others)
+
+    def _without_result(self, cells: Sequence[Cell]) -> Outcome:
+        why = no_result(list(dict.fromkeys(cells)), self.table, self.scenario)
+        return Outcome("ask", why=f"{why}. Ask only about groups and trials that have a result.")
 
     def _one(self, text: str) -> tuple[Plan, tuple[tuple[str, str], ...]]:
         line = self._hearing.line(text)
@@ -163,6 +174,8 @@ class Listener:
         for way in _ways(sentences):
             try:
                 plans.extend(self._plans([Scan(tokens, self.table.trials).spans() for tokens in way]))
+            except Missing:
+                raise
             except Clash:
                 refused.append(NotRead(_not_understood(sentences)))
             except NotRead as err:
@@ -200,6 +213,8 @@ class Listener:
         read_as = sentence_of(plan, self.table, self.scenario)
         if corrections:
             read_as += f" (I took {listed([f'{typed} for {meant}' for typed, meant in corrections])}.)"
+        if plan.missed:
+            read_as += f" ({no_result(plan.missed, self.table, self.scenario)}.)"
         steps = tuple(steps_of(plan, self._counts, self.scenario))
         if isinstance(found, tuple):
             if not found:

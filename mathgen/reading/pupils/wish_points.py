@@ -69,6 +69,6 @@ def points_most(talk: Talk, wish: Wish) -> Plan:
     bag = talk.filled(wish.bags[0])
     if getattr(bag, by) not in (None, "all") or (by == "trials" and bag.groups is None):
         raise Ask("Which ones should I choose from?")
-    labels = tuple(label for label in getattr(talk.table, by) if talk.counts.cells(talk.scope(only(bag, by, (label,)))))
+    labels: tuple[Label, ...] = getattr(talk.table, by)
     exprs = tuple(scored(talk, wish, only(bag, by, (label,))) for label in labels)
     return Plan(Choice(tuple(map(str, labels)), exprs, wish.sign > 0), Demand("name"), "most", by)

@@ -12,8 +12,8 @@ from mathgen.reading.pupils.talk import SINGLE, Ask, Dimension, False_, Talk
 from mathgen.reading.pupils.wish import Wish
 
 
-def series_of(talk: Talk, bag: Bag, by: Dimension) -> tuple[Quantity, ...]:
-    """One count for each label."""
+def series_of(talk: Talk, bag: Bag, by: Dimension, own: bool = False) -> tuple[Quantity, ...]:
+    """One count for each label; ``own`` for a group's own trials only, and not those that it missed."""
     bag = talk.filled(bag)
     measure = talk.measure(bag, "down")
     if bag.number is not None:
@@ -23,7 +23,7 @@ def series_of(talk: Talk, bag: Bag, by: Dimension) -> tuple[Quantity, ...]:
     for label in labels:
         one = only(bag, by, (label,))._replace(sizes=tuple(size for size in bag.sizes if size[0] != by))
         scope = talk.scope(one)
-        if talk.counts.cells(scope):
+        if talk.counts.cells(scope) or (talk.counts.missing(scope) and not own):
             found.append(Quantity(measure, scope))
     if len(found) < 2:
         raise Ask("I need at least two numbers for that.")
@@ -44,15 +44,20 @@ def statistic(talk: Talk, wish: Wish, name: Literal["mean", "median"]) -> Plan:
         raise Ask(f"One trial has no {name} for each trial. Which numbers do you mean?")
     if by == "groups" and isinstance(bag.groups, tuple) and len(bag.groups) == 1:
         raise Ask(f"One group has no {name} for each group. Which numbers do you mean?")
+    # "The mean for the Owls": of the trials they took, and what they missed is said; "in all 3 trials" asks for more.
+    named = bag.trials is not None or wish.number is not None or any(part == "trials" for part, _ in bag.sizes)
+    groups = bag.groups or talk.said.groups
+    own = by == "trials" and not named and isinstance(groups, tuple) and len(groups) == 1
     if by == "groups" and bag.groups is not None:
         bag = bag._replace(groups=None if bag.groups == "all" else bag.groups)
     if by == "trials" and bag.trials == "all":
         bag = bag._replace(trials=None)
-    series = series_of(talk, bag, by)  # type: ignore[arg-type]
+    series = series_of(talk, bag, by, own)  # type: ignore[arg-type]
     for part, number in (*bag.sizes, *([(by, wish.number)] if wish.number is not None else [])):
         if part == by and number.value != len(series):
             raise False_(f"There are {len(series)} {by}, not {number.text}.")
-    return Plan(Value(Stat(name, series)), Demand("any"), name)
+    missed = talk.counts.missing(series[0].scope._replace(trials=None)) if own else []
+    return Plan(Value(Stat(name, series)), Demand("any"), name, missed=tuple(missed))
 
 
 def mean(talk: Talk, wish: Wish) -> Plan:
@@ -84,8 +89,8 @@ def choices(talk: Talk, wish: Wish) -> tuple[tuple[str, ...], tuple[Quantity, ..
     names, found = [], []
     for label in wish.labels or getattr(talk.table, by):
         scope = talk.scope(only(bag, by, (label,)))
-        if not talk.counts.cells(scope):
-            continue
+        if not talk.counts.cells(scope) and not talk.counts.missing(scope):
+            continue  # no such pins were set up
         names.append(str(label))
         found.append(Quantity(measure, scope))
     return tuple(names), tuple(found)
