@@ -397,6 +397,15 @@ def test_a_bank_has_the_same_bytes_in_every_process(ending: str, tmp_path: Path)
     assert made[0].read_bytes() == made[1].read_bytes()
 
 
+def test_what_today_says_is_the_same_in_every_process(tmp_path: Path) -> None:
+    said = set()
+    for seed in ("0", "1", "3"):
+        done = alone("today", MAIN, "--grade", "4", "--out", tmp_path / "out", "--force", folder=tmp_path, hash_seed=seed)
+        assert done.returncode == 0, done.stderr
+        said.add(done.stdout)
+    assert len(said) == 1
+
+
 def test_another_seed_draws_another_sheet(sheet: Path, tmp_path: Path) -> None:
     """Guards the two tests above: they would say nothing if the seed did nothing."""
     assert run("worksheet", MAIN, "--grade", 4, "--seed", 2, "--out", tmp_path).exit_code in (0, 4)

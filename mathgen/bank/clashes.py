@@ -31,12 +31,19 @@ def asked_totals(candidate: Candidate) -> frozenset[Quantity]:
 
 
 def gives_away(one: Candidate, other: Candidate) -> bool:
-    """Whether one candidate's words or givens print what the other asks for."""
+    """Whether one candidate's words or givens print what the other asks for, or all but print it."""
     printed = {given.expr for given in one.givens}
-    if asked_totals(other) & printed:
+    totals = asked_totals(other)
+    if totals & printed or totals & (_all_but_printed(one) - _all_but_printed(other)):
         return True
     expr = asked(other)
     return isinstance(expr, Op) and expr in printed
+
+
+def _all_but_printed(one: Candidate) -> set[Quantity]:
+    """Counts of pins knocked down that a fraction of a set, or what was left standing, tells to whoever knows how many were set up."""
+    tops = (given.expr.args[0] if isinstance(given.expr, Op) and given.expr.symbol == "/" else given.expr for given in one.givens)
+    return {Quantity("down", top.scope) for top in tops if isinstance(top, Quantity) and top.measure != "set_up"}
 
 
 def same_question(one: Candidate, other: Candidate) -> bool:

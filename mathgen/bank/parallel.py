@@ -6,9 +6,11 @@ from collections import Counter
 from functools import partial
 from typing import NamedTuple
 
+from mathgen.asks.expression import Quantity
 from mathgen.bank.builder import Candidate
 from mathgen.bank.choose import choose, fits, in_order, unlike
 from mathgen.bank.pool import Pool
+from mathgen.trials.scope import Scope
 
 
 class ParallelForms(NamedTuple):
@@ -57,6 +59,7 @@ def parallel(first: list[Candidate], pool: Pool, taken: list[Candidate]) -> tupl
         name = model_of.model.name
         candidates = pool.own[name] if model_of in pool.own.get(name, ()) else pool.review[name]
         used = [*taken, *form]
+        same_kind = [other for other in used if other.model.name == name]
         fresh = [
             one
             for one in candidates
@@ -67,5 +70,11 @@ def parallel(first: list[Candidate], pool: Pool, taken: list[Candidate]) -> tupl
         if not fresh:
             missing.append(slot)
             continue
-        form.append(min(fresh, key=partial(unlike, model_of)))
+        # Not the same results turned round, where the table has others.
+        others = [one for one in fresh if all(_results(one) != _results(other) for other in same_kind)]
+        form.append(min(others or fresh, key=partial(unlike, model_of)))
     return form, missing
+
+
+def _results(one: Candidate) -> frozenset[Scope]:
+    return frozenset(leaf.scope for leaf in one.draft.leaves() if isinstance(leaf, Quantity))

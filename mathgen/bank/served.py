@@ -44,7 +44,7 @@ def served_skills(desk: Desk, curriculum: Curriculum, grade: int, seed: int = 1)
             if not isinstance(one, Stopped):
                 served.add(model.skill)
                 break
-            found.update(set(one.reasons))
+            found.update(list(dict.fromkeys(one.reasons)))
             if tried == _LOOKED_AT:
                 break
     skills = [skill for skill in curriculum.skills(grade) if skill in reasons or skill in served]

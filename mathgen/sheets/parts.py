@@ -5,6 +5,7 @@ from __future__ import annotations
 import re
 from collections.abc import Iterable
 from functools import lru_cache
+from itertools import pairwise
 from typing import Any
 
 from mathgen.exact.aloud import aloud
@@ -16,12 +17,15 @@ Part = dict[str, Any]
 _FRACTION = r"(?<![\w/.])(?:(?P<whole>\d+) )?(?P<top>\d+)/(?P<bottom>\d+)(?![\w/])(?!\.\d)"
 # What one line must hold together: an equation, an expression with brackets, a count and its noun, "Trial" and its number. A
 # percent of a fraction is no count.
-_TERM = r"(?:\d*[a-z]|\d+|__)"
-_SIDE = rf"{_TERM}(?: [+×−-] {_TERM})*"
+_SIGN = "[+×÷=<>−-]"
+_TERM = r"\(?−?(?:\d*[a-z]|\d+(?:\.\d+)?|__)\)?"
+_LONGEST_KEPT = 24  # a card in large print is not wider
 _TOGETHER = (
-    rf"(?P<kept>(?<![\w/.])(?:\(\d+ [+−-] \d+\) × \d+|{_SIDE} = {_SIDE}(?!\w))"
+    rf"(?P<kept>(?<![\w/.]){_TERM}(?: {_SIGN} {_TERM})+(?![\w/])"
     r"|\b(?:Trial|Group|Round) \d+\b|(?<![\w/.−])−?\d+ [^\W\d_]+|\b[a-z]-[a-z]+\b)"
 )
+_AFTER_A_FRACTION, _BEFORE_A_FRACTION = re.compile(rf"^ ({_SIGN}) "), re.compile(rf" ({_SIGN}) $")
+_UNBROKEN = " \\1 ".replace(" ", "\N{NO-BREAK SPACE}")
 _NOT = r"\b(?P<not>not)\b"
 _FRACTIONS = re.compile(_FRACTION)
 _BELOW_ZERO = re.compile(r"(?<![\w/).,-])-(?=[\d(])")  # a minus sign, which no line ends with
@@ -90,7 +94,13 @@ def running_parts(text: str, *, stress_not: bool = False, names: tuple[str, ...]
     >>> running_parts("What number makes 12 - __ = 7 true?")
     [{'text': 'What number makes '}, {'kept': '12 − __ = 7'}, {'text': ' true?'}]
     """
-    return _cut(text, _pattern(names, True, stress_not))
+    found = _cut(text, _pattern(names, True, stress_not))
+    for before, after in pairwise(found):
+        if "top" in before and "text" in after:
+            after["text"] = _AFTER_A_FRACTION.sub(_UNBROKEN, after["text"])
+        if "text" in before and "top" in after:
+            before["text"] = _BEFORE_A_FRACTION.sub(_UNBROKEN, before["text"])
+    return found
 
 
 def _cut(text: str, special: re.Pattern[str]) -> list[Part]:
@@ -106,7 +116,8 @@ def _cut(text: str, special: re.Pattern[str]) -> list[Part]:
         elif groups.get("name"):
             found.append({"text": groups["name"]})
         elif groups["kept"]:
-            found.append({"kept": groups["kept"].replace(*_SIGNS[0])})
+            kept = groups["kept"].replace(*_SIGNS[0])
+            found.append({"kept" if len(kept) <= _LONGEST_KEPT else "text": kept})
         else:
             found.append({"bold": groups["not"]})
         end = match.end()

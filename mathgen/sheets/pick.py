@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import re
 from typing import Any
 
 from sympy import Rational
@@ -23,6 +24,7 @@ from mathgen.trials.table import TrialTable
 from mathgen.trials.totals import Totals
 
 _SAID = (("__", "blank"), (" × ", " times "), (" ÷ ", " divided by "), (" − ", " minus "), (" + ", " plus "), (" = ", " equals "))
+_ONE_NUMBER = re.compile(r"[\d./%-]+")
 _WHERE = {"table": "in the table", "graph": "in the graph"}
 # Units that an answer may carry in every activity, beside its own things and trials.
 _UNITS = ("group", "time", "point", "number", "dot", "cross", "crosses", "space", "picture", "part")
@@ -118,14 +120,16 @@ def said(text: list[Part]) -> str:
 
 
 def hint(problem: Problem) -> list[list[Part]]:
-    """Lines that help without a figure: where there are several steps, how the first begins; else the numbers that count, and where
-    they are found, for the beginning of a single step would be the whole of it.
+    """Lines that help without a figure: where there are several steps, how the first begins; else the numbers that count, and what
+    is to be read elsewhere, for the beginning of a single step would be the whole of it.
     """
     steps = worked_lines(problem)
     if len(steps) > 1:
-        return [[{"text": "Start with "}, *working(steps[0].split(" = ")[0]), {"text": "."}]]
-    lines: dict[str, list[Part]] = {}
-    for given in problem.givens:
-        where = _WHERE.get(given.where, given.number)
-        lines.setdefault(f"{where}: {given.quantity}", [*parts(where), {"text": f": {given.quantity}"}])
-    return [[{"text": "These help:"}], *lines.values()] if lines else [[{"text": "Read the question again, one sentence at a time."}]]
+        start = steps[0].split(" = ")[0]
+        if _ONE_NUMBER.fullmatch(start):
+            return [[{"text": "Start with "}, *working(start), {"text": ". Write it in another form."}]]
+        return [[{"text": "Start with "}, *working(start), {"text": "."}]]
+    told = [given.number for given in problem.givens if given.where not in _WHERE]
+    lines = [[{"text": "These numbers help: "}, *parts(", ".join(told)), {"text": "."}]] if told else []
+    read = dict.fromkeys(f"Look {_WHERE[given.where]} for this: {given.quantity}." for given in problem.givens if given.where in _WHERE)
+    return [*lines, *([{"text": line}] for line in read), [{"text": "Say in your own words what is asked."}]]

@@ -133,9 +133,10 @@ def worksheet_data(chosen: ChosenSheet, table: TrialTable, scenario_words: dict[
                         "figure": None if figure is None else figure.blank,
                         "figure_asked": figure is not None and figure.asked != "",
                         "parts": running_parts(problem.text, stress_not=True, names=names),
-                        "answer": answer_line(problem.answer, scenario_words),
+                        "answer": (ending := answer_line(problem.answer, scenario_words)),
                         "choices": choice_list(problem, form.options[number - 1], scenario_words, names) if form.options else [],
-                        "number_sentence": plan.grade <= 2 and problem.answer.kind == "number" and not form.options,
+                        # A number without a unit is the next one, or one that is missing: there the sentence stands already.
+                        "number_sentence": plan.grade <= 2 and ending["unit"] != "" and not form.options,
                         "show": "Show or draw how you know." if number - 1 == explain else "",
                     }
                     for number, (problem, figure) in enumerate(zip(form.problems, figures, strict=True), start=1)

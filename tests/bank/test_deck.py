@@ -2,11 +2,13 @@
 
 from __future__ import annotations
 
+import itertools
 from collections import Counter
 from functools import cache
 
 import pytest
 
+from mathgen.asks.expression import Op, Quantity, Value
 from mathgen.bank.deck import DeckMaker, make_deck
 from mathgen.bank.deck_order import APART
 from mathgen.bank.deck_plan import ChosenDeck, DeckPlan
@@ -53,6 +55,19 @@ def test_no_two_cards_are_alike(sample: str, grades: tuple[int, ...]) -> None:
     assert len({problem.ask for problem in problems}) == len(problems)
     assert len({problem.model for problem in problems}) * 5 >= len(problems) * 2
     assert len({problem.level for problem in problems}) == 3
+
+
+@everywhere
+def test_no_card_tells_a_fraction_of_a_set_whose_count_another_asks(sample: str, grades: tuple[int, ...]) -> None:
+    """"9/12 of the 12 pins" tells the 9 pins; so do the 3 that were left standing."""
+    problems = deck(sample, grades).problems
+    for one, other in itertools.permutations(problems, 2):
+        tops = [given.expr.args[0] if isinstance(given.expr, Op) and given.expr.symbol == "/" else given.expr for given in one.givens]
+        told = {top.scope for top in tops if isinstance(top, Quantity) and top.measure in ("down", "standing")}
+        own = {given.scope for given in other.givens}
+        goal = other.ask.goal
+        if isinstance(goal, Value) and isinstance(goal.expr, Quantity) and goal.expr.measure == "down" and goal.expr.scope not in own:
+            assert goal.expr.scope not in told, (one.text, other.text)
 
 
 @everywhere
@@ -130,6 +145,6 @@ def test_wishes_are_kept() -> None:
 
 
 def test_a_list_gets_no_card_and_the_refusal_says_so() -> None:
-    """Every way to split a fraction is a list."""
+    """Every factor pair of a number is a list."""
     with pytest.raises(RequestFault, match="a list, for which no card has room"):
-        make_deck(table_of("main"), DeckPlan((4,), standards=("4.NF.B.3b",)))
+        make_deck(table_of("main"), DeckPlan((4,), skills=("factor pairs",)))

@@ -75,3 +75,23 @@ def test_steps_are_set_in_school_signs() -> None:
     """A minus sign, a times sign and a division sign, never the keyboard's."""
     assert working("12 - 9 / 3 * 2 = 6") == [{"text": "12 − 9 ÷ 3 × 2 = 6"}]
     assert [part.get("top") for part in working("12/12 - 9/12 = 3/12")] == ["12", None, "9", None, "3"]
+
+
+@pytest.mark.parametrize(
+    "held",
+    ["5 − n", "n + 5", "(12 + 13) × 9", "2 + 5 × 9", "3 × n = 24", "8 > n", "y = 23 − 2x", "12 − __ = 7", "0.25 + 0.5 = 0.75", "−3 + 5"],
+)
+def test_an_expression_stays_on_one_line(held: str) -> None:
+    """A line that ends in a sign hides what is worked first."""
+    assert {"kept": held} in running_parts(f"Read this: {held}, and think.".replace("−", "-"))
+
+
+def test_a_sign_beside_a_fraction_stays_with_it() -> None:
+    held = "\N{NO-BREAK SPACE}"
+    assert [part.get("text") for part in running_parts("Find 1/2 + 1/4.")] == ["Find ", None, f"{held}+{held}", None, "."]
+    assert running_parts("Find 1/2 × 10 pins.")[2:4] == [{"text": f"{held}×{held}"}, {"kept": "10 pins"}]
+
+
+def test_what_is_longer_than_a_card_may_break() -> None:
+    long = "100 + 200 + 300 + 400 + 500 = 1500"
+    assert running_parts(f"Is {long} true?") == [{"text": "Is "}, {"text": long}, {"text": " true?"}]
