@@ -21,7 +21,7 @@ def statistic(spans: Sequence[Span], name: str) -> list[Wish]:
     """ "The mean ... per trial", "the median of the six groups' totals"."""
     if has(spans, "GREATER", "MORE"):
         return _mean_difference(spans, name)
-    left = without(spans, "MEAN", "MEDIAN", *_NOISE)
+    left = without(spans, "MEAN", "MEDIAN", "RANGE", *_NOISE)
     bag = gather([span for span in left if span.kind != "and"] if not has(left, "either") else left)
     of_groups = any(span.value == "groups" for span in left)
     if has(left, "TOTALS") and isinstance(bag.groups, tuple) and len(bag.groups) == 1 and bag.trials is None and bag.each is None:

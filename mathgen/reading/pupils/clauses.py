@@ -17,8 +17,12 @@ from mathgen.reading.pupils.told_first import told
 from mathgen.reading.pupils.wish import Wish
 from mathgen.reading.tokens import NotRead
 
-_HEADS = (*MAIN, *FORMS, "CHANCE", "RATIO", ":", "MEAN", "MEDIAN", "DIFF", "MINUS", "HALF", "as a part of")
+_HEADS = (*MAIN, *FORMS, "CHANCE", "RATIO", ":", "MEAN", "MEDIAN", "RANGE", "DIFF", "MINUS", "HALF", "as a part of")
 _FORM_WORDS = frozenset((*FORMS, "WHATIS", "form", "RATIO", "be", "prep", "and", "TOTALS"))
+
+
+class NoQuestion(NotRead):
+    """Nothing is asked for."""
 
 
 class Understood(NamedTuple):
@@ -48,7 +52,7 @@ def understood(sentences: Sequence[Sequence[Span]]) -> Understood:
     if len(asking) > 1:
         raise NotRead(TWO)
     if not asking:
-        raise NotRead("What do you want to know? Ask one question, such as: how many?")
+        raise NoQuestion("What do you want to know? Ask one question, such as: how many?")
     [place] = asking
     ahead, question = _parted(kept[place])
     question = [*question, *_trailing(kept[place + 1 :])]
@@ -155,8 +159,9 @@ def asked(spans: Sequence[Span], form: Demand | None) -> list[Wish]:
         return asked_parts.ratio(spans)
     if "HOWTIMES" in kinds:
         return asked_counts.times(spans)
-    if kinds & {"MEAN", "MEDIAN"}:
-        return asked_series.statistic(spans, "mean" if "MEAN" in kinds else "median")
+    stats = [kind for kind in ("MEAN", "MEDIAN", "RANGE") if kind in kinds]
+    if stats:
+        return asked_series.statistic(spans, stats[0].lower())
     if kinds & set(asked_series.BY):
         return asked_series.which(spans)
     if "DIFF" in kinds:

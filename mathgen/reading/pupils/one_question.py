@@ -29,7 +29,7 @@ def one_question(spans: Sequence[Span]) -> None:
     main = [kind for kind in kinds if kind in MAIN]
     forms = [kind for kind in kinds if kind in FORMS]
     others = [kind for kind in kinds if kind in ("CHANCE", "RATIO", "DIFF")]
-    stats = {kind for kind in kinds if kind in ("MEAN", "MEDIAN")}
+    stats = {kind for kind in kinds if kind in ("MEAN", "MEDIAN", "RANGE")}
     by_much = bool(main) and main[0] == "HOWMUCH" and (forms or stats)
     if len(main) > 1 or (others and len(others) > 1) or len(stats) > 1:
         raise NotRead(TWO)

@@ -109,7 +109,7 @@ _OPENER = re.compile(
 _ASKING = re.compile(
     r"\b(?:how|what|whats|wats|wat|wot|which|wich|witch|wut|waht|who|whos|whose|find|give|work out|calculate|determine|compute|state|write"
     r"|express|show"
-    r"|add|tell|name|estimate|identify|count|ratio|median|mean|average|chance|probability|fraction|percent\w*|decimal|difference|minus"
+    r"|add|tell|name|estimate|identify|count|ratio|median|range|mean|average|chance|probability|fraction|percent\w*|decimal|difference|minus"
     r"|subtract|take away|half|double|twice|triple)\b|%",
     re.IGNORECASE,
 )

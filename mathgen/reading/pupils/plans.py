@@ -91,6 +91,7 @@ _PLANS: dict[str, Callable[[Talk, Wish], Plan]] = {
     "ratio of": wish_parts.ratio_of,
     "mean": wish_series.mean,
     "median": wish_series.median,
+    "range": wish_series.spread,
     "most": wish_series.most,
     "most rate": wish_series.most_rate,
     "pick": wish_series.pick,

@@ -89,6 +89,8 @@ def _work(expr: Expr, counts: Counts, lines: list[str]) -> str:
         numbers = sorted((evaluate(part, counts) for part in expr.series), key=int)
         if expr.name == "mean":
             lines.append(f"({' + '.join(str(evaluate(part, counts)) for part in expr.series)}) / {len(numbers)} = {value}")
+        elif expr.name == "range":
+            lines.append(f"{numbers[-1]} - {numbers[0]} = {value}")
         else:
             middle = numbers[(len(numbers) - 1) // 2 : len(numbers) // 2 + 1]
             lines.append(f"In order: {', '.join(map(str, numbers))}")

@@ -18,7 +18,7 @@ from mathgen.exact.forms import decimal, decimal_places, fraction, mixed, percen
 from mathgen.exact.rounding import rounded
 from mathgen.reading.chart import Clash
 from mathgen.reading.evaluate import Cell, Counts, Missing
-from mathgen.reading.pupils.clauses import understood
+from mathgen.reading.pupils.clauses import NoQuestion, understood
 from mathgen.reading.pupils.combined import combined, together
 from mathgen.reading.pupils.hearing import Hearing, Token
 from mathgen.reading.pupils.no_result import no_result
@@ -48,6 +48,7 @@ _OPINION = re.compile(
 # "The Moles got better from trial 3 to trial 4: how many more ...": a change that the counts tell.
 _GOT_BETTER = re.compile(r"\b(?:got|get|gets|did|do)\s+(?:(?:way|much|a lot|a bit|even)\s+)?(?:better|worse)\b", re.IGNORECASE)
 _COUNTED = re.compile(r"\bhow\s+(?:many|much|menny|meny)\b", re.IGNORECASE)
+_YES_OR_NO = re.compile(r"(?:and |so |but )?(?:did|do|does|is|are|was|were|has|have|had|can|could)\b", re.IGNORECASE)
 _ELSEWHERE = re.compile(
     r"\bwhy\b|\bhow (?:fast|tall|old|heavy|far|long|big|high|wide|loud|mean|hard|strong)\b|\bwhat (?:time|day|name)\b"
     r"|\bwhat is your\b|(?<!\btrial )(?<!\bgroup )\bwhere\b"
@@ -98,7 +99,7 @@ class Listener:
         except Missing as err:
             return self._without_result(err.cells)
         except NotRead as err:
-            return self._as_printed(text) or Outcome("ask", why=_sentence(err.reason))
+            return self._as_printed(text) or Outcome("ask", why=self._asked_back(err, text))
         missing = [cell for quantity in quantities_of(plan.goal) for cell in self._counts.missing(quantity.scope)]
         if missing:
             return self._without_result(missing)
@@ -131,6 +132,19 @@ class Listener:
     def _without_result(self, cells: Sequence[Cell]) -> Outcome:
         why = no_result(list(dict.fromkeys(cells)), self.table, self.scenario)
         return Outcome("ask", why=f"{why}. Ask only about groups and trials that have a result.")
+
+    def _asked_back(self, why: NotRead, question: str) -> str:
+        """What a pupil is told, with the question in the pupil's own words where words are quoted."""
+        if isinstance(why, _Tangled):
+            return f'I know these words, but not how they go together: "{question.rstrip("?.! ")}". Can you ask it in another way?'
+        if isinstance(why, NoQuestion) and _YES_OR_NO.match(question):
+            named = [group for group in self.table.groups if re.search(rf"\b{re.escape(group)}\b", question, re.IGNORECASE)]
+            such = ", and see for yourself."
+            if len(named) == 2:
+                one, other = (group_name(group, self.scenario) for group in named)
+                such = f": How many more {self.scenario.items} did {one} {self.scenario.base['down']} than {other}?"
+            return f"That is a yes or no question. Ask how many{such}"
+        return _sentence(why.reason)
 
     def _one(self, text: str) -> tuple[Plan, tuple[tuple[str, str], ...]]:
         line = self._hearing.line(text)
@@ -177,7 +191,7 @@ class Listener:
             except Missing:
                 raise
             except Clash:
-                refused.append(NotRead(_not_understood(sentences)))
+                refused.append(_Tangled("the words do not go together"))
             except NotRead as err:
                 refused.append(err)
         if not plans:
@@ -251,7 +265,7 @@ def _ratio(first: Rational, second: Rational, read_as: str, steps: tuple[str, ..
 
 
 def _forms(x: Rational, display: str, kind: str) -> tuple[str, ...]:
-    if x.denominator == 1 and kind in ("count", "difference", "points", "half", "mean", "median", "times"):
+    if x.denominator == 1 and kind in ("count", "difference", "points", "half", "mean", "median", "range", "times"):
         return ()
     found = [fraction(x)]
     if x > 1:
@@ -293,9 +307,8 @@ def _readings(token: Token, before: Token | None) -> list[Token]:
     return found
 
 
-def _not_understood(sentences: Sequence[Sequence[Token]]) -> str:
-    heard = " ".join(token.text for sentence in sentences for token in sentence)
-    return f'I know these words, but not how they go together: "{heard}". Can you ask it in another way?'
+class _Tangled(NotRead):
+    """Known words that make no question together."""
 
 
 def _sentence(reason: str) -> str:

@@ -30,8 +30,8 @@ def series_of(talk: Talk, bag: Bag, by: Dimension, own: bool = False) -> tuple[Q
     return tuple(found)
 
 
-def statistic(talk: Talk, wish: Wish, name: Literal["mean", "median"]) -> Plan:
-    """The mean or the median of a series."""
+def statistic(talk: Talk, wish: Wish, name: Literal["mean", "median", "range"]) -> Plan:
+    """The mean, the median or the range of a series."""
     bag = wish.bags[0]
     by = wish.by
     if not by and bag == EMPTY and talk.said.trials == "all" and talk.said.measure is not None:
@@ -68,6 +68,11 @@ def mean(talk: Talk, wish: Wish) -> Plan:
 def median(talk: Talk, wish: Wish) -> Plan:
     """The median."""
     return statistic(talk, wish, "median")
+
+
+def spread(talk: Talk, wish: Wish) -> Plan:
+    """The range."""
+    return statistic(talk, wish, "range")
 
 
 def choices(talk: Talk, wish: Wish) -> tuple[tuple[str, ...], tuple[Quantity, ...]]:

@@ -53,3 +53,36 @@ def test_they_are_those_spoken_of_or_nobody():
         "Find the group that knocked down the most pins in trial 1. How many gold pins did they knock down?",
     ):
         assert verdict(question).verdict == "ask", question
+
+
+def test_how_much_somebody_got_in_all_is_a_count_and_no_part():
+    assert verdict("how much did everybody get all together").value == "66"
+    assert verdict("how much did the owls get altogether?").value == "27"
+    assert verdict("how much of the red did the owls get in all").value == "3/4"
+
+
+def test_a_yes_or_no_question_is_turned_into_one_of_how_many():
+    assert verdict("did owls beat wrens?").why.endswith("How many more pins did the Owls knock down than the Wrens?")
+    assert verdict("Did the Owls improve from trial 1 to trial 3?").why.startswith("That is a yes or no question.")
+
+
+@pytest.mark.parametrize(
+    ("question", "value"),
+    [
+        ("what is the range of the groups' totals", "12"),
+        ("what is the range of the number of pins the groups knocked down in trial 1", "5"),
+        ("what is the range of the Kites' trial totals", "5"),
+    ],
+)
+def test_the_range_is_asked_for_like_the_median(question: str, value: str):
+    outcome = verdict(question)
+    assert outcome.value == value
+    assert outcome.steps[-1].endswith(f"= {value}")
+
+
+def test_a_range_of_nothing_named_is_asked_about():
+    assert verdict("what is the range").why == "The range of which numbers: of the trials, or of the groups?"
+
+
+def test_words_that_do_not_go_together_are_quoted_as_the_pupil_typed_them():
+    assert '"what was the lowest score"' in verdict("what was the lowest score?").why
