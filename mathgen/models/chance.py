@@ -73,6 +73,34 @@ def picked_color(view: TableView) -> AskSpace:
     return AskSpace((spots, measures, colors, _IS_OR_NOT), build)
 
 
+@problem_model(skill="probability of a pick")
+def times_picked(view: TableView) -> AskSpace:
+    """How many of so many picks, each put back, should be of a color: the model that each pin is equally likely, used."""
+    table = view.table
+    colors = table.colors if 2 <= len(table.colors) <= _FEW_COLORS else ()
+
+    def build(spot: Spot, color: str, number: int) -> Draft | None:
+        parts = tuple(view.quantity("down", spot, one) for one in colors)
+        counts = tuple(map(view.number, parts))
+        place = colors.index(color)
+        k, n = counts[place], sum(counts)
+        # Even chances: a pupil who counts the kinds would be right.
+        if 0 in counts or n < _FEWEST or number * k % n or number <= n or len(colors) * k == n or 2 * k == n:
+            return None
+        picks = Stated(number, "picks")
+        return Draft(
+            ask=Ask(Value(Op("*", (Op("/", (parts[place], Op("+", parts))), picks))), (), _WHOLE),
+            roles={"parts": parts, "whole": view.quantity("down", spot), "part": parts[place], "picks": picks},
+            structure="part from rate",
+            slips=(("K33", (number, len(colors))), ("K34", (number, k, n)), ("K35", (k,))),
+            features=_CHANCE,
+            sets=(n,),
+            unit=False,
+        )
+
+    return AskSpace((view.group_trials, colors, (20, 30, 40, 50, 60, 80, 100)), build)
+
+
 @problem_model(skill="probability from results")
 def estimated_probability(view: TableView) -> AskSpace:
     """The relative frequency over several trials as an estimate: the probability that a pin will be knocked down, or left standing."""

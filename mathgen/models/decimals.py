@@ -6,7 +6,7 @@ from math import gcd
 
 from sympy import Rational
 
-from mathgen.asks.expression import Ask, Choice, Op, Quantity, Value
+from mathgen.asks.expression import Ask, Choice, Op, Quantity, Stated, Truth, Value
 from mathgen.asks.steps import terminating
 from mathgen.exact.demand import Demand
 from mathgen.exact.forms import decimal, period
@@ -186,3 +186,32 @@ def _short(top: int, bottom: int, repeats: bool) -> bool:
     """Whether the quotient turned round is a decimal of a few digits, which repeats only where pupils write such decimals."""
     before, block = period(bottom // gcd(top, bottom))
     return before <= 2 and block <= (2 if repeats else 0)
+
+
+@problem_model(skill="fraction of a repeating decimal")
+def equal_to_repeating(view: TableView) -> AskSpace:
+    """Whether a fraction is equal to a repeating decimal; where it is not, the decimal is cut off, or all its digits stand over nines."""
+
+    def build(spot: Spot, color: str | None, right: bool) -> Draft | None:
+        part, whole = view.quantity("down", spot, color), view.quantity("set_up", spot, color)
+        k, n = view.number(part), view.number(whole)
+        exact = Rational(k, n)
+        before, block = period(int(exact.q))
+        if not 0 < block <= 2 or before > 2:
+            return None
+        digits = int(exact * 10 ** (before + block))
+        cut, nines = Rational(digits, 10 ** (before + block)), Rational(digits, 10 ** (before + block) - 1)
+        claimed = exact if right else nines if before else cut
+        rate = Op("/", (part, whole))
+        claim = Stated(int(claimed.p), "claimed", int(claimed.q))
+        return Draft(
+            ask=Ask(Truth(rate, "=", claim), (), Demand("truth")),
+            roles={"part": part, "whole": whole, "rate": rate, "claim": claim},
+            structure="is it so",
+            slips=(("N05", ("true" if claimed == (nines if before else cut) else "false",)),),
+            features=frozenset({"decimal_notation"}),
+            rates=((rate, decimal(exact)),),
+            sets=(n,),
+        )
+
+    return AskSpace((view.spots, view.colors_or_all, (True, False)), build)

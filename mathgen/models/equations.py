@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from mathgen.asks.expression import Ask, Equation, Expr, Op, Quantity, Stated, Truth, Value
+from mathgen.asks.expression import Ask, Equation, Expr, Op, Quantity, Same, Stated, Truth, Value
 from mathgen.exact.demand import Demand
 from mathgen.models.multiplying import earning
 from mathgen.models.registry import problem_model
@@ -10,6 +10,7 @@ from mathgen.models.side_by_side import Pair, side_by_side
 from mathgen.models.space import AskSpace
 from mathgen.models.view import Spot, TableView
 from mathgen.problems.draft import Draft
+from mathgen.scenario.naming import listed
 
 _WHOLE = Demand("whole")
 _POINTS = (2, 3, 4, 5, 6, 7, 8, 9, 10)
@@ -193,3 +194,34 @@ def _times(view: TableView, pair: Pair) -> tuple[Quantity, Quantity, Stated, int
     if least < 2 or most == least or most % least or (most, least) == (4, 2):
         return None
     return bigger, smaller, Stated(most // least, "times"), most, least
+
+
+@problem_model(skill="expressions that record")
+def which_expression_records(view: TableView) -> AskSpace:
+    """Which of three expressions records how points are worked out: (3 + 4) × 5, not 3 + 4 × 5 or 3 × 5 + 4."""
+    colors = view.table.colors
+    twos = [(one, other) for place, one in enumerate(colors) for other in colors[place + 1 :]]
+
+    def build(spot: Spot, two: tuple[str, str], each: int, order: tuple[int, ...]) -> Draft | None:
+        one, other = (view.quantity("down", spot, color) for color in two)
+        a, b = view.number(one), view.number(other)
+        if min(a, b) < 2 or len({a, b, each}) < 3:
+            return None
+        points = Stated(each, "points for each")
+        times = "\N{MULTIPLICATION SIGN}"
+        options: tuple[tuple[str, Expr], ...] = (
+            (f"({a} + {b}) {times} {each}", Op("*", (Op("+", (one, other)), points))),
+            (f"{a} + {b} {times} {each}", Op("+", (one, Op("*", (other, points))))),
+            (f"{a} {times} {each} + {b}", Op("+", (Op("*", (one, points)), other))),
+        )
+        labels, shown = zip(*(options[place] for place in order), strict=True)
+        return Draft(
+            ask=Ask(Same(labels, shown, options[0][1], one), (), Demand("expression")),
+            roles={"parts": (one, other), "one": one, "other": other, "points": points, "options": listed(list(labels))},
+            structure="which is greater",
+            slips=(("O10", (options[1][0],)), ("O11", (options[2][0],))),
+            unit=False,
+            at_sight=True,
+        )
+
+    return AskSpace((view.spots, twos, _HARDER_POINTS, ((0, 1, 2), (1, 2, 0), (2, 0, 1))), build)

@@ -31,6 +31,8 @@ Kind = Literal[
     "equal fraction",
     "blank",
     "is true",
+    "same value",
+    "picks",
     "split claimed",
     "product or factor named",
     "fraction of a line",

@@ -5,10 +5,10 @@ from __future__ import annotations
 from mathgen.asks.expression import Expr, Op, Quantity, Stated, Value
 from mathgen.reading.asked import ANY, WHOLE, Asked
 from mathgen.reading.evaluate import evaluate
-from mathgen.reading.meaning import Choices, Mark, Np, PickOne
+from mathgen.reading.meaning import Choices, Mark, Np, PickOne, Picks
 from mathgen.reading.tokens import NotRead
 from mathgen.reading.told import Fact, Told
-from mathgen.reading.wanted import NextIs, Pairs, Picked
+from mathgen.reading.wanted import NextIs, Pairs, Picked, TimesPicked
 from mathgen.scenario.words import Scenario
 from mathgen.trials.scope import Label
 
@@ -99,3 +99,26 @@ def pairs(question: Pairs, told: Told, _: Scenario) -> Asked:
     goal = Op("*", (one, other))
     assert evaluate(goal, told.counts) > 0  # a table has groups and kinds
     return Asked("pairs", Value(goal), WHOLE, (), tuple(f"choice of {sort}" for sort in (first, second, *left)))
+
+
+def picks(told: Told, claim: Picks) -> None:
+    """Keep how many times the pick is made.
+
+    Raises:
+        NotRead: it is told twice, or nothing is picked.
+    """
+    if told.picks is not None or told.picked is None:
+        raise NotRead("it is not said what is done so many times")
+    told.picks = claim
+    told.facts.append(Fact(Stated(int(claim.number.value), "picks"), claim.number.text))
+    told.open["picks"] = claim.number.text
+
+
+def times_picked(question: TimesPicked, told: Told, scenario: Scenario) -> Asked:
+    """How many of so many picks should be of a color, each of the pins equally likely."""
+    if told.picks is None:
+        raise NotRead("it is not said how many picks are made")
+    asked = picked(Picked(question.color, False), told, scenario)
+    assert isinstance(asked.goal, Value)
+    goal = Value(Op("*", (asked.goal.expr, Stated(int(told.picks.number.value), "picks"))))
+    return asked._replace(kind="picks", goal=goal, demand=WHOLE, uses=(*asked.uses, "picks"))

@@ -5,10 +5,10 @@ from __future__ import annotations
 from mathgen.exact.demand import Demand
 from mathgen.reading.chart import Clash, Rule, rule
 from mathgen.reading.facts import Claims
-from mathgen.reading.meaning import Choices, Labels, Look, Np, PickOne
+from mathgen.reading.meaning import Choices, Labels, Look, Np, PickOne, Picks
 from mathgen.reading.noun_phrases import always, what
 from mathgen.reading.tokens import Number
-from mathgen.reading.wanted import NextIs, Pairs, Part, Picked, Which
+from mathgen.reading.wanted import NextIs, Pairs, Part, Picked, TimesPicked, Which
 from mathgen.trials.scope import Label, Measure
 
 ANY = Demand("any")
@@ -37,6 +37,11 @@ def _kinds(first: Number, sort: str = "kinds") -> Claims:
 PICKED: tuple[Rule, ...] = (
     rule("picked", "one of the ITEM is picked without looking", always(None)),
     rule("fact", f"one of {THESE} ITEM is picked at random", always(_ONE)),
+    rule("fact", f"one of {THESE} ITEM is picked at random and put back", always(_ONE)),
+    rule("fact", f"all of {THESE} ITEM go into a bag , and <picked> and put back", always(_ONE)),
+    rule("fact", "this is done WHOLE times", lambda number: (Picks(number),)),
+    rule("fact", "the ITEM is put back , and this is done WHOLE times", lambda _, number: (Picks(number),)),
+    rule("ask", "about how many times should (a|an) COLOR ITEM be picked", lambda color, _: TimesPicked(color)),
     rule("fact", f"one ITEM is picked , and each of {THESE} ITEM is equally likely to be picked", always(_ONE)),
     rule("fact", f"all of {THESE} ITEM go into a bag , and <picked>", always(_ONE)),
     rule("fact", "all the? <things> <any_outcome> go into a bag , and <picked>", _bag),

@@ -8,11 +8,11 @@ from typing import Literal
 from mathgen.asks.expression import Expr, Op, Quantity, Stated
 from mathgen.exact.parse import written
 from mathgen.reading.arrays import in_rows, row_holds
-from mathgen.reading.chance import choices, pick_one
+from mathgen.reading.chance import choices, pick_one, picks
 from mathgen.reading.common_factors import boxes_alike, put_in_boxes, repeated
 from mathgen.reading.counting_on import count_on
 from mathgen.reading.distributions import wondered
-from mathgen.reading.equations import letter_equation, letter_for, the_expression
+from mathgen.reading.equations import letter_equation, letter_for, the_expression, to_choose_from
 from mathgen.reading.evaluate import evaluate
 from mathgen.reading.feet import foot_is, in_feet
 from mathgen.reading.fraction_questions import same_in_trials, share_fraction, shown_part, some_part
@@ -84,6 +84,7 @@ from mathgen.reading.meaning import (
     OtherRow,
     PartOf,
     PickOne,
+    Picks,
     PictureStandsFor,
     PlotToMake,
     PointAt,
@@ -124,6 +125,7 @@ from mathgen.reading.meaning import (
     TheFraction,
     TheseWere,
     Times,
+    ToChooseFrom,
     TopAndBottom,
     TotalWas,
     TrialCount,
@@ -477,6 +479,8 @@ _TAKE = {
     CountOn: count_on,
     NumberLine: number_line,
     FromOne: from_one,
+    Picks: picks,
+    ToChooseFrom: to_choose_from,
     TopAndBottom: top_and_bottom,
     InTwo: in_two,
     AsFraction: as_fraction,

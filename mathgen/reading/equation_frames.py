@@ -14,10 +14,11 @@ from mathgen.reading.meaning import (
     SamePoints,
     ScoreIs,
     TheExpression,
+    ToChooseFrom,
 )
 from mathgen.reading.noun_phrases import Counted, joined, measured, what
 from mathgen.reading.tokens import Number
-from mathgen.reading.wanted import AnyExpression, HowMany, HowManyPoints, PointsOfOne, RightExpression, WhatIsLetter
+from mathgen.reading.wanted import AnyExpression, HowMany, HowManyPoints, PointsOfOne, RightExpression, WhatIsLetter, WhichRecords
 from mathgen.trials.scope import Label, Measure
 
 
@@ -68,6 +69,11 @@ RULES: tuple[Rule, ...] = (
     rule("ask", "does <expression> give the number of points <who> earned", lambda one, who: RightExpression(what(None, who), one)),
     rule("ask", "is <expression> a right expression for the points", lambda one: RightExpression(Np(), one)),
     rule("ask", "is the total number of points <expression>", lambda one: RightExpression(Np(), one)),
+    rule("expressions", "<expression> , <expression> , and <expression>", lambda *shown: (ToChooseFrom(tuple(map(tuple, shown))),)),
+    rule("fact", "look at <expressions>", lambda claims: claims),
+    rule("ask", "which expression gives the points", lambda: WhichRecords(Np())),
+    rule("ask", "which expression is right for the points", lambda: WhichRecords(Np())),
+    rule("ask", "which expression tells the number of points", lambda: WhichRecords(Np())),
     rule("fact", "use the expression <bracketed>", lambda expression: (expression,)),
     rule("fact", "the expression <bracketed> gives the total number of points", lambda expression: (expression,)),
     rule(

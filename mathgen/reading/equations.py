@@ -2,14 +2,15 @@
 
 from __future__ import annotations
 
-from mathgen.asks.expression import Expr, Op, Quantity, Truth, Value
+from mathgen.asks.expression import Expr, Op, Quantity, Same, Truth, Value
+from mathgen.exact.demand import Demand
 from mathgen.reading import points, scoring
 from mathgen.reading.asked import TRUTH, Asked
 from mathgen.reading.evaluate import evaluate
-from mathgen.reading.meaning import LetterEquation, LetterFor, Np, TheExpression
-from mathgen.reading.tokens import NotRead
-from mathgen.reading.told import Told, settled
-from mathgen.reading.wanted import HowMany, HowManyPoints, PointsOfOne, RightExpression, WhatIsLetter
+from mathgen.reading.meaning import LetterEquation, LetterFor, Np, TheExpression, ToChooseFrom
+from mathgen.reading.tokens import NotRead, Number
+from mathgen.reading.told import Fact, Told, settled
+from mathgen.reading.wanted import HowMany, HowManyPoints, PointsOfOne, RightExpression, WhatIsLetter, WhichRecords
 from mathgen.scenario.words import Scenario
 
 
@@ -106,22 +107,63 @@ def points_by_expression(question: HowManyPoints, told: Told, scenario: Scenario
     return asked._replace(uses=(*asked.uses, "expression"))
 
 
-def right_expression(question: RightExpression, told: Told, scenario: Scenario) -> Asked:
-    """Whether an expression comes to the points, its numbers those of the story in the story's order.
+def to_choose_from(told: Told, claim: ToChooseFrom) -> None:
+    """Keep the expressions to choose from.
 
     Raises:
-        NotRead: it has other numbers, or the same number stands for two things.
+        NotRead: told twice.
     """
-    asked = points.how_many_points(HowManyPoints(question.np), told, scenario)
+    if told.to_choose_from is not None:
+        raise NotRead("it is said twice between which expressions to choose")
+    told.to_choose_from = claim
+    told.open["to choose from"] = "the expressions"
+
+
+def right_expression(question: RightExpression, told: Told, scenario: Scenario) -> Asked:
+    """Whether an expression comes to the points, its numbers those of the story in the story's order."""
+    asked, known = _points_story(question.np, told, scenario)
     assert isinstance(asked.goal, Value)
+    shown = _as_shown(question.expression.built, question.expression.numbers, known)
+    return asked._replace(kind="expression", goal=Truth(asked.goal.expr, "=", shown), demand=TRUTH)
+
+
+def which_records(question: WhichRecords, told: Told, scenario: Scenario) -> Asked:
+    """Which of some expressions comes to the points: what it gives is compared, nothing is worked out."""
+    if told.to_choose_from is None:
+        raise NotRead("it is not said between which expressions to choose")
+    asked, known = _points_story(question.np, told, scenario)
+    assert isinstance(asked.goal, Value)
+    options = told.to_choose_from.options
+    exprs = tuple(_as_shown(built, numbers, known) for built, numbers in options)
+    first = known[0].expr
+    assert isinstance(first, Quantity)
+    goal = Same(tuple(_written_out(*option) for option in options), exprs, asked.goal.expr, first)
+    return asked._replace(kind="expression", goal=goal, demand=Demand("expression"), uses=(*asked.uses, "to choose from"))
+
+
+def _points_story(np: Np, told: Told, scenario: Scenario) -> tuple[Asked, list[Fact]]:
+    """The points in all, and the three numbers that they are made of: two counts and the points for each.
+
+    Raises:
+        NotRead: the same number stands for two things.
+    """
+    asked = points.how_many_points(HowManyPoints(np), told, scenario)
     counts = [fact for fact in told.facts if isinstance(fact.expr, Quantity)]
     known = [*counts, *(fact for fact in told.facts if fact.expr in asked.stated())]
     if len(counts) != 2 or len({fact.text for fact in known}) != len(known) or len(known) != 3:
         raise NotRead("it is not clear what the numbers of the expression stand for")
-    built, numbers = question.expression.built, [number.text for number in question.expression.numbers]
+    return asked, known
+
+
+def _as_shown(built: str, numbers: tuple[Number, ...], known: list[Fact]) -> Expr:
+    """An expression with what its numbers stand for.
+
+    Raises:
+        NotRead: it has other numbers than the story, or in another order.
+    """
     a, b, each = (fact.text for fact in known)
     order = {"a × b + c × d": [a, each, b, each], "a × b + c": [a, each, b]}.get(built, [a, b, each])
-    if numbers != order:
+    if [number.text for number in numbers] != order:
         raise NotRead("the expression has other numbers than the story")
     one, other, times = (fact.expr for fact in known)
     shown: dict[str, Expr] = {
@@ -130,4 +172,10 @@ def right_expression(question: RightExpression, told: Told, scenario: Scenario) 
         "a × b + c × d": Op("+", (Op("*", (one, times)), Op("*", (other, times)))),
         "a × b + c": Op("+", (Op("*", (one, times)), other)),
     }
-    return asked._replace(kind="expression", goal=Truth(asked.goal.expr, "=", shown[built]), demand=TRUTH)
+    return shown[built]
+
+
+def _written_out(built: str, numbers: tuple[Number, ...]) -> str:
+    """An expression as the words have it."""
+    texts = iter(number.text for number in numbers)
+    return "".join(next(texts) if sign.isalpha() else sign for sign in built)

@@ -10,7 +10,7 @@ from mathgen.reading.noun_phrases import Counted, always, measured, what
 from mathgen.reading.part_frames import Known
 from mathgen.reading.questions import GREATER
 from mathgen.reading.tokens import Number
-from mathgen.reading.wanted import AsFraction, FractionGap, FractionShare, GreaterPart, SetsDown, SetsInAll
+from mathgen.reading.wanted import AsFraction, FractionGap, FractionShare, GreaterPart, SameValue, SetsDown, SetsInAll
 from mathgen.trials.scope import Label, Measure
 
 ANY, DECIMAL = Demand("any"), Demand("decimal")
@@ -59,6 +59,9 @@ RULES: tuple[Rule, ...] = (
     ),
     rule("fact", "<who> <outcome> a part of the <things> <when>", lambda who, m, colors, when: (SomePart(m, Np(who, when, colors)),)),
     rule("fact", "a calculator shows this part as NUM , and the decimal does not end", lambda number: (ShownPart(number),)),
+    rule("ask", "is FRACTION equal to this repeating decimal", SameValue),
+    rule("ask", "does the fraction FRACTION have the same value", SameValue),
+    rule("ask", "is this part of the ITEM equal to FRACTION", lambda _, claimed: SameValue(claimed)),
     rule("ask", "(which|what) fraction of the <things> is equal to this repeating decimal", AsFraction),
     rule("ask", "(which|what) fraction of the <things> has the same value", AsFraction),
     rule("ask", "(which|what) fraction of the <things> is this part", AsFraction),

@@ -2,14 +2,14 @@
 
 from __future__ import annotations
 
-from mathgen.asks.expression import Choice, Op, Quantity, Stated, Value
+from mathgen.asks.expression import Choice, Op, Quantity, Stated, Truth, Value
 from mathgen.exact.parse import written
-from mathgen.reading.asked import ANY, FRACTION, NAME, Asked
+from mathgen.reading.asked import ANY, FRACTION, NAME, TRUTH, Asked
 from mathgen.reading.evaluate import evaluate
-from mathgen.reading.meaning import Np, SameInTrials, ShareFraction, ShownPart, SomePart
+from mathgen.reading.meaning import Mark, Np, SameInTrials, ShareFraction, ShownPart, SomePart
 from mathgen.reading.tokens import NotRead
 from mathgen.reading.told import Fact, Told
-from mathgen.reading.wanted import AsFraction, FractionGap, FractionShare, GreaterPart, SetsDown, SetsInAll
+from mathgen.reading.wanted import AsFraction, FractionGap, FractionShare, GreaterPart, SameValue, SetsDown, SetsInAll
 from mathgen.scenario.words import Scenario
 
 
@@ -180,3 +180,17 @@ def as_fraction(question: AsFraction, told: Told, _: Scenario) -> Asked:
     if told.quantity("set_up", Np(part.scope.groups, part.scope.trials, question.colors)) != whole:
         raise NotRead("the question is about other colors")
     return Asked("as fraction", Value(shown[0]), FRACTION, (part, whole), ("part",))
+
+
+def same_value(question: SameValue, told: Told, scenario: Scenario) -> Asked:
+    """Whether a fraction has the value of the repeating decimal that was told."""
+    fractions = _told_fractions(told)
+    if len(fractions) != 1:
+        raise NotRead("one repeating decimal has to be told")
+    shown, whole = fractions[0], fractions[0].args[1]
+    assert isinstance(whole, Quantity)
+    asked = as_fraction(AsFraction(whole.scope.colors or Mark("all")), told, scenario)
+    value = question.claimed.value
+    claim = Stated(int(value.p), "claimed", int(value.q))
+    told.facts.append(Fact(claim, question.claimed.text))
+    return asked._replace(kind="same value", goal=Truth(shown, "=", claim), demand=TRUTH)

@@ -162,6 +162,18 @@ class NumberLine(NamedTuple):
     parts: Number
 
 
+class Picks(NamedTuple):
+    """ "This is done 40 times": the pick, each time from all."""
+
+    number: Number
+
+
+class ToChooseFrom(NamedTuple):
+    """ "Look at (3 + 2) × 5, 3 + 2 × 5, and 3 × 5 + 2.": how each is built, and its numbers."""
+
+    options: tuple[tuple[str, tuple[Number, ...]], ...]
+
+
 class FromOne(NamedTuple):
     """ "The fraction knocked down is 3 parts from 1." """
 
@@ -853,7 +865,7 @@ class Spaces(NamedTuple):
 
 
 Claim = (
-    FromOne | TopAndBottom | InTwo
+    FromOne | Picks | ToChooseFrom | TopAndBottom | InTwo
     | Count | EachTrial | Portion | Series | More | Times | NextSet | SameRate | Points | PointsEarned | ShareOut | GoalMean
     | OneMoreTrial | TrialCount | Some | TheseWere | TotalWas | AllTheOthers | Look | Against | Rounding | RuleIs | EquationIs
     | LetterIs | PointsEach | BonusPoints | ScoreIs | StartingScores | OneLine | GoalScore | PartOf | NextGoal | TheFraction

@@ -148,6 +148,10 @@ def in_words(reading: Reading, table: TrialTable, scenario: Scenario) -> str:
             sentence = f"Find how many sets of one trial make all the sets: {number[0]}."
         case "doubled":
             sentence = f"Find the number that makes {number[0]} when it is added to itself."
+        case "same value":
+            sentence = f"Say whether the fraction is that part: {number[0]}, out of {number[1]}."
+        case "picks":
+            sentence = f"Find how many of {stated['picks']} picks should be one of {number[0]}, out of {number[1]}."
         case "split claimed":
             sentence = f"Say whether the fractions have this sum: {number[0]}, out of {number[1]}."
         case "product or factor named":

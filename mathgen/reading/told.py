@@ -54,6 +54,7 @@ from mathgen.reading.meaning import (
     OneLine,
     OneMoreTrial,
     OtherRow,
+    Picks,
     PlotToMake,
     Points,
     PointsEach,
@@ -77,6 +78,7 @@ from mathgen.reading.meaning import (
     SplitInto,
     Terms,
     TheExpression,
+    ToChooseFrom,
     TopAndBottom,
     UniformModel,
     Wondered,
@@ -185,6 +187,8 @@ class Told:
     count_on: CountOn | None = None
     number_line: NumberLine | None = None
     from_one: FromOne | None = None
+    picks: Picks | None = None
+    to_choose_from: ToChooseFrom | None = None
     top_and_bottom: TopAndBottom | None = None
     in_two: InTwo | None = None
     as_fraction: AsFraction | None = None

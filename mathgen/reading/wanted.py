@@ -806,6 +806,24 @@ class AsFraction(NamedTuple):
     colors: Labels
 
 
+class SameValue(NamedTuple):
+    """ "Is 5/12 equal to this repeating decimal?": the fraction as printed."""
+
+    claimed: Number
+
+
+class TimesPicked(NamedTuple):
+    """ "About how many times should a red pin be picked?": of so many picks, each put back."""
+
+    color: Label
+
+
+class WhichRecords(NamedTuple):
+    """ "Which expression gives the points?": of those to choose from."""
+
+    np: Np
+
+
 class GreatestBoxes(NamedTuple):
     """The greatest number of boxes that are all alike."""
 
@@ -860,6 +878,9 @@ Question = (
     | IsTotal
     | Doubled
     | IsSplit
+    | SameValue
+    | TimesPicked
+    | WhichRecords
     | LongerThan
     | ProductOrFactor
     | WholeOfFraction

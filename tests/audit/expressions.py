@@ -6,13 +6,13 @@ import re
 from collections.abc import Iterator
 from typing import Any
 
-from sympy import Expr, Integer, Symbol, expand
+from sympy import Expr, Integer, Symbol, expand, sympify
 
 from tests.audit.results import Reach
 from tests.audit.wording import Texts
 
 N = Symbol("n")
-_SHOWN = re.compile(r"\b(?:expressions|inequalities) (.+?), (.+?), and (.+?)(?: fits this (?:story|goal))?\.")
+_SHOWN = re.compile(r"(?:\b(?:expressions|inequalities) |Look at )(.+?), (.+?), and (.+?)(?: fits this (?:story|goal))?\.")
 _BRACKET = re.compile(r"\b(\d+)\((\d+) \+ n\)")
 
 
@@ -21,6 +21,9 @@ def faults(line: dict[str, Any], texts: Texts) -> Iterator[str]:
     shown = _SHOWN.search(line["text"])
     if shown is None:
         yield "no expressions to choose from are shown"
+        return
+    if "points" in line["text"] and "n" not in re.findall(r"[a-z]+", " ".join(shown.groups())):
+        yield from _points(line, shown.groups(), texts)
         return
     if "inequalities" in line["text"]:
         yield from _goal(line, shown.groups(), texts)
@@ -58,6 +61,18 @@ def _story(line: dict[str, Any], texts: Texts) -> Expr:
     total = Integer(texts.results.total("down", reach)) + N
     bracket = _BRACKET.search(line["text"])
     return total if bracket is None else Integer(int(bracket[1])) * (Integer(int(bracket[2])) + N)
+
+
+def _points(line: dict[str, Any], shown: tuple[str, ...], texts: Texts) -> Iterator[str]:
+    """So many points for each pin of two colors: the one expression that comes to the points of the rows."""
+    each = re.search(r"\b(?:earns|earned|is worth) (\d+) points\b", line["text"])
+    named = texts.named(line["text"])
+    total = texts.results.total("down", Reach(named.groups or None, named.trials or None, named.colors))
+    fitting = [text for text in shown if each and sympify(text.replace("×", "*")) == total * int(each[1])]
+    if fitting != [line["answer"]["exact"]] or line["answer"]["display"] != line["answer"]["exact"]:
+        yield f"{fitting} give the points, the answer is {line['answer']['exact']}"
+    if {slip["value"] for slip in line["slips"]} != set(shown) - {line["answer"]["exact"]}:
+        yield "the slips are not the other expressions"
 
 
 def _goal(line: dict[str, Any], shown: tuple[str, ...], texts: Texts) -> Iterator[str]:

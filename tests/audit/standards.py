@@ -407,6 +407,11 @@ def _probability(line: Problem) -> bool:
     return 0 < _exact(line) < 1 and _says(r"\bprobability that\b.*\?")(line)
 
 
+def _times_picked(line: Problem) -> bool:
+    """A probability of a pick times a number of picks, which comes out whole."""
+    return _says(r"[Hh]ow many times should an? .+ be picked\?")(line) and _part_of(line, percent=False) and _exact(line).q == 1
+
+
 def _constant(line: Problem) -> bool:
     """A score over its count, each told once."""
     scores = [value(given["number"]) for given in line["givens"] if given["quantity"] == "points in all"]
@@ -545,7 +550,9 @@ SHOWS: dict[str, Callable[[Problem], bool]] = {
     "5.NF.B.5a": lambda p: (
         p["answer"]["kind"] in ("truth", "name") and _says(r"\d/\d+ × \d.*\b([Dd]o not multiply\.|[Ww]ithout multiplying,)")(p)
     ),
-    "5.OA.A.2": lambda p: p["answer"]["kind"] == "truth" and _says(r"\+ \d+\) × \d|\d × \d+ \+|\d \+ \d+ × \d")(p),
+    "5.OA.A.2": lambda p: (
+        (p["answer"]["kind"] == "truth" or p["answer"]["demands"] == "expression") and _says(r"\+ \d+\) × \d|\d × \d+ \+|\d \+ \d+ × \d")(p)
+    ),
     "4.OA.A.2": _says("times as many"),
     "4.OA.A.3": lambda p: _whole(p) and steps_taken(_lines(p)) >= 2,
     "4.NF.A.2": lambda p: _compares(p) and (_says("fraction")(p) or _says(r"\b(more|less) than \d/\d of the\b")(p)),
@@ -615,7 +622,7 @@ SHOWS: dict[str, Callable[[Problem], bool]] = {
     "6.EE.C.9": lambda p: _grows(p) or _for_one_more(p),
     "7.RP.A.2b": lambda p: _constant(p) or _constant_from_growth(p),
     "7.RP.A.2a": lambda p: _says(r"scores proportional to .+\?|line through the origin\?")(p) and "/" in _signs(p),
-    "8.NS.A.1": lambda p: p["answer"]["demands"] == "fraction" and any("..." in given["number"] for given in p["givens"]),
+    "8.NS.A.1": lambda p: p["answer"]["demands"] in ("fraction", "truth") and any("..." in given["number"] for given in p["givens"]),
     "8.EE.B.5": lambda p: (
         (_says(r"slope of the|unit rate")(p) and {"-", "/"} <= _signs(p) and _says("proportional|through the origin")(p)) or _steeper(p)
     ),
@@ -628,7 +635,7 @@ SHOWS: dict[str, Callable[[Problem], bool]] = {
         (_compares(p) and _says("(more|less) likely")(p))
         or (p["answer"]["kind"] == "truth" and _says(r"more likely to .+ than to .+\?")(p))
     ),
-    "7.SP.C.7a": lambda p: _probability(p) and _says("is picked (at random|without looking)|equally likely")(p),
+    "7.SP.C.7a": lambda p: (_probability(p) or _times_picked(p)) and _says("is picked (at random|without looking)|equally likely")(p),
     "7.SP.A.1": _says(r"mean of the sample (greater |less )?than the mean of the population\?"),
     "7.SP.C.7b": lambda p: _against_model(p) or (_probability(p) and _says(r"\bnext\b")(p) and _says("results")(p)),
     "7.SP.C.8b": lambda p: _whole(p) and "*" in _signs(p) <= {"*", "-"} and _says(r"\bpairs of\b.*\?")(p),

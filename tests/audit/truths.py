@@ -37,6 +37,8 @@ def faults(line: dict[str, Any], texts: Texts) -> Iterator[str]:
     if told is None:
         told = _longer(line, texts)
     if told is None:
+        told = _repeating(line, texts)
+    if told is None:
         told = _proportional(line, texts)
     if told is None:
         told = _statistical(line, texts)
@@ -93,6 +95,21 @@ def _split(line: dict[str, Any], _: Texts) -> bool | None:
         return None
     apart = part[0] - sum(top for top, _ in others)
     return apart == 0 if solutions(line["relation"]) == (Rational(apart, part[1]),) else None
+
+
+def _repeating(line: dict[str, Any], texts: Texts) -> bool | None:
+    """ "Is 5/12 equal to this repeating decimal?": a fraction held against the part of the set that the rows have."""
+    asked = sentences(line["text"])[-1]
+    if not re.search(r"\bequal to this repeating decimal\?|\bhave the same value\?|\bpart of the \w+ equal to\b", asked):
+        return None
+    found = re.search(r"(?<![\d.])(\d+)/(\d+)", asked)
+    claimed = Rational(int(found[1]), int(found[2])) if found else None
+    named = texts.named(line["text"])
+    reach = Reach(named.groups or None, named.trials or None, named.colors or None)
+    part = Rational(texts.results.total("down", reach), texts.results.total("set_up", reach))
+    if claimed is None or solutions(line["relation"]) != (part - claimed,):
+        return None
+    return bool(part == claimed)
 
 
 def _longer(line: dict[str, Any], texts: Texts) -> bool | None:

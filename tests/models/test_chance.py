@@ -200,3 +200,18 @@ def _some_table(seed: int):  # type: ignore[no-untyped-def]
 def test_what_is_not_said_is_not_read(text: str) -> None:
     with pytest.raises(NotRead):
         read_problem(text, TWO_GROUPS, scenario())
+
+
+def test_a_model_used_for_many_picks_worked_by_hand() -> None:
+    """7.SP.C.7a: of 4, 1 and 3 pins, 3 in 8 of 40 picks."""
+    parts = tuple(quantity("down", "Herons", (1,), color) for color in ("red", "blue", "gold"))
+    ask = Ask(Value(Op("*", (Op("/", (parts[2], Op("+", parts))), Stated(40, "picks")))), (), Demand("whole"))
+    one = problem("times_picked", TWO_GROUPS, 7, ask)
+    assert worked(one) == (
+        "15",
+        "(4 + 1 + 3)*x = 3*40",
+        ("4 + 1 + 3 = 8", "3 / 8 = 3/8", "3/8 * 40 = 15"),
+        {"K34": "25", "K35": "3"},
+    )
+    assert proved(one)
+    assert one.standards == ("7.SP.C.7a",)

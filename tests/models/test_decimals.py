@@ -4,6 +4,7 @@ from random import Random
 
 import pytest
 
+from mathgen.asks.expression import Stated
 from mathgen.bank.builder import Builder, Candidate, Stopped
 from mathgen.bank.desk import Desk
 from mathgen.grades.curriculum import load
@@ -192,3 +193,16 @@ def test_the_rest_of_a_set_as_a_decimal_worked_by_hand() -> None:
     one = said("rest_as_decimal", TABLE, 7, found[0])
     assert proved(one), one.proof
     assert worked(one) == ("0.222...", "9*x = 9 - 7", ("9 - 7 = 2", "2 / 9 = 2/9"), {"N04": "0.777...", "D02": "0.29"})
+
+
+@pytest.mark.parametrize(
+    ("claim", "key", "slips"), [(Stated(5, "claimed", 12), "Yes", {"N05": "No"}), (Stated(416, "claimed", 999), "No", {"N05": "Yes"})]
+)
+def test_a_fraction_held_against_a_repeating_decimal_by_hand(claim: Stated, key: str, slips: dict[str, str]) -> None:
+    """0.41666... is 375/900, which is 5/12; 416/999 repeats the 4 and the 1 as well."""
+    results = table({"red": 12}, {("Owls", 1): (5,), ("Owls", 2): (3,)})
+    draft = next(one for one in every_draft("equal_to_repeating", results) if one.roles["claim"] == claim)
+    one = said("equal_to_repeating", results, 8, draft)
+    assert proved(one), one.proof
+    assert (one.answer.shown, {slip.id: slip.value for slip in one.slips}) == (key, slips)
+    assert [step.text for step in one.steps][-1] == "375 / 900 = 375/900"

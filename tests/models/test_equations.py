@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import pytest
 
-from mathgen.asks.expression import Ask, Equation, Op, Stated, Truth, Value
+from mathgen.asks.expression import Ask, Equation, Op, Same, Stated, Truth, Value
 from mathgen.bank.desk import Desk
 from mathgen.exact.demand import Demand
 from mathgen.proof.record import proved
@@ -140,5 +140,17 @@ def test_a_row_of_expressions_worked_by_hand(form: str) -> None:
     expression, *rest = EXPRESSIONS[form]
     one = problem("right_expression", TWO_GROUPS, 5, Ask(Truth(SUM, "=", expression), (), Demand("truth")))
     assert worked(one) == tuple(rest)
+    assert proved(one)
+    assert one.standards == ("5.OA.A.2",)
+
+
+def test_which_expression_records_worked_by_hand() -> None:
+    """3 red and 2 blue pins at 5 points each: (3 + 2) × 5, and neither 3 + 2 × 5 nor 3 × 5 + 2."""
+    red, blue, points = quantity("down", "Owls", (1,), "red"), quantity("down", "Owls", (1,), "blue"), Stated(5, "points for each")
+    right = Op("*", (Op("+", (red, blue)), points))
+    options = right, Op("+", (red, Op("*", (blue, points)))), Op("+", (Op("*", (red, points)), blue))
+    ask = Ask(Same(("(3 + 2) × 5", "3 + 2 × 5", "3 × 5 + 2"), options, right, red), (), Demand("expression"))
+    one = problem("which_expression_records", TWO_GROUPS, 5, ask)
+    assert worked(one) == ("(3 + 2) × 5", "x = (3 + 2)*5", (), {"O10": "3 + 2 × 5", "O11": "3 × 5 + 2"})
     assert proved(one)
     assert one.standards == ("5.OA.A.2",)

@@ -159,3 +159,19 @@ def put_back_after_all(count: int) -> Wrong:
 def order_does_not_count(count: int) -> Wrong:
     """Not in the research catalogue: common practice, no source."""
     return whole(count * (count - 1) // 2)
+
+
+@slip("K33", "The kinds are not equally likely: each one of the {items} is. Count those of the kind.")
+def shares_picks_among_kinds(number: int, kinds: int) -> Wrong:
+    """Not in the research catalogue: common practice, no source, as are the two below."""
+    return whole(number // kinds) if number % kinds == 0 else None
+
+
+@slip("K34", "Those picks are of the other kinds. Which kind does the question ask for?")
+def picks_of_the_others(number: int, k: int, n: int) -> Wrong:
+    return whole(number * (n - k) // n)
+
+
+@slip("K35", "That is how many there are. How many times should one of them be picked?")
+def keeps_the_count(k: int) -> Wrong:
+    return whole(k)

@@ -62,3 +62,9 @@ def only_the_repeating_digits(k: int, n: int) -> Wrong:
 @slip("N04", "That part was knocked down. The question asks for the rest.")
 def part_for_the_rest(k: int, n: int) -> Wrong:
     return over(k, n)
+
+
+@slip("N05", "The digits go on. Move the point past the digits that repeat, then take away.")
+def cuts_or_repeats_too_much(judged: str) -> Wrong:
+    """N01 and N02, where a fraction is to be judged."""
+    return judged

@@ -49,3 +49,15 @@ def knows_brackets_only(form: str) -> Wrong:
 @slip("O09", "The brackets hold both numbers. Multiplying the sum multiplies each of the parts.")
 def knows_parts_only(form: str) -> Wrong:
     return "false" if form == "sum first" else None
+
+
+@slip("O10", "Multiply first where no brackets stand. Both numbers have to be multiplied.")
+def leaves_the_brackets_out(label: str) -> Wrong:
+    """As O07, where an expression is to be chosen."""
+    return label
+
+
+@slip("O11", "The points of both kinds count. The second number has to be multiplied as well.")
+def multiplies_the_first_only(label: str) -> Wrong:
+    """As O07, where an expression is to be chosen."""
+    return label
