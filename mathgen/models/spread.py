@@ -127,6 +127,31 @@ def box_plot(view: TableView) -> AskSpace:
 
 
 @problem_model(skill="number of observations")
+def trials_behind_mean(view: TableView) -> AskSpace:
+    """How many trials there were, from the total of a group and its mean per trial."""
+    trials = len(view.table.trials)
+    groups = [spot for spot in view.spots if spot.trials is None and spot.groups is not None]
+
+    def build(spot: Spot, color: str | None) -> Draft | None:
+        total = view.quantity("down", spot, color)
+        number = view.number(total)
+        mean = number // trials
+        if number % trials or trials < 3 or mean in (0, 1, trials):
+            return None
+        per_trial = Op("/", (total, Stated(trials, "trials")))
+        return Draft(
+            ask=Ask(Value(Op("/", (total, per_trial))), (), _WHOLE),
+            roles={"total": total, "mean": per_trial},
+            structure="part unknown",
+            slips=(("I46", (number, mean)), ("I47", (number, mean)), ("I48", (number,))),
+            rates=((per_trial, str(mean)),),
+            unit=False,
+        )
+
+    return AskSpace((groups, view.colors_or_all), build)
+
+
+@problem_model(skill="number of observations")
 def results_recorded(view: TableView) -> AskSpace:
     """How many results there are: one for each group in each trial, or one for each color as well."""
     table = view.table

@@ -31,6 +31,7 @@ Kind = Literal[
     "equal fraction",
     "blank",
     "is true",
+    "behind a mean",
     "same value",
     "picks",
     "split claimed",

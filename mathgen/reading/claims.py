@@ -71,6 +71,7 @@ from mathgen.reading.meaning import (
     LossLimit,
     MadeEqual,
     Mark,
+    MeanWas,
     More,
     NextGoal,
     NextLetter,
@@ -149,7 +150,7 @@ from mathgen.reading.scatter import line_close_by, scatter_plot
 from mathgen.reading.score_lines import goal_score, one_line, starting_scores
 from mathgen.reading.scoring import bonus_points, equation_is, letter_is, points_each, rule_is, score_is
 from mathgen.reading.signed import result_is, results_are, zero_is
-from mathgen.reading.spread import box_plot, recorded
+from mathgen.reading.spread import box_plot, mean_was, recorded
 from mathgen.reading.tokens import NotRead, Number
 from mathgen.reading.told import Comparison, Fact, Told, settled
 from mathgen.reading.two_way import other_row
@@ -480,6 +481,7 @@ _TAKE = {
     NumberLine: number_line,
     FromOne: from_one,
     Picks: picks,
+    MeanWas: mean_was,
     ToChooseFrom: to_choose_from,
     TopAndBottom: top_and_bottom,
     InTwo: in_two,

@@ -162,6 +162,14 @@ class NumberLine(NamedTuple):
     parts: Number
 
 
+class MeanWas(NamedTuple):
+    """ "The mean number of pins knocked down per trial was 8." """
+
+    measure: Measure
+    np: Np
+    number: Number
+
+
 class Picks(NamedTuple):
     """ "This is done 40 times": the pick, each time from all."""
 
@@ -865,7 +873,7 @@ class Spaces(NamedTuple):
 
 
 Claim = (
-    FromOne | Picks | ToChooseFrom | TopAndBottom | InTwo
+    FromOne | Picks | MeanWas | ToChooseFrom | TopAndBottom | InTwo
     | Count | EachTrial | Portion | Series | More | Times | NextSet | SameRate | Points | PointsEarned | ShareOut | GoalMean
     | OneMoreTrial | TrialCount | Some | TheseWere | TotalWas | AllTheOthers | Look | Against | Rounding | RuleIs | EquationIs
     | LetterIs | PointsEach | BonusPoints | ScoreIs | StartingScores | OneLine | GoalScore | PartOf | NextGoal | TheFraction

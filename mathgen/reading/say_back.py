@@ -152,6 +152,8 @@ def in_words(reading: Reading, table: TrialTable, scenario: Scenario) -> str:
             sentence = f"Say whether the fraction is that part: {number[0]}, out of {number[1]}."
         case "picks":
             sentence = f"Find how many of {stated['picks']} picks should be one of {number[0]}, out of {number[1]}."
+        case "behind a mean":
+            sentence = f"Find how many trials the mean of {number[0]} is of."
         case "split claimed":
             sentence = f"Say whether the fractions have this sum: {number[0]}, out of {number[1]}."
         case "product or factor named":

@@ -2,14 +2,14 @@
 
 from __future__ import annotations
 
-from mathgen.asks.expression import Op, Stated, Value
+from mathgen.asks.expression import Op, Quantity, Stated, Value
 from mathgen.exact.demand import Demand
 from mathgen.reading.asked import WHOLE, Asked
 from mathgen.reading.going_on import mean
-from mathgen.reading.meaning import BoxPlot, Recorded
+from mathgen.reading.meaning import BoxPlot, Mark, MeanWas, Recorded
 from mathgen.reading.tokens import NotRead, Number
 from mathgen.reading.told import Fact, Told
-from mathgen.reading.wanted import BoxPart, HowManyRecorded, MeanOf
+from mathgen.reading.wanted import BehindMean, BoxPart, HowManyRecorded, MeanOf
 from mathgen.scenario.words import Scenario
 
 
@@ -67,3 +67,29 @@ def how_many_recorded(question: HowManyRecorded, told: Told, _: Scenario) -> Ask
         raise NotRead("it is not said for what a result was written down")
     goal = Op("*", tuple(told.recorded[sort] for sort in sorts))
     return Asked("recorded", Value(goal), WHOLE, (), tuple(f"recorded {sort}" for sort in sorts))
+
+
+def mean_was(told: Told, claim: MeanWas) -> None:
+    """Keep the mean of a count per trial, over all trials.
+
+    Raises:
+        NotRead: two means are told of, or the table says otherwise.
+    """
+    if told.mean_was is not None:
+        raise NotRead("two means are told of")
+    total = Quantity(claim.measure, told.scope(claim.np._replace(trials=Mark("all"))))
+    told.mean_was = Op("/", (total, Stated(len(told.mentions.every("trials")), "trials")))
+    told.said(told.mean_was, claim.number)
+    told.open["mean"] = claim.number.text
+
+
+def behind_mean(_question: BehindMean, told: Told, __: Scenario) -> Asked:
+    """How many trials a mean is of: the total over the mean.
+
+    Raises:
+        NotRead: no mean is told of, or another total than its own.
+    """
+    totals = [fact.expr for fact in told.facts if isinstance(fact.expr, Quantity)]
+    if told.mean_was is None or totals != [told.mean_was.args[0]]:
+        raise NotRead("the total of the mean has to be told")
+    return Asked("behind a mean", Value(Op("/", (totals[0], told.mean_was))), WHOLE, (totals[0],), ("mean",))

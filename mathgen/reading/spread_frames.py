@@ -5,10 +5,10 @@ from __future__ import annotations
 from mathgen.exact.demand import Demand
 from mathgen.reading.chart import Rule, rule
 from mathgen.reading.facts import Claims
-from mathgen.reading.meaning import BoxPlot, Recorded
+from mathgen.reading.meaning import BoxPlot, MeanWas, Recorded
 from mathgen.reading.noun_phrases import always, measured, what
 from mathgen.reading.tokens import Number
-from mathgen.reading.wanted import BoxPart, HowManyRecorded, MeanOf
+from mathgen.reading.wanted import BehindMean, BoxPart, HowManyRecorded, MeanOf
 
 ANY = Demand("any")
 WHAT = "(what|find) (is|was)?"
@@ -19,6 +19,24 @@ def _each_did(groups: Number, trials: Number, kinds: Number | None = None) -> Cl
 
 
 RULES: tuple[Rule, ...] = (
+    rule(
+        "fact",
+        "the mean number of <things> <that_outcome> per trial was WHOLE",
+        lambda colors, m, number: (MeanWas(measured(m, "down", "standing"), what(colors), number),),
+    ),
+    rule(
+        "fact",
+        "the mean was WHOLE <things> per trial",
+        lambda number, colors: (MeanWas("down", what(colors), number),),
+    ),
+    rule(
+        "fact",
+        "<who> <past> a mean of WHOLE <things> per trial",
+        lambda who, m, number, colors: (MeanWas(measured(m, "down", "standing"), what(colors, who), number),),
+    ),
+    rule("ask", "how many trials are behind this mean", always(BehindMean())),
+    rule("ask", "this mean is of how many trials", always(BehindMean())),
+    rule("ask", "how many trials does this mean stand for", always(BehindMean())),
     rule("spread", "the mean absolute deviation", always("mean absolute deviation")),
     rule("spread", "the interquartile range", always("interquartile range")),
     rule("ask", f"{WHAT} <spread> of these numbers of <things>", lambda s, c: MeanOf(None, what(c), "", ANY, s)),

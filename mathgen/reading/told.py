@@ -188,6 +188,7 @@ class Told:
     number_line: NumberLine | None = None
     from_one: FromOne | None = None
     picks: Picks | None = None
+    mean_was: Op | None = None
     to_choose_from: ToChooseFrom | None = None
     top_and_bottom: TopAndBottom | None = None
     in_two: InTwo | None = None

@@ -806,6 +806,10 @@ class AsFraction(NamedTuple):
     colors: Labels
 
 
+class BehindMean(NamedTuple):
+    """ "How many trials are behind this mean?": as often as the mean goes into the total."""
+
+
 class SameValue(NamedTuple):
     """ "Is 5/12 equal to this repeating decimal?": the fraction as printed."""
 
@@ -878,6 +882,7 @@ Question = (
     | IsTotal
     | Doubled
     | IsSplit
+    | BehindMean
     | SameValue
     | TimesPicked
     | WhichRecords

@@ -124,7 +124,8 @@ def _rate(given: dict[str, Any], number: Rational, name: str, line: dict[str, An
             bottom = len(results.trials if trials is None else trials)
             # "12 pins for each of 2 trials": true of each trial, not on average
             each = {results.total(part_measure, Reach(groups, (one,), reach.colors)) for one in trials or results.trials}
-            if each == {number} and top == number * bottom:
+            mean = re.search(r"\b[Tt]he mean (number of .+ per trial )?was \d+|\ba mean of \d+", line["text"]) is not None
+            if (mean or each == {number}) and top == number * bottom:
                 return
             continue
         bottom = results.total(whole_measure or "", Reach(groups, trials, tuple(_colors(whole, results)) or None))

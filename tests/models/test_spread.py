@@ -146,3 +146,22 @@ def test_results_are_counted_only_where_none_is_missing() -> None:
     gap = table({"red": 4}, {("Owls", 1): (1,), ("Owls", 2): (2,), ("Owls", 3): (2,), ("Herons", 1): (3,)})
     assert not list(every_draft("results_recorded", gap))
     assert not list(every_draft("results_recorded", TWO_GROUPS))  # 2 groups, 2 trials: nobody could tell which is which
+
+
+def test_the_trials_behind_a_mean_worked_by_hand() -> None:
+    """6.SP.B.5a: 12 pins at 4 a trial are of 3 trials."""
+    down = {
+        ("Owls", 1): (1, 1),
+        ("Owls", 2): (2, 1),
+        ("Owls", 3): (4, 3),
+        ("Herons", 1): (1, 0),
+        ("Herons", 2): (1, 2),
+        ("Herons", 3): (1, 1),
+    }
+    results = table({"red": 5, "blue": 4}, down)
+    total = quantity("down", "Owls")
+    ask = Ask(Value(Op("/", (total, Op("/", (total, Stated(3, "trials")))))), (), Demand("whole"))
+    one = problem("trials_behind_mean", results, 6, ask)
+    assert worked(one) == ("3", "12/3*x = 12", ("12 / 4 = 3",), {"I46": "8", "I47": "48", "I48": "12"})
+    assert proved(one)
+    assert one.standards == ("6.SP.B.5a",)

@@ -220,3 +220,19 @@ def divides_by_the_other_deviation(gap: int, deviation: int) -> Wrong:
 @slip("I45", "That is the difference of the totals. Find both means first.")
 def takes_totals_for_means(gap: int, deviation: int) -> Wrong:
     return over(gap, deviation)
+
+
+@slip("I46", "How many times does the mean go into the total? Divide; do not take away.")
+def takes_the_mean_away(total: int, mean: int) -> Wrong:
+    """Not in the research catalogue: common practice, no source, as are the two below."""
+    return whole(total - mean)
+
+
+@slip("I47", "The total is what all trials have together. Divide the total by the mean.")
+def multiplies_by_the_mean(total: int, mean: int) -> Wrong:
+    return whole(total * mean)
+
+
+@slip("I48", "That is the number of {items} in all. How many trials share them?")
+def keeps_the_total(total: int) -> Wrong:
+    return whole(total)
