@@ -12,7 +12,7 @@ from tests.audit.results import Reach
 from tests.audit.wording import Texts
 
 N = Symbol("n")
-_SHOWN = re.compile(r"(?:\b(?:expressions|inequalities) |Look at )(.+?), (.+?), and (.+?)(?: fits this (?:story|goal))?\.")
+_SHOWN = re.compile(r"(?:\b(?:expressions|inequalities) |Look at (?=[(\d]))(.+?), (.+?), and (.+?)(?: fits this (?:story|goal))?\.")
 _BRACKET = re.compile(r"\b(\d+)\((\d+) \+ n\)")
 
 

@@ -67,6 +67,7 @@ def place(problem: Problem, table: TrialTable) -> tuple[object, ...]:
     asked = getattr(goal, "expr", None)
     return (
         problem.grade,
+        getattr(goal, "test", None),
         problem.model,
         problem.relation,
         positions(asked.scope) if isinstance(asked, Quantity) else None,
