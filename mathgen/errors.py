@@ -91,11 +91,12 @@ class MathgenError(Exception):
 
 
 class TableFaults(MathgenError):
-    """A table that cannot be understood, with every fault found in it."""
+    """A table that cannot be understood, with every fault found in it, and what it leaves open beside them."""
 
-    def __init__(self, faults: tuple[Fault, ...]) -> None:
+    def __init__(self, faults: tuple[Fault, ...], questions: tuple[Question, ...] = ()) -> None:
         self.faults = tuple(sorted(faults, key=lambda fault: (fault.place.sheet or "", fault.place.row or 0, fault.place.column or 0)))
-        super().__init__("\n".join(map(str, self.faults)))
+        self.questions = questions
+        super().__init__("\n".join(map(str, (*self.faults, *questions))))
 
 
 class TableQuestions(MathgenError):

@@ -21,6 +21,7 @@ class Single:
     readings: list[Reading]
     notes: tuple[str, ...] = ()
     question: Question | None = None
+    later: tuple[list[Reading], ...] = ()  # where it is asked which one counts: the second readings, the third ones, ...
 
 
 def settle_duplicates(readings: list[Reading], wanted: Literal["first", "last", "keep"] | None, timestamped: bool) -> Single:
@@ -38,7 +39,9 @@ def settle_duplicates(readings: list[Reading], wanted: Literal["first", "last", 
     first = [reading for reading, number in numbered if number == 0]
     if wanted is None:
         places = [(group, trial, _rows(readings, group, trial)) for group, trial in doubled]
-        return Single(first, question=ask_duplicates(places, timestamped))
+        turns = range(1, 1 + max(number for _, number in numbered))
+        later = [[reading for reading, number in numbered if number == turn] for turn in turns]
+        return Single(first, question=ask_duplicates(places, timestamped), later=tuple(later))
     if wanted == "keep":
         return _kept(numbered)
     notes = (f"Of results that are there more than once, the {wanted} counts: {trials_listed(doubled)}.",)

@@ -72,6 +72,25 @@ def misspelled_colors(readings: list[Reading]) -> list[Fault]:
     return list(faults.values())
 
 
+def near_colors(readings: list[Reading]) -> list[str]:
+    """A note for each color in a heading that is in no list and a slip away from one that is: it stays as typed, and that is said."""
+    headed = dict.fromkeys(reading.color for reading in readings if reading.color_place is None and reading.color not in COLOR_WORDS)
+    known = [color for color in headed if " " not in color and len(color) > 2]
+    notes = []
+    for color in known:
+        near = [f'"{other}"' for other in sorted(COLOR_WORDS) if _misspelled(color, other)]
+        if near:
+            meant = " or ".join(near)
+            notes.append(f'A heading names the color "{color}", which stays as typed. If {meant} is meant, correct the heading.')
+    return notes
+
+
+def _misspelled(typed: str, color: str) -> bool:
+    if len(typed) > 3 and len(color) > 2:
+        return _slip_apart(typed, color)
+    return sorted(typed) == sorted(color) and _slip_apart(typed, color)
+
+
 def _more_usual(color: str, times: dict[str, int]) -> str | None:
     # rapidfuzz is loaded only for a color that is in no list.
     from mathgen.trials.spelling import nearest

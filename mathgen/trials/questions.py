@@ -75,7 +75,19 @@ def ask_sheet(names: list[str]) -> Question:
 
 
 def _listed(places: list[Place]) -> str:
-    shown = [f"{place.cell}{f' of sheet {place.sheet}' if place.sheet else ''}" for place in places[:_SHOWN]]
-    if len(places) > _SHOWN:
-        return f"Cells {', '.join(shown)} and {len(places) - _SHOWN} more"
-    return f"Cell {shown[0]}" if len(shown) == 1 else f"Cells {', '.join(shown[:-1])} and {shown[-1]}"
+    """Cells by name, each sheet named once behind its own.
+
+    >>> _listed([Place(7, 3, "Results"), Place(7, 4, "Results"), Place(2, 5, "More")])
+    'Cells C7 and D7 of sheet Results and E2 of sheet More'
+    """
+    by_sheet: dict[str | None, list[str]] = {}
+    for place in places[:_SHOWN]:
+        by_sheet.setdefault(place.sheet, []).append(str(place.cell))
+    more = len(places) - _SHOWN
+    of_sheets = [f"{_all_of(cells, more > 0)}{f' of sheet {sheet}' if sheet else ''}" for sheet, cells in by_sheet.items()]
+    told = _all_of(of_sheets, more > 0)
+    return f"Cell {told}" if len(places) == 1 else f"Cells {told}{f' and {more} more' if more > 0 else ''}"
+
+
+def _all_of(words: list[str], goes_on: bool) -> str:
+    return ", ".join(words) if goes_on or len(words) == 1 else f"{', '.join(words[:-1])} and {words[-1]}"

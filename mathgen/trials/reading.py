@@ -60,7 +60,9 @@ def interpret(grids: Sequence[Grid], options: ReadOptions = ReadOptions()) -> Re
     said = [note for sheet in sheets for note in sheet.notes] + [note for told in formulas for note in told.notes]
     notes = (*choosing.notes, *dict.fromkeys(said), *results.notes)
     if faults:
-        raise TableFaults(tuple(dict.fromkeys(faults)))
+        # A set-up count may only seem to be missing, where the cell that holds it is at fault: that is asked once the faults are gone.
+        open_anyway = tuple(question for question in results.questions if question.id != "set-up")
+        raise TableFaults(tuple(dict.fromkeys(faults)), open_anyway)
     if results.questions:
         raise TableQuestions(tuple(results.questions), notes)
     return ReadResult(results.table, notes)

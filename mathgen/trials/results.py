@@ -8,7 +8,7 @@ from mathgen.errors import Fault, Place, Question
 from mathgen.trials.cells import Absent, Cell, Count, Unreadable, read_cell
 from mathgen.trials.duplicates import settle_duplicates, trials_listed
 from mathgen.trials.measures import MEASURE_WORDS, settle_measures
-from mathgen.trials.names import misspelled_colors, near_groups, one_spelling, unclear_groups
+from mathgen.trials.names import misspelled_colors, near_colors, near_groups, one_spelling, unclear_groups
 from mathgen.trials.no_results import all_absent, not_filled_in
 from mathgen.trials.optional_columns import Kept, kept_of_row
 from mathgen.trials.options import ReadOptions
@@ -67,7 +67,7 @@ def weigh(sheets: list[SheetReadings], options: ReadOptions) -> Results:
         results.take(faults=[untouched])
         return results
     readings = one_spelling(readings, results.notes)
-    results.take([*near_groups(readings), *unclear_groups(readings)], misspelled_colors(readings))
+    results.take([*near_groups(readings), *near_colors(readings), *unclear_groups(readings)], misspelled_colors(readings))
     titles = [text for sheet in sheets for text in (*sheet.titles, sheet.grid.sheet or "")]
     settled = settle_measures(readings, titles, options.counts)
     results.take(settled.notes, settled.faults, settled.question)
@@ -80,8 +80,9 @@ def weigh(sheets: list[SheetReadings], options: ReadOptions) -> Results:
     weighing.set_ups_for(single.readings)
     # Doubles that are left out or asked about are still cells that a total has added up.
     weighing.remember(settled.readings)
-    for (group, trial, color), measures in _by_result(single.readings).items():
-        weighing.result(group, trial, color, measures)
+    for readings_once in (single.readings, *single.later):  # whichever is to count, what is wrong in the others is told now
+        for (group, trial, color), measures in _by_result(readings_once).items():
+            weighing.result(group, trial, color, measures)
     weighing.ask(bool(settled.question))
     weighing.totals()
     weighing.say()

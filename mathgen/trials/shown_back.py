@@ -21,7 +21,7 @@ def as_json(outcome: ReadResult | TableFaults | TableQuestions) -> dict[str, obj
     elif isinstance(outcome, TableQuestions):
         questions, notes = outcome.questions, outcome.notes
     else:
-        faults = outcome.faults
+        faults, questions = outcome.faults, outcome.questions
     return {
         "rows": rows,
         "absent": absent,

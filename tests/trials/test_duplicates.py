@@ -2,8 +2,12 @@
 
 from __future__ import annotations
 
-from mathgen.errors import Place
+import pytest
+
+from mathgen.errors import Place, TableFaults
 from mathgen.trials.duplicates import settle_duplicates
+from mathgen.trials.grid import Grid
+from mathgen.trials.reading import interpret
 from mathgen.trials.readings import Reading
 
 
@@ -41,3 +45,12 @@ def test_without_an_answer_a_question_names_the_rows() -> None:
 def test_no_doubles_no_question() -> None:
     settled = settle_duplicates(TWICE[:3], None, False)
     assert (settled.readings, settled.notes, settled.question) == (TWICE[:3], (), None)
+
+
+def test_what_is_wrong_in_a_double_is_told_at_once_with_what_is_open() -> None:
+    rows = (("Group", "Trial", "Red (3)", "Blue (4)"), ("Owls", "1", "1", "2"), ("Owls", "2", "3", "4"), ("Owls", "2", "", "1.5"))
+    with pytest.raises(TableFaults) as caught:
+        interpret([Grid((("Pins knocked down", "", "", ""), *rows))])
+    assert [(fault.place.cell, fault.found) for fault in caught.value.faults] == [("D5", "1.5")]
+    assert [question.id for question in caught.value.questions] == ["duplicates", "blank"]
+    assert "Cell C5 is blank." in str(caught.value)

@@ -183,7 +183,7 @@ def test_any_cells_end_in_a_table_faults_or_questions(data: st.DataObject) -> No
         result = interpret([Grid(tuple(map(tuple, [*head, *body])))], options)
     except (TableFaults, TableQuestions) as error:
         shown = as_json(error)
-        assert bool(shown["faults"]) != bool(shown["questions"])
+        assert shown["faults"] or shown["questions"]
         return
     labels = [*cells(result.table), *result.table.absent]
     assert labels

@@ -5,7 +5,7 @@ from __future__ import annotations
 import pytest
 
 from mathgen.errors import Place
-from mathgen.trials.names import misspelled_colors, near_groups, one_spelling, unclear_groups
+from mathgen.trials.names import misspelled_colors, near_colors, near_groups, one_spelling, unclear_groups
 from mathgen.trials.readings import Reading
 
 
@@ -51,3 +51,15 @@ def test_a_group_called_like_a_color_or_a_trial_is_said_and_others_are_not() -> 
         'A group is called "GOLD", like a color: questions may be hard to understand.',
         'A group is called "Trial 1", like a trial: questions may be hard to understand.',
     ]
+
+
+@pytest.mark.parametrize(("typed", "meant"), [("yelow", '"yellow"'), ("bleu", '"blue"'), ("rde", '"red"'), ("gren", '"green" or "grey"')])
+def test_a_color_in_a_heading_that_is_a_slip_away_from_a_known_one_is_said_and_stays(typed: str, meant: str) -> None:
+    assert near_colors([reading("Owls", color=typed, color_cell=False)]) == [
+        f'A heading names the color "{typed}", which stays as typed. If {meant} is meant, correct the heading.'
+    ]
+
+
+@pytest.mark.parametrize("color", ["yellow", "cone", "glow-in-the-dark", "dark blue", "tall", "bottle"])
+def test_colors_and_kinds_that_are_meant_are_not(color: str) -> None:
+    assert near_colors([reading("Owls", color=color, color_cell=False)]) == []

@@ -10,6 +10,8 @@ def test_each_question_names_what_it_asks_about() -> None:
     assert ask_counts(['"Red"', '"Blue"']).text.startswith('Do the numbers under "Red", "Blue" count the pins knocked down')
     assert ask_blank([Place(3, 4)], "knocked down").text.startswith("Cell D3 is blank.")
     assert ask_blank([Place(3, 4), Place(4, 4, "May")], "knocked down").text.startswith("Cells D3 and D4 of sheet May are blank.")
+    results = [Place(7, column, "Results") for column in (3, 4, 5)]
+    assert ask_blank(results, "knocked down").text.startswith("Cells C7, D7 and E7 of sheet Results are blank.")
     assert (
         ask_set_up(["red", "blue", "gold"], True).text
         == "How many red, blue and gold pins were set up for each trial? The table does not say."
