@@ -119,8 +119,8 @@ def test_the_same_plan_makes_the_same_sheet() -> None:
 
 
 def test_topics_not_taught_yet_are_left_out() -> None:
-    with_all = make_sheet(table_of("tens"), SheetPlan(4))
-    without = make_sheet(table_of("tens"), SheetPlan(4, not_yet=("decimals",)))
+    with_all = make_sheet(table_of("tens"), SheetPlan(4, seed=3))
+    without = make_sheet(table_of("tens"), SheetPlan(4, seed=3, not_yet=("decimals",)))
     assert any("decimal" in problem.skill for problem in with_all.forms[0].problems)
     assert not any("decimal" in problem.skill for problem in without.forms[0].problems)
 
