@@ -11,6 +11,7 @@ from mathgen.bank.balance import tips
 from mathgen.bank.builder import Builder, Stopped
 from mathgen.bank.desk import Desk
 from mathgen.bank.draw import drafts, stream
+from mathgen.bank.why_not import in_words
 from mathgen.grades.curriculum import Curriculum
 from mathgen.models.registry import ProblemModel, problem_models
 from mathgen.problems.record import Problem
@@ -35,14 +36,14 @@ class Report:
         other = sum(self.stopped[reason] for reason in _NOT_THE_GATE)
         gate = self.proposed - self.kept - sum(self.failed.values()) - other
         lines = [
-            f"proposed {self.proposed}, stopped by the gate {gate}, without fitting words, met twice or too often yes (or no) {other}, "
+            f"proposed {self.proposed}, not for the grade {gate}, without fitting words, met twice or too often yes (or no) {other}, "
             f"failed proof {sum(self.failed.values())}, kept {self.kept}",
         ]
         lists, claims = self.kept_by_kind["list"], self.kept_by_kind["rubric"]
         if lists or claims:
             lines.append(f"of those kept, with several right answers {lists}, claims to judge with a reason {claims}")
         if self.stopped:
-            lines.append(f"stopped by: {', '.join(f'{name} {number}' for name, number in self.stopped.most_common())}")
+            lines.append(f"why: {'; '.join(f'{why} ({number})' for why, number in in_words(self.stopped))}")
         if self.failed:
             lines.append(f"failed: {', '.join(f'{name} {number}' for name, number in sorted(self.failed.items()))}")
         return "\n".join(lines)

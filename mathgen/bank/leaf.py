@@ -34,6 +34,9 @@ def leaf(grade: int) -> Leaf:
     return Leaf(one["count"], one["minutes_each"], choice["most"], (top, bottom), *draws)
 
 
+MOST_PROBLEMS = max(leaf(grade).most for grade in range(1, 9))
+
+
 def wanted_count(plan: SheetPlan) -> int:
     """How many problems a plan asks for: by count, by minutes, by pages, or the grade's leaf.
 

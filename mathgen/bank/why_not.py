@@ -30,6 +30,13 @@ _WORDS: dict[str, tuple[str, ...]] = {  # the limits of the gate, by what a teac
     "too much would have to be read or said": ("words", "cells to read", "graph", "graph categories", "operations"),
     "its answers are not whole, or not parts, as the grade wants them": ("whole answer",),
 }  # fmt: skip
+_NO_LIMIT = {  # what leaves a problem out although the grade allows it
+    "words": "too much would have to be read or said",
+    "no wording for this grade": "there are no words for it in this grade",
+    "graph": "its graph does not fit",
+    "twice": "met twice",
+    "yes and no": "yes or no too often",
+}
 _LOOKED_AT = 300  # choices of a model
 _OF_LIMIT = {limit: words for words, limits in _WORDS.items() for limit in limits}
 _TRIED = tuple(Rational(quarters, 4) for quarters in (8, 9, 12, 10, 16, 14, 6, 11))  # inches, as classes set them
@@ -48,6 +55,20 @@ def why_not(stops: Counter[str]) -> str:
     for limit, times in stops.items():
         told[_OF_LIMIT.get(limit, _LATER)] += times
     return told.most_common(1)[0][0]
+
+
+def in_words(stops: Counter[str]) -> list[tuple[str, int]]:
+    """Why problems were left out, in words, with how many each; the most frequent first.
+
+    >>> in_words(Counter({"set size": 9, "denominator": 4, "feature": 5, "twice": 3, "yes and no": 1}))[0]
+    ('its sets are not of the sizes that the grade works with', 13)
+    >>> in_words(Counter({"feature": 5, "twice": 3, "yes and no": 1}))[1:]
+    [('met twice', 3), ('yes or no too often', 1)]
+    """
+    told = Counter[str]()
+    for limit, times in stops.items():
+        told[_NO_LIMIT.get(limit) or _OF_LIMIT.get(limit, _LATER)] += times
+    return told.most_common()
 
 
 def wants_spaces(models: list[ProblemModel], desk: Desk, seed: int) -> bool:

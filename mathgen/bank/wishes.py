@@ -3,10 +3,13 @@
 from __future__ import annotations
 
 from dataclasses import replace
+from difflib import get_close_matches
 
 from mathgen.bank.plan import SheetPlan
 from mathgen.errors import RequestFault
 from mathgen.grades.curriculum import Curriculum
+
+_NEAR, _FEW = 3, 30  # neighbors that are named; choices that are few enough to name them all
 
 
 def settled(plan: SheetPlan, curriculum: Curriculum) -> SheetPlan:
@@ -35,7 +38,7 @@ def settled(plan: SheetPlan, curriculum: Curriculum) -> SheetPlan:
             if parts and not matches:
                 matches = [choice for choice in choices if choice.casefold().startswith(wanted) and wanted.count(".") >= 2]
             if not matches:
-                faults.append(f'{option}: there is no "{word}"; there are: {"; ".join(choices)}')
+                faults.append(f'{option}: there is no "{word}"{_near(option, word, choices)}')
             found.update(dict.fromkeys(matches))
         return tuple(found)
 
@@ -46,3 +49,18 @@ def settled(plan: SheetPlan, curriculum: Curriculum) -> SheetPlan:
     if faults:
         raise RequestFault("\n".join(faults))
     return replace(plan, topics=topics, not_yet=not_yet, skills=skills, standards=standards)
+
+
+def _near(option: str, word: str, choices: tuple[str, ...]) -> str:
+    """How the sentence goes on that a word is not among the choices: those near it, or all of them where they are few.
+
+    >>> _near("--topic", "fractons", ("decimals", "fractions"))
+    '; did you mean "fractions"? There are: decimals; fractions'
+    """
+    by_case = {choice.casefold(): choice for choice in choices}
+    longer = [one for one in by_case if one.startswith(word.casefold())]
+    close = sorted(f'"{by_case[one]}"' for one in longer[:_NEAR] or get_close_matches(word.casefold(), by_case, n=_NEAR))
+    hint = f"; did you mean {' or '.join(close)}?" if close else "."
+    if len(choices) <= _FEW:
+        return f"{hint} There are: {'; '.join(choices)}"
+    return f"{hint} mathgen list {option.removeprefix('--')}s prints them all."

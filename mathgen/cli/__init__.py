@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import importlib
 import sys
+from difflib import get_close_matches
 
 import click
 
@@ -42,6 +43,18 @@ class LazyCommands(click.Group):
         command = getattr(importlib.import_module(f"mathgen.cli.{module}"), module)
         assert isinstance(command, click.Command)
         return command
+
+    def resolve_command(self, ctx: click.Context, args: list[str]) -> tuple[str | None, click.Command | None, list[str]]:
+        """As click's; a command typed wrong gets its neighbor.
+
+        Raises:
+            click.UsageError: there is no such command.
+        """
+        if args and not args[0].startswith("-") and args[0] not in COMMANDS:
+            near = get_close_matches(args[0], COMMANDS, n=1)
+            hint = f" Did you mean '{near[0]}'?" if near else " mathgen --help names them."
+            ctx.fail(f"No such command '{args[0]}'.{hint}")
+        return super().resolve_command(ctx, args)
 
     def format_commands(self, ctx: click.Context, formatter: click.HelpFormatter) -> None:
         """The list of commands, without loading them."""

@@ -15,6 +15,7 @@ from mathgen.cli.usage import WholeCommand
 from mathgen.grades.curriculum import load
 from mathgen.models.registry import problem_models
 from mathgen.press.bank_file import bank_file
+from mathgen.press.files import check_free
 from mathgen.scenario.words import scenario
 from mathgen.trials.options import ReadOptions
 from mathgen.trials.reading import read_table
@@ -42,6 +43,7 @@ def bank(
 ) -> None:
     """Write every kind of problem that TABLE can serve to a file, each with its key and proof."""
     standards = load(curriculum)
+    check_free([out], force)
     result = read_table(table, reading)
     desk = Desk(result.table, scenario(scenario_name))
     report = Report()

@@ -10,11 +10,11 @@ import click
 
 from mathgen.bank.deck_plan import DeckPlan
 from mathgen.bank.deck_wishes import MOST
+from mathgen.cli.before_work import WishCommand, check_deck
 from mathgen.cli.common_options import GRADES, comma_list, one_or_more_grades, out_options, source_options
 from mathgen.cli.table_options import table_argument_and_options
-from mathgen.cli.usage import WholeCommand
 from mathgen.cli.worksheet import MADE_WITH_A_CHANGE
-from mathgen.press.card_files import card_files
+from mathgen.press.card_files import card_files, card_names
 from mathgen.press.files import write_files
 from mathgen.scenario.words import scenario
 from mathgen.sheets.cards import CardLook
@@ -23,7 +23,7 @@ from mathgen.trials.reading import read_table
 from mathgen.trials.shown_back import understood
 
 
-@click.command(cls=WholeCommand)
+@click.command(cls=WishCommand)
 @table_argument_and_options
 @click.option("--grade", type=GRADES, default=(), help="One grade, such as 4.")
 @click.option("--grades", type=GRADES, default=(), help="Several grades, such as 3-5, mixed in one deck.")
@@ -65,11 +65,13 @@ def cards(
     worked steps) and grade4-cards-key.json. Exit status 4: made, but with a change that is said here and in the key.
     """
     wanted = one_or_more_grades(grade, grades)
+    plan = DeckPlan(wanted, **wishes)
+    check_deck(plan, [out / name for name in card_names(wanted)], force)
     result = read_table(table, reading)
     words = scenario(scenario_name)
     click.echo(understood(result, f"{words.items} {words.after_noun['down']}"), err=True)
     look = CardLook(int(per_page), backs, duplex, paper, large_print)
-    made = card_files(result.table, DeckPlan(wanted, **wishes), look, scenario_name, result.notes)
+    made = card_files(result.table, plan, look, scenario_name, result.notes)
     contents = {out / name: content for name, content in made.contents.items()}
     write_files(contents, force)
     for change in made.changes:

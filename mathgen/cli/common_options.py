@@ -84,8 +84,10 @@ def one_or_more_grades(grade: tuple[int, ...], grades: tuple[int, ...]) -> tuple
     """The grades of ``--grade`` and ``--grades`` together.
 
     Raises:
-        click.UsageError: neither was given.
+        click.UsageError: neither was given, or both.
     """
+    if grade and grades:
+        raise click.UsageError("'--grade' and '--grades' both say for which grades. Give one of them.")
     both = tuple(sorted({*grade, *grades}))
     if not both:
         raise click.UsageError("Missing option '--grade' (such as --grade 4) or '--grades' (such as --grades 2-8).")

@@ -10,9 +10,9 @@ import click
 
 from mathgen.bank.deck_plan import DeckPlan
 from mathgen.bank.deck_wishes import MOST
+from mathgen.cli.before_work import WishCommand, check_deck
 from mathgen.cli.common_options import GRADES, comma_list, one_or_more_grades, source_options
 from mathgen.cli.table_options import table_argument_and_options
-from mathgen.cli.usage import WholeCommand
 from mathgen.cli.worksheet import MADE_WITH_A_CHANGE
 from mathgen.press.files import write_files
 from mathgen.press.pick_page import pick_page
@@ -22,7 +22,7 @@ from mathgen.trials.reading import read_table
 from mathgen.trials.shown_back import understood
 
 
-@click.command(cls=WholeCommand)
+@click.command(cls=WishCommand)
 @table_argument_and_options
 @click.option("--grade", type=GRADES, default=(), help="One grade, such as 4.")
 @click.option("--grades", type=GRADES, default=(), help="Several grades, such as 3-5, mixed in one deck.")
@@ -49,10 +49,12 @@ def pick(
 
     Exit status 4: made, but with a change that is said here.
     """
+    plan = DeckPlan(one_or_more_grades(grade, grades), **wishes)
+    check_deck(plan, [out], force)
     result = read_table(table, reading)
     words = scenario(scenario_name)
     click.echo(understood(result, f"{words.items} {words.after_noun['down']}"), err=True)
-    page, changes = pick_page(result.table, DeckPlan(one_or_more_grades(grade, grades), **wishes), scenario_name)
+    page, changes = pick_page(result.table, plan, scenario_name)
     write_files({out: page}, force)
     for change in changes:
         click.echo(change, err=True)

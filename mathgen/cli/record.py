@@ -9,7 +9,7 @@ import click
 
 from mathgen.cli.common_options import out_options
 from mathgen.cli.usage import WholeCommand
-from mathgen.press.files import write_files
+from mathgen.press.files import check_free, write_files
 from mathgen.press.record_files import record_files
 from mathgen.scenario.words import scenario
 from mathgen.sheets.record_plan import HOW, plan_of
@@ -34,6 +34,7 @@ def record(groups: str, colors: str | None, set_up: str | None, scenario_name: s
     if colors is None and set_up is None:
         raise click.UsageError(f"Missing option '--set-up': the colors, and how many of each are set up. {HOW}")
     plan = plan_of(groups, colors, set_up, **wishes)
+    check_free([out / name for name in ("record.pdf", "record.xlsx")], force)
     contents = {out / name: content for name, content in record_files(plan, scenario(scenario_name)).items()}
     write_files(contents, force)
     for path in contents:

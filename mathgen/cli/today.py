@@ -12,13 +12,13 @@ from mathgen.bank.deck_wishes import MOST
 from mathgen.bank.desk import Desk
 from mathgen.bank.plan import SheetPlan
 from mathgen.bank.served import served_skills
+from mathgen.cli.before_work import WishCommand, check_sheets
 from mathgen.cli.common_options import GRADES, comma_list, one_or_more_grades, out_options, source_options
 from mathgen.cli.table_options import table_argument_and_options
-from mathgen.cli.usage import WholeCommand
 from mathgen.cli.worksheet import MADE_WITH_A_CHANGE
 from mathgen.grades.curriculum import load
 from mathgen.press.files import write_files
-from mathgen.press.today_files import TodayFiles, today_files
+from mathgen.press.today_files import TodayFiles, today_files, today_names
 from mathgen.scenario.words import scenario
 from mathgen.sheets.today_words import served_lines, spans_line
 from mathgen.trials.options import ReadOptions
@@ -28,7 +28,7 @@ from mathgen.trials.shown_back import understood
 _NOTES = 7  # guesses about the table that are told; all has to stand on one screen
 
 
-@click.command(cls=WholeCommand)
+@click.command(cls=WishCommand)
 @table_argument_and_options
 @click.option("--grade", type=GRADES, default=(), help="One grade, such as 4.")
 @click.option("--grades", type=GRADES, default=(), help="Several grades, such as 2-8: a set each.")
@@ -58,12 +58,13 @@ def today(
     grade4-print.pdf, which holds all of them in print order. Exit status 4: made, but with a change that is said here and in the keys.
     """
     wanted = one_or_more_grades(grade, grades)
+    plans = [SheetPlan(grade=one, **wishes) for one in wanted]
+    check_sheets(plans, [out / name for one in wanted for name in today_names(one)], force)
     result = read_table(table, reading)
     words = scenario(scenario_name)
     click.echo(understood(result, f"{words.items} {words.after_noun['down']}", _NOTES), err=True)
     desk, made = Desk(result.table, words), dict[int, TodayFiles]()
-    for one in wanted:
-        plan = SheetPlan(grade=one, **wishes)
+    for one, plan in zip(wanted, plans, strict=True):
         made[one] = today_files(result.table, plan, cards, scenario_name, result.notes)
         found = served_skills(desk, load(plan.curriculum), one, plan.seed)
         click.echo("\n".join([*served_lines(one, found, brief=len(wanted) > 1)]), err=True)

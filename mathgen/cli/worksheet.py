@@ -8,13 +8,14 @@ from typing import Any
 
 import click
 
+from mathgen.bank.leaf import MOST_PROBLEMS
 from mathgen.bank.plan import SheetPlan
+from mathgen.cli.before_work import WishCommand, check_sheets
 from mathgen.cli.common_options import GRADES, comma_list, one_or_more_grades, out_options, source_options
 from mathgen.cli.table_options import table_argument_and_options
-from mathgen.cli.usage import WholeCommand
 from mathgen.errors import RequestFault
 from mathgen.press.files import write_files
-from mathgen.press.sheet_files import sheet_files, story_files
+from mathgen.press.sheet_files import sheet_files, sheet_names, story_files
 from mathgen.scenario.words import scenario
 from mathgen.trials.options import ReadOptions
 from mathgen.trials.reading import read_table
@@ -23,11 +24,11 @@ from mathgen.trials.shown_back import understood
 MADE_WITH_A_CHANGE = 4
 
 
-@click.command(cls=WholeCommand)
+@click.command(cls=WishCommand)
 @table_argument_and_options
 @click.option("--grade", type=GRADES, default=(), help="One grade, such as 4.")
 @click.option("--grades", type=GRADES, default=(), help="Several grades, such as 2-8: a sheet each.")
-@click.option("--count", type=click.IntRange(min=1), help="How many problems.")
+@click.option("--count", type=click.IntRange(1, MOST_PROBLEMS), help="How many problems.")
 @click.option("--pages", type=click.IntRange(1, 4), help="How many sides of paper.")
 @click.option("--minutes", type=click.IntRange(min=1), help="How much time the sheet may take.")
 @click.option("--level", type=click.Choice(["support", "on grade", "challenge"]), help="Only problems of this level.")
@@ -67,12 +68,13 @@ def worksheet(
     if story and (grade or grades):
         raise RequestFault("--same-story names the grades itself. Leave out --grade and --grades.")
     wanted = story or one_or_more_grades(grade, grades)
+    plans = [SheetPlan(grade=one, **wishes) for one in wanted]
+    check_sheets(plans, [out / name for one in wanted for name in sheet_names(one)], force)
     result = read_table(table, reading)
     words = scenario(scenario_name)
     click.echo(understood(result, f"{words.items} {words.after_noun['down']}"), err=True)
     contents: dict[Path, bytes] = {}
     changed = False
-    plans = [SheetPlan(grade=one, **wishes) for one in wanted]
     if story:
         sheets = story_files(result.table, plans[0], scenario_name, result.notes)
     else:

@@ -43,6 +43,12 @@ class _Pack(NamedTuple):
     pdf: bytes
 
 
+def card_names(grades: tuple[int, ...]) -> tuple[str, ...]:
+    """The names of a deck's files: pack, key, key file."""
+    stem = grades_in_name(grades)
+    return f"{stem}-cards.pdf", f"{stem}-cards-key.pdf", f"{stem}-cards-key.json"
+
+
 def card_files(
     table: TrialTable,
     plan: DeckPlan,
@@ -77,12 +83,8 @@ def card_files(
         )
     deck = replace(pack.deck, changes=(*changes, *said(signs)))
     key = without(cards_key_data(deck, table, words, curriculum, pack.look, pack.data, page_count(pack.pdf)), signs)
-    stem = grades_in_name(plan.grades)
-    contents = {
-        f"{stem}-cards.pdf": pack.pdf,
-        f"{stem}-cards-key.pdf": pdf_bytes("key", key),
-        f"{stem}-cards-key.json": cards_key_file(deck, table, scenario_name, notes, pack.look, pack.data, key),
-    }
+    kept = cards_key_file(deck, table, scenario_name, notes, pack.look, pack.data, key)
+    contents = dict(zip(card_names(plan.grades), (pack.pdf, pdf_bytes("key", key), kept), strict=True))
     return CardFiles(contents, deck, pages_without_back(pack.data), deck.changes)
 
 

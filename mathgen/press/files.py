@@ -3,10 +3,26 @@
 from __future__ import annotations
 
 import os
-from collections.abc import Mapping
+from collections.abc import Iterable, Mapping
 from pathlib import Path
 
 from mathgen.errors import RequestFault
+
+
+def check_free(paths: Iterable[Path], force: bool = False) -> None:
+    """Nothing where files may be written: for a command to ask before it works or says anything.
+
+    Raises:
+        RequestFault: files exist already (all are named), or a place cannot be looked at.
+    """
+    try:
+        taken = [path for path in paths if path.exists() and (not force or path.is_dir())]
+        folders = any(path.is_dir() for path in taken)
+    except OSError as error:
+        raise RequestFault(f"cannot write {error.filename}: {error.strerror}") from error
+    if taken:
+        advice = "a folder stands where a file should go; choose another --out" if folders else "use --force to replace, or another --out"
+        raise RequestFault(f"already there: {', '.join(str(path) for path in taken)} ({advice})")
 
 
 def write_files(contents: Mapping[Path, bytes], force: bool = False) -> None:
@@ -20,14 +36,7 @@ def write_files(contents: Mapping[Path, bytes], force: bool = False) -> None:
     Raises:
         RequestFault: files exist already (all are named), or a place cannot be written to.
     """
-    try:
-        taken = [path for path in contents if path.exists() and (not force or path.is_dir())]
-        folders = any(path.is_dir() for path in taken)
-    except OSError as error:
-        raise RequestFault(f"cannot write {error.filename}: {error.strerror}") from error
-    if taken:
-        advice = "a folder stands where a file should go; choose another --out" if folders else "use --force to replace, or another --out"
-        raise RequestFault(f"already there: {', '.join(str(path) for path in taken)} ({advice})")
+    check_free(contents, force)
     waiting: list[tuple[Path, Path]] = []
     try:
         for path, content in contents.items():

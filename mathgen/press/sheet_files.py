@@ -66,6 +66,11 @@ def story_files(table: TrialTable, plan: SheetPlan, scenario_name: str, notes: t
         fewer += 1
 
 
+def sheet_names(grade: int) -> tuple[str, ...]:
+    """The names of a sheet's files: worksheet, key, key file."""
+    return f"grade{grade}-worksheet.pdf", f"grade{grade}-key.pdf", f"grade{grade}-key.json"
+
+
 class _SaidAs(NamedTuple):
     """The words of a grade's pages, and the signs in them that no font has."""
 
@@ -110,12 +115,8 @@ def _with_key(
     chosen = replace(chosen, changes=(*chosen.changes, *(change for change in changed if change is not None)))
     minutes = plan.minutes or leaf(plan.grade).minutes_each * len(chosen.forms[0].problems)
     key = without(key_data(chosen, table, words, minutes), signs)
-    stem = f"grade{plan.grade}"
-    contents = {
-        f"{stem}-worksheet.pdf": printed,
-        f"{stem}-key.pdf": pdf_bytes("key", key),
-        f"{stem}-key.json": key_file(chosen, table, scenario_name, notes, worksheet, key),
-    }
+    made_files = (printed, pdf_bytes("key", key), key_file(chosen, table, scenario_name, notes, worksheet, key))
+    contents = dict(zip(sheet_names(plan.grade), made_files, strict=True))
     asked = frozenset(problem.ask for form in chosen.forms for problem in form.problems)
     return SheetFiles(contents, chosen.code, chosen.changes, asked)
 

@@ -6,10 +6,10 @@ from typing import NamedTuple
 
 from mathgen.bank.deck_plan import DeckPlan
 from mathgen.bank.plan import SheetPlan
-from mathgen.press.card_files import card_files
+from mathgen.press.card_files import card_files, card_names
 from mathgen.press.one_pdf import Document, one_pdf
 from mathgen.press.pick_page import page_of_deck
-from mathgen.press.sheet_files import sheet_files
+from mathgen.press.sheet_files import sheet_files, sheet_names
 from mathgen.sheets.cards import CardLook
 from mathgen.trials.table import TrialTable
 
@@ -22,6 +22,11 @@ class TodayFiles(NamedTuple):
     contents: dict[str, bytes]
     changes: tuple[str, ...]
     spans: tuple[tuple[str, int, int], ...]
+
+
+def today_names(grade: int) -> tuple[str, ...]:
+    """The names of a grade's files."""
+    return *sheet_names(grade), *card_names((grade,)), f"grade{grade}-pick.html", f"grade{grade}-print.pdf"
 
 
 def today_files(table: TrialTable, plan: SheetPlan, cards: int, scenario_name: str, notes: tuple[str, ...] = ()) -> TodayFiles:

@@ -6,7 +6,7 @@ from collections.abc import Iterable, Sequence
 
 from mathgen.bank.served import Served
 
-_REASONS, _SKILLS = 5, 6  # named at most; the rest is counted, for all of it has to stand on one screen
+_REASONS, _SKILLS, _BRIEFLY = 5, 6, 3  # named at most; the rest is counted, for all of it has to stand on one screen
 
 
 def served_lines(grade: int, found: Served, brief: bool = False) -> list[str]:
@@ -21,7 +21,7 @@ def served_lines(grade: int, found: Served, brief: bool = False) -> list[str]:
     grade 4: this table has problems for 1 of 3 skills.
       None for feet; lengths: it has no spaces.
     >>> served_lines(4, Served(("total",), (("feet", "it has no spaces"), ("lengths", "it has no spaces"))), brief=True)
-    ['grade 4: this table has problems for 1 of 3 skills. None for 2: it has no spaces.']
+    ['grade 4: this table has problems for 1 of 3 skills. None for feet; lengths: it has no spaces.']
     """
     line = f"grade {grade}: this table has problems for {len(found.served)} of {len(found.served) + len(found.missing)} skills."
     by_reason: dict[str, list[str]] = {}
@@ -29,8 +29,9 @@ def served_lines(grade: int, found: Served, brief: bool = False) -> list[str]:
         by_reason.setdefault(why, []).append(skill)
     reasons = sorted(by_reason.items(), key=lambda one: -len(one[1]))
     if brief:
-        counted = "; ".join(f"{len(skills)}: {why}" for why, skills in reasons)
-        return [f"{line} None for {counted}." if counted else line]
+        told = [f"None for {_cut(skills, _BRIEFLY)}: {why}." for why, skills in reasons[:1]]
+        left = sum(len(skills) for _, skills in reasons[1:])
+        return [" ".join([line, *told, *([f"None for {left} more; --grade {grade} by itself tells why."] if left else [])])]
     lines = [f"  None for {_cut(skills, _SKILLS)}: {why}." for why, skills in reasons[:_REASONS]]
     more = sum(len(skills) for _, skills in reasons[_REASONS:])
     return [line, *lines, *([f"  None for {more} more."] if more else [])]
