@@ -17,6 +17,7 @@ from mathgen.asks.expression import (
     Listing,
     Measured,
     Op,
+    Price,
     Quantity,
     QuotientRemainder,
     Same,
@@ -51,6 +52,8 @@ def value(expr: Expr, totals: Totals) -> Rational:
         if length is None:
             raise NoAnswer("nothing was measured there")
         return length
+    if kind is Price:
+        return Rational(totals.cents(expr.item), 100 if expr.unit == "dollars" else 1)  # type: ignore[union-attr]
     if kind is Stated:
         return Rational(expr.number, expr.bottom)  # type: ignore[union-attr]
     if kind is Op:

@@ -1,6 +1,6 @@
 """The expression language of asks.
 
-    leaf   = Quantity(measure, scope) | Measured(column, group, trial) | Stated(number) | Unknown
+    leaf   = Quantity(measure, scope) | Measured(column, group, trial) | Price(item, unit) | Stated(number) | Unknown
     expr   = leaf | Op(symbol, exprs) | Stat(name, series) | Ordered(series, place) | Deviation(series, place)
            | Tally(series, test, than, to)
     Fact   = Equation(left, right)
@@ -40,6 +40,16 @@ class Measured(NamedTuple):
         return Scope((self.group,), (self.trial,))
 
 
+Money = Literal["cents", "dollars"]
+
+
+class Price(NamedTuple):
+    """What an item of a price list costs: a number of cents, or of dollars with two places (0.25)."""
+
+    item: str
+    unit: Money
+
+
 class Stated(NamedTuple):
     """A number that only the words give ("Next time the Owls will set up 40 pins"): a whole one, or a length such as 9/4 inches."""
 
@@ -49,6 +59,7 @@ class Stated(NamedTuple):
 
 
 PAIR = Stated(2, "pair")  # the word says the number
+DOLLAR = Stated(100, "cents in a dollar")  # everybody knows it: no word says the number
 NOTHING = Stated(0, "nothing")  # no word says it: what is over is told apart from it
 
 
@@ -112,7 +123,7 @@ class Tally(NamedTuple):
         return (self.than,) if self.to is None else (self.than, self.to)
 
 
-Leaf = Quantity | Measured | Stated | Unknown
+Leaf = Quantity | Measured | Price | Stated | Unknown
 Expr = Leaf | Op | Stat | Ordered | Deviation | Tally
 
 

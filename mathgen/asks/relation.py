@@ -19,6 +19,7 @@ from mathgen.asks.expression import (
     Measured,
     Op,
     Ordered,
+    Price,
     Quantity,
     QuotientRemainder,
     Ratio,
@@ -163,7 +164,7 @@ _BINDS = {"+": 1, "-": 1, "*": 2, "/": 2}
 def _text(expr: Expr, count: Callable[[Any], Any], outer: int) -> str:
     if isinstance(expr, Quantity):
         return str(count(expr))
-    if isinstance(expr, Measured):
+    if isinstance(expr, Measured | Price):
         return _length(str(count(expr)), outer)
     if isinstance(expr, Stated):
         return _length(f"{expr.number}/{expr.bottom}" if expr.bottom > 1 else str(expr.number), outer)

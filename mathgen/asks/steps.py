@@ -18,6 +18,7 @@ from mathgen.asks.expression import (
     Listing,
     Measured,
     Op,
+    Price,
     Quantity,
     QuotientRemainder,
     Ratio,
@@ -60,6 +61,7 @@ class CellReader:
         self._table = table
         self._cells = {(row.group, row.trial, row.color): row for row in table.rows}
         self._known: dict[Quantity, tuple[int, ...]] = {}
+        self.money = bool(table.prices)  # decimals are dollars, with two places
 
     def parts(self, quantity: Quantity) -> tuple[int, ...]:
         """The count in each cell of the quantity's scope, in table order."""
@@ -71,6 +73,11 @@ class CellReader:
             )
             self._known[quantity] = tuple(_count(row, quantity.measure) for row in spots if row is not None)
         return self._known[quantity]
+
+    def price(self, price: Price) -> Number:
+        """The price on the list: 25, or 0.25."""
+        [cents] = [one.cents for one in self._table.prices if one.item == price.item]
+        return _whole(cents) if price.unit == "cents" else Number(cents, 100, f"{cents // 100}.{cents % 100:02}")
 
     def length(self, measured: Measured) -> Number:
         """The length that stands in the rows of one trial of a group, as a mixed number."""
@@ -107,6 +114,8 @@ class Working:
             return self._count(expr)  # type: ignore[arg-type]
         if kind is Measured:
             return self._reader.length(expr)  # type: ignore[arg-type]
+        if kind is Price:
+            return self._reader.price(expr)  # type: ignore[arg-type]
         if kind is Stated:
             return mixed(expr.number, expr.bottom)  # type: ignore[union-attr]
         if kind is Tally:
@@ -298,7 +307,7 @@ class Working:
         numbers = self._alike(numbers)
         tops, bottom = [one.top for one in numbers], numbers[0].bottom
         top = sum(tops) if symbol == "+" else tops[0] - sum(tops[1:])
-        decimal = terminating(top, bottom) if any("." in one.text for one in numbers) else None
+        decimal = self._decimal(top, bottom) if any("." in one.text for one in numbers) else None
         result = _over(top, bottom) if decimal is None else Number(top, bottom, decimal)
         self.line(f" {symbol} ".join(one.text for one in numbers), result.text)
         return result
@@ -311,7 +320,7 @@ class Working:
         alike = []
         for one in numbers:
             same = _over(one.top * (bottom // one.bottom), bottom)
-            decimal = terminating(one.top, one.bottom) if decimals else None
+            decimal = self._decimal(one.top, one.bottom) if decimals else None
             if decimal is not None:
                 same = same._replace(text=decimal)
             if same.text != one.text and (mixed_numbers or (one.bottom > 1 and (decimals or one.bottom != bottom))):
@@ -361,6 +370,9 @@ class Working:
         numbers = [self._improper(one) for one in numbers]
         for one in numbers:
             top, bottom = top * one.top, bottom * one.bottom
+        if any("." in one.text for one in numbers) and (decimal := self._decimal(top, bottom)) is not None and self._reader.money:
+            self.line(" * ".join(one.text for one in numbers), decimal)
+            return Number(top, bottom, decimal)
         shared = gcd(top, bottom)
         result = mixed(top // shared, bottom // shared)
         self.line(" * ".join(one.text for one in numbers), result.text)
@@ -380,14 +392,24 @@ class Working:
         self.line(f"{part.text} / {whole.text}", result.text)
         return result
 
+    def _decimal(self, top: int, bottom: int) -> str | None:
+        """The decimal where it ends; dollars with two places: 0.60."""
+        if self._reader.money and 100 * top % bottom == 0:
+            cents = 100 * top // bottom
+            return f"{cents // 100}.{cents % 100:02}"
+        return terminating(top, bottom)
+
     def finish(self, number: Number, demand: Demand) -> None:
         """Turns the last number into the form that the words demand."""
         top, bottom = number.top, number.bottom
         if demand.form == "percent":
             self._percent(number)
         elif demand.form == "decimal":
-            decimal = terminating(top, bottom)
+            decimal = self._decimal(top, bottom)
             if decimal is not None and number.text != decimal:
+                if self._reader.money and bottom == 100:
+                    self.line(number.text, decimal)
+                    return
                 if all(ten % bottom for ten in (10, 100, 1000)):  # 3/24 has to become 1/8 before it becomes 125/1000
                     shared = gcd(top, bottom)
                     top, bottom = top // shared, bottom // shared
@@ -493,6 +515,9 @@ def school_steps(ask: Ask, reader: CellReader, printed: dict[Expr, str]) -> tupl
         working.ratio(ask.goal.first, ask.goal.second)
     elif isinstance(ask.goal.expr, Quantity) or (ask.given and _by_undoing(relation(ask))):
         _isolate(working, relation(ask))
+    elif isinstance(ask.goal.expr, Price):
+        price = working.number(ask.goal.expr)  # "What fraction of a dollar is $0.35?"
+        working.line(price.text, f"{price.top}/{price.bottom}")
     else:
         # A length is told as a ruler shows it: 2 2/4 inches are 2 1/2 inches.
         working.finish(working.number(ask.goal.expr), Demand("mixed") if _of_lengths(ask.goal.expr) else ask.demand)
@@ -569,4 +594,4 @@ def _isolate(working: Working, equation: Equation) -> None:
 def _unknown(expr: Expr) -> bool:
     if isinstance(expr, Op):
         return any(map(_unknown, expr.args))
-    return not isinstance(expr, Quantity | Measured | Stated | Stat | Tally)
+    return not isinstance(expr, Quantity | Measured | Price | Stated | Stat | Tally)

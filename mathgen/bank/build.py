@@ -53,7 +53,7 @@ def build_bank(desk: Desk, curriculum: Curriculum, grades: tuple[int, ...], seed
     """The proved problems of a table, at most ``per_model`` for each model and grade; the report grows on the way."""
     for grade in grades:
         builder = Builder(desk, curriculum, grade)
-        for model in problem_models():
+        for model in problem_models(desk.table.kind):
             if curriculum.entry(model.skill, grade) is not None:
                 yield from _of_model(builder, model, seed, per_model, report)
 

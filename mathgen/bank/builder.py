@@ -14,7 +14,7 @@ from typing import Literal, NamedTuple
 from sympy import Rational
 
 from mathgen.asks.evaluate import NoAnswer, answer
-from mathgen.asks.expression import Ask, Expr, Listing, Measured, Op, Quantity, QuotientRemainder, Stat, Stated, Tally, Truth
+from mathgen.asks.expression import Ask, Expr, Listing, Measured, Op, Price, Quantity, QuotientRemainder, Stat, Stated, Tally, Truth
 from mathgen.asks.relation import question_in_x
 from mathgen.asks.steps import school_steps
 from mathgen.bank.desk import Desk
@@ -122,12 +122,12 @@ class Builder:
         desk = self.desk
         leaves = draft.leaves()
         number = desk.view.number
-        numbers = tuple([desk.view.value(leaf) if isinstance(leaf, Quantity | Measured) else leaf for leaf in leaves])
+        numbers = tuple([desk.view.value(leaf) if isinstance(leaf, Quantity | Measured | Price) else leaf for leaf in leaves])
         rates = tuple([rate for _, rate in draft.rates])
         spot = (model.name, outline(draft.ask), draft.features, draft.wanted, rates, draft.sets, text, numbers)
         core = self._cores.get(spot)
         if core is None:
-            printed: dict[Expr, str] = {leaf: "" for leaf in leaves if isinstance(leaf, Quantity | Measured)}
+            printed: dict[Expr, str] = {leaf: "" for leaf in leaves if isinstance(leaf, Quantity | Measured | Price)}
             printed.update(draft.rates)
             steps = school_steps(draft.ask, desk.reader, printed)
             # A rate is said instead of the count that it is made from.
@@ -136,7 +136,8 @@ class Builder:
             counts.update(str(leaf.number) for leaf in said if isinstance(leaf, Stated) and leaf.bottom == 1)
             lengths = [mixed(desk.view.length(leaf)) for leaf in leaves if isinstance(leaf, Measured)]
             lengths += [mixed(Rational(leaf.number, leaf.bottom)) for leaf in leaves if isinstance(leaf, Stated) and leaf.bottom > 1]
-            signature = Signature(model.skill, draft.features, tuple(sorted(counts.union(rates, lengths))), steps, text, draft.sets)
+            prices = [desk.reader.price(leaf).text for leaf in leaves if isinstance(leaf, Price)]
+            signature = Signature(model.skill, draft.features, tuple(sorted(counts.union(rates, lengths, prices))), steps, text, draft.sets)
             # Whether a graph is read is a matter of the words.
             stops = tuple(stop.limit for stop in self.gate.stops(signature) if stop.limit != "graph")
             largest = max((int(count) for count in counts), default=0)
@@ -172,7 +173,8 @@ class Builder:
         givens, cells = givens_of(desk, words, left_out)
         steps = core.steps
         # A total that is read cell by cell has to be added up first.
-        if (cells and not all(map(desk.view.is_cell, left_out))) or any(rate not in words.printed for rate, _ in draft.rates):
+        summed = cells and not all(isinstance(one, Price) or desk.view.is_cell(one) for one in left_out)
+        if summed or any(rate not in words.printed for rate, _ in draft.rates):
             steps = school_steps(draft.ask, desk.reader, words.printed)
         numbers = {given.number for given in givens}
         features = draft.features | self._graph_features(givens) if graph else draft.features

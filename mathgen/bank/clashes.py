@@ -5,7 +5,7 @@ from __future__ import annotations
 import re
 from functools import lru_cache
 
-from mathgen.asks.expression import Choice, Expr, Measured, Op, Quantity, Ratio, Truth, Value
+from mathgen.asks.expression import DOLLAR, Choice, Expr, Measured, Op, Price, Quantity, Ratio, Truth, Value
 from mathgen.bank.builder import Candidate
 from mathgen.trials.scope import Scope
 
@@ -37,7 +37,12 @@ def gives_away(one: Candidate, other: Candidate) -> bool:
     if totals & printed or totals & (_all_but_printed(one) - _all_but_printed(other)):
         return True
     expr = asked(other)
-    return isinstance(expr, Op) and expr in printed
+    if not isinstance(expr, Op):
+        return False
+    price = expr.args[0]
+    # "What part of a dollar is 25¢?" beside "The price of the tape is $0.25."
+    in_dollars = isinstance(price, Price) and expr == Op("/", (price, DOLLAR)) and price._replace(unit="dollars") in printed
+    return expr in printed or in_dollars
 
 
 def _all_but_printed(one: Candidate) -> set[Quantity]:
@@ -76,8 +81,8 @@ def same_answer(one: Candidate, other: Candidate) -> bool:
 
 def _same_story(one: Candidate, other: Candidate) -> bool:
     """The same printed numbers of the same things, asked twice."""
-    a = frozenset(given.expr for given in one.givens if isinstance(given.expr, Quantity | Measured))
-    b = frozenset(given.expr for given in other.givens if isinstance(given.expr, Quantity | Measured))
+    a = frozenset(given.expr for given in one.givens if isinstance(given.expr, Quantity | Measured | Price))
+    b = frozenset(given.expr for given in other.givens if isinstance(given.expr, Quantity | Measured | Price))
     return bool(a) and a == b
 
 

@@ -57,7 +57,8 @@ class Decoded(NamedTuple):
 
 def table_digest(table: TrialTable) -> int:
     """24 bits of the table's rows: another table has another digest, but for one in 16 million."""
-    text = "\n".join(repr((row.group, row.trial, row.color, row.set_up, row.down)) for row in table.rows)
+    lines = [*(repr((row.group, row.trial, row.color, row.set_up, row.down)) for row in table.rows), *map(repr, table.prices)]
+    text = "\n".join(lines)
     return int.from_bytes(blake2b(text.encode(), digest_size=3).digest(), "big")
 
 

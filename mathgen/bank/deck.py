@@ -66,7 +66,7 @@ class DeckMaker:
         each = -(-plan.count // len(plan.grades))
         for grade in plan.grades:
             wishes = settled(plan.of_grade(grade), curriculum)
-            models = len(wanted_models(wishes, curriculum, grade))
+            models = len(wanted_models(wishes, curriculum, grade, table.kind))
             # Where few models are wanted, each has to offer more.
             pool = self._pools[grade] = fill_pool(self._desk, curriculum, wishes, each, max(1, -(-each // max(models, 1))))
             drawn = [one for kept in (pool.own, pool.review) for many in kept.values() for one in many]

@@ -61,7 +61,7 @@ def fill_group_pool(desk: Desk, curriculum: Curriculum, plan: SheetPlan) -> Pool
         if grade not in curriculum.grades:
             continue
         builder = pool.builders[grade] = Builder(desk, curriculum, grade)
-        models = list(wanted_models(plan, curriculum, grade))
+        models = list(wanted_models(plan, curriculum, grade, desk.table.kind))
         stream(plan.seed, "models", grade).shuffle(models)
         for model in models:
             if len(kept) == most:

@@ -7,20 +7,20 @@ from functools import lru_cache
 from sympy import Integer
 
 from mathgen.asks.evaluate import value
-from mathgen.asks.expression import Expr, Measured, Op, Quantity, Ratio, Stat, Stated, Tally, Value
+from mathgen.asks.expression import DOLLAR, Expr, Measured, Op, Price, Quantity, Ratio, Stat, Stated, Tally, Value
 from mathgen.bank.desk import Desk
 from mathgen.problems.draft import Draft
-from mathgen.problems.record import Cell, Given
+from mathgen.problems.record import PRICE, Cell, Given
 from mathgen.scenario.words import Scenario
 from mathgen.trials.scope import Scope
 from mathgen.wording.say import Words
 
-# Numbers that no sentence has to print: 1 whole, the count of a list, 2 in a pair, 0 where nothing differs.
-STRUCTURAL = frozenset({"whole", "how many", "pair", "nothing"})
+# Numbers that no sentence has to print: 1 whole, the count of a list, 2 in a pair, 0 where nothing differs, 100 cents in a dollar.
+STRUCTURAL = frozenset({"whole", "how many", "pair", "nothing", DOLLAR.meaning})
 
 
-def to_be_read(draft: Draft, printed: dict[Expr, str]) -> tuple[Quantity, ...]:
-    """The quantities that the words leave out, each once, in the order of the ask.
+def to_be_read(draft: Draft, printed: dict[Expr, str]) -> tuple[Quantity | Price, ...]:
+    """The quantities and prices that the words leave out, each once, in the order of the ask.
 
     Raises:
         ValueError: the words lack a number that no table holds; a fault of the wording file.
@@ -32,12 +32,12 @@ def to_be_read(draft: Draft, printed: dict[Expr, str]) -> tuple[Quantity, ...]:
         waiting = list(goal.exprs)
     waiting.extend(draft.drawn)
     asked = goal.expr if isinstance(goal, Value) and isinstance(goal.expr, Quantity) else None
-    found: dict[Quantity, None] = {}
+    found: dict[Quantity | Price, None] = {}
     while waiting:
         expr = waiting.pop(0)
         if expr in printed or expr == asked:
             continue
-        if isinstance(expr, Quantity):
+        if isinstance(expr, Quantity | Price):
             found[expr] = None
         elif isinstance(expr, Op):
             waiting[:0] = expr.args
@@ -50,13 +50,18 @@ def to_be_read(draft: Draft, printed: dict[Expr, str]) -> tuple[Quantity, ...]:
     return tuple(found)
 
 
-def givens_of(desk: Desk, words: Words, left_out: tuple[Quantity, ...]) -> tuple[tuple[Given, ...], tuple[Cell, ...]]:
+def givens_of(desk: Desk, words: Words, left_out: tuple[Quantity | Price, ...]) -> tuple[tuple[Given, ...], tuple[Cell, ...]]:
     """Every given, and the table cells to be read. A bar of a graph is read whole, a total of the table cell by cell."""
     scenario = desk.scenario
     totals = desk.totals
     givens = [Given(text, value(expr, totals), expr, named(expr, scenario), _scope(expr), "words") for expr, text in words.printed.items()]
     cells: dict[Cell, None] = {}
     for quantity in left_out:
+        if isinstance(quantity, Price):
+            text = desk.reader.price(quantity).text
+            givens.append(Given(text, value(quantity, totals), quantity, named(quantity, scenario), None, "table"))
+            cells[quantity.item, PRICE, quantity.unit] = None
+            continue
         spots = [quantity.scope] if words.source == "graph" else _cells(desk, quantity.scope)
         for scope in spots:
             one = Quantity(quantity.measure, scope)
@@ -85,12 +90,12 @@ def _cells(desk: Desk, scope: Scope) -> list[Scope]:
     ]
 
 
-def on_one_graph(left_out: tuple[Quantity, ...], must_not_show: tuple[Scope, ...]) -> bool:
+def on_one_graph(left_out: tuple[Quantity | Price, ...], must_not_show: tuple[Scope, ...]) -> bool:
     """Whether all that the words leave out are bars of one graph by color, each bar more than one cell of the table.
 
     No bar of that graph may be the answer.
     """
-    places = {(one.scope.groups, one.scope.trials) for one in left_out}
+    places = {(one.scope.groups, one.scope.trials) for one in left_out if isinstance(one, Quantity)}
     if any((one.groups, one.trials) in places and one.colors is not None and len(one.colors) == 1 for one in must_not_show):
         return False
     return len(places) == 1 and all(may_be_bar(one) for one in left_out)
@@ -116,6 +121,8 @@ def named(expr: Expr, scenario: Scenario) -> str:
         return _kind(expr.scope.colors, scenario.items, scenario.after_noun[expr.measure])
     if isinstance(expr, Measured):
         return f"space between {scenario.items} in inches"
+    if isinstance(expr, Price):
+        return f"price of the {expr.item} in {expr.unit}"
     if isinstance(expr, Stated):
         return expr.meaning
     if isinstance(expr, Op) and expr.symbol == "/":

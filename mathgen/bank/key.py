@@ -69,8 +69,8 @@ def answer_of(desk: Desk, draft: Draft, exact: Rational | str, text: str) -> Ans
     unit = _unit(draft.unit, exact) if isinstance(draft.unit, str) else (said.item if exact == 1 else said.items) if draft.unit else ""
     display = f"{text} {unit}".rstrip()
     forms = tuple(dict.fromkeys((text, *accepted(exact, demand, draft.over))))
-    if draft.unit == "inches":
-        forms = tuple(form for form in forms if not form.endswith("%"))  # a length is no share
+    if draft.unit in ("inches", "dollars"):
+        forms = tuple(form for form in forms if not form.endswith("%"))  # a length is no share, nor is money
     if isinstance(draft.ask.goal, Ratio):
         return Answer("ratio", exact, text, display, forms, demand)
     return Answer("number", exact, text, display, forms, demand, _in_order(desk, draft.ask) or _because(exact, text, demand))
@@ -85,7 +85,7 @@ def _unit(unit: str, number: Rational) -> str:
     """More than one of a unit; up to 1 inch it is "inch", and one cross is no crosses."""
     if unit == "crosses" and number == 1:
         return "cross"
-    return "inch" if unit == "inches" and number <= 1 else unit
+    return "inch" if unit == "inches" and number <= 1 else "cent" if unit == "cents" and number == 1 else unit
 
 
 def _in_order(desk: Desk, ask: Ask) -> str:
@@ -192,15 +192,18 @@ def slips_of(desk: Desk, draft: Draft, key: Answer, printed: Collection[str]) ->
             text = name_of(desk, draft, wrong) if wrong not in key.accepted else None
         else:
             below = "negative" in draft.features
-            text = _wrong_text(wrong[0], wrong[1], draft.shown_as or key.demand, key.exact, key.shown, below)
+            text = _wrong_text(wrong[0], wrong[1], draft.shown_as or key.demand, key.exact, key.shown, below, draft.unit == "dollars")
         if text is not None and text not in found and not (rule.unless_printed and text in printed):
             found[text] = Slip(slip_id, text, desk.slip_line(rule))
     return tuple(found.values())
 
 
 @lru_cache(maxsize=65536)
-def _wrong_text(top: int, bottom: int, demand: Demand, exact: Rational, key: str, below: bool = False) -> str | None:
-    """A wrong value in the form of the key; None where it is right after all, or no such answer can be (``below`` 0, mostly)."""
+def _wrong_text(top: int, bottom: int, demand: Demand, exact: Rational, key: str, below: bool = False, money: bool = False) -> str | None:
+    """A wrong value in the form of the key; None where it is right after all, or no such answer can be (``below`` 0, mostly).
+
+    ``money`` is written with two places throughout: 0.60.
+    """
     wrong = Rational(top, bottom)
     if wrong == exact or (wrong < 0 and not below):
         return None
@@ -211,6 +214,6 @@ def _wrong_text(top: int, bottom: int, demand: Demand, exact: Rational, key: str
     if demand.form == "ratio:any":
         return f"{top}:{bottom}"  # as it is counted, never in lowest terms
     text = str(wrong) if demand.form == "whole" else shown(wrong, demand)
-    if demand.places is not None and demand.form != "whole":
+    if demand.places is not None and demand.form != "whole" and not money:
         text = min(text, shown(wrong, Demand(demand.form)), key=len)  # a pupil writes 2%, not 2.0%
     return None if text == key else text

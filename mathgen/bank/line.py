@@ -2,13 +2,14 @@
 
 from __future__ import annotations
 
-from typing import Any
+from typing import Any, get_args
 
 from sympy import Rational
 
+from mathgen.asks.expression import Money
 from mathgen.exact.forms import fraction
 from mathgen.exact.parse import written
-from mathgen.problems.record import Given, Problem
+from mathgen.problems.record import PRICE, Cell, Given, Problem
 from mathgen.trials.scope import Scope
 
 
@@ -29,7 +30,7 @@ def as_line(problem: Problem) -> dict[str, Any]:
         "level": problem.level,
         "text": problem.text,
         "needs_table": problem.needs_table,
-        "cells": [{"group": group, "trial": trial, "color": color} for group, trial, color in problem.cells],
+        "cells": list(map(_cell, problem.cells)),
         "answer": {
             "kind": key.kind,
             "value": fraction(_value(key.shown)) if number else plain,
@@ -46,6 +47,11 @@ def as_line(problem: Problem) -> dict[str, Any]:
         "slips": [{"id": slip.id, "value": slip.value, "line": slip.line} for slip in problem.slips],
         "proof": dict(problem.proof),
     }
+
+
+def _cell(cell: Cell) -> dict[str, str | int]:
+    group, trial, color = cell
+    return {"item": group} if trial == PRICE and color in get_args(Money) else {"group": group, "trial": trial, "color": color}
 
 
 def _value(text: str) -> Rational:

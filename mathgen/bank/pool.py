@@ -15,6 +15,7 @@ from mathgen.bank.plan import SheetPlan
 from mathgen.exact.printed_step import Printed, printed_number, printed_step
 from mathgen.grades.curriculum import Curriculum
 from mathgen.models.registry import ProblemModel, problem_models
+from mathgen.trials.table import TableKind
 
 _SEARCH, _LONG_SEARCH = 1_500, 20_000  # choices looked at in a large space
 _PATIENCE = 40  # drafts looked at for each candidate wanted: a model that finds so little on a table has nothing for it
@@ -41,8 +42,8 @@ class Pool:
                     del kept[name]
 
 
-def wanted_models(plan: SheetPlan, curriculum: Curriculum, grade: int) -> tuple[ProblemModel, ...]:
-    """The models that a plan's topics, skills and standards leave for a grade."""
+def wanted_models(plan: SheetPlan, curriculum: Curriculum, grade: int, table: TableKind) -> tuple[ProblemModel, ...]:
+    """The models about a kind of table that a plan's topics, skills and standards leave for a grade."""
 
     def wanted(model: ProblemModel) -> bool:
         entry = curriculum.entry(model.skill, grade)
@@ -57,7 +58,7 @@ def wanted_models(plan: SheetPlan, curriculum: Curriculum, grade: int) -> tuple[
             and (not plan.standards or bool(codes & set(plan.standards)))
         )
 
-    return tuple(model for model in problem_models() if wanted(model))
+    return tuple(model for model in problem_models(table) if wanted(model))
 
 
 _SIGNS_OF: dict[str, Callable[[Printed], bool]] = {  # what shows in a problem's numbers that it needs a topic, whatever its own topic is
@@ -92,7 +93,7 @@ def fill_pool(desk: Desk, curriculum: Curriculum, plan: SheetPlan, count: int | 
     pool = Pool({}, {}, {}, {})
     # Tiers need every level of a standard, and a story every spot; a model at the end of the row may have it.
     wanted = wanted_count(plan) if count is None else count
-    enough = len(problem_models()) if plan.tiers or plan.same_story else sizes.models_each * wanted
+    enough = len(problem_models(desk.table.kind)) if plan.tiers or plan.same_story else sizes.models_each * wanted
     for grade, kept, draws, most in (
         (plan.grade, pool.own, sizes.own_draws, enough),
         (plan.grade - 1, pool.review, sizes.review_draws, -(-enough // 2)),
@@ -100,7 +101,7 @@ def fill_pool(desk: Desk, curriculum: Curriculum, plan: SheetPlan, count: int | 
         if grade not in curriculum.grades or (plan.same_story and grade != plan.grade):
             continue  # a story is told by each grade's own problems
         builder = pool.builders[grade] = Builder(desk, curriculum, grade)
-        models = list(wanted_models(plan, curriculum, grade))
+        models = list(wanted_models(plan, curriculum, grade, desk.table.kind))
         stream(plan.seed, "models", grade).shuffle(models)
         for model in models:
             if len(kept) == most:

@@ -34,7 +34,7 @@ def served_skills(desk: Desk, curriculum: Curriculum, grade: int, seed: int = 1)
     builder = Builder(desk, curriculum, grade)
     reasons: dict[str, Counter[str]] = {}
     served: set[str] = set()
-    for model in problem_models():
+    for model in problem_models(desk.table.kind):
         if model.skill in served or curriculum.entry(model.skill, grade) is None:
             continue
         rng = stream(seed, "served", grade, model.name)

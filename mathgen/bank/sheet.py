@@ -23,7 +23,7 @@ from mathgen.grades.curriculum import load
 from mathgen.problems.record import Problem
 from mathgen.proof.record import proved
 from mathgen.scenario.words import scenario
-from mathgen.trials.table import TrialTable
+from mathgen.trials.table import TableKind, TrialTable
 
 _MARKS = "ABCDEFGH"
 
@@ -53,6 +53,9 @@ class SheetMaker:
         curriculum = load(plan.curriculum)
         if plan.grade not in curriculum.grades:
             raise RequestFault(f"{curriculum.title} has no grade {plan.grade} here; it has {', '.join(map(str, curriculum.grades))}.")
+        if table.prices and (plan.each_group or plan.same_story):
+            option = "--each-group" if plan.each_group else "--same-story"
+            raise RequestFault(f"A price list has no groups and trials, which {option} goes by. Leave {option} out.")
         self._plan = settled(plan, curriculum)
         self._count = wanted_count(self._plan)
         self._desk = Desk(table, scenario(scenario_name))
@@ -102,7 +105,7 @@ class SheetMaker:
             else:
                 forms, gaps = self._tiers(count) if self._plan.tiers else self._forms(count)
             if not forms[0]:
-                raise RequestFault(_nothing(self._plan, self._pool))
+                raise RequestFault(_nothing(self._plan, self._pool, self._desk.table.kind))
             if self.all_proved([one for form in forms for one in form]):
                 return forms, gaps
 
@@ -163,30 +166,36 @@ def _demand(plan: SheetPlan) -> str:
     return ", ".join(wishes)
 
 
-def _elsewhere(plan: SheetPlan) -> str:
-    """Which grades have what the plan asks for."""
+def _grades_of(plan: SheetPlan, kind: TableKind) -> list[int]:
     curriculum = load(plan.curriculum)
-    grades = [grade for grade in curriculum.grades if wanted_models(replace(plan, grade=grade), curriculum, grade)]
+    return [grade for grade in curriculum.grades if wanted_models(replace(plan, grade=grade), curriculum, grade, kind)]
+
+
+def _elsewhere(plan: SheetPlan, kind: TableKind) -> str:
+    """Which grades, or which kind of table, have what the plan asks for."""
+    grades = _grades_of(plan, kind)
     if not grades:
+        if kind == "results" and _grades_of(plan, "price list"):
+            return "It is asked about a price list, not about results."
+        if kind == "price list" and _grades_of(plan, "results"):
+            return "It is asked about a results table: problems about a price list are about money."
         return "No grade has it: topics, skills and standards have to go together. See mathgen list topics, skills or standards."
     return f"These grades have it: {', '.join(map(str, grades))}."
 
 
-def _nothing(plan: SheetPlan, pool: Pool) -> str:
+def _nothing(plan: SheetPlan, pool: Pool, kind: TableKind) -> str:
     stopped = Counter[str]()
     for reasons in pool.stopped.values():
         stopped.update(reasons)
     why = ", ".join(f"{reason} ({n} times)" for reason, n in stopped.most_common(5))
     if not pool.stopped:
-        return f"There is no kind of problem for {_demand(plan)}. {_elsewhere(plan)}"
+        return f"There is no kind of problem for {_demand(plan)}. {_elsewhere(plan, kind)}"
     if plan.level is not None and stopped["level"]:
         return (
             f"This table has no {plan.level} problems for {_demand(replace(plan, level=None))}; it has some of other levels. "
             "Try another --level, or leave it out."
         )
     if not why:
-        why = "too few results, or none that differ"
-    return (
-        f"This table has no problem for {_demand(plan)}. What stood in the way: {why}. "
-        "Try another grade, more trials, or other set-up counts."
-    )
+        why = f"too few {'prices' if kind == 'price list' else 'results'}, or none that differ"
+    advice = "more items, or other prices" if kind == "price list" else "more trials, or other set-up counts"
+    return f"This table has no problem for {_demand(plan)}. What stood in the way: {why}. Try another grade, {advice}."

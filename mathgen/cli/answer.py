@@ -45,7 +45,10 @@ def answer(table: str, reading: ReadOptions, question: str | None, json_wanted: 
         raise click.UsageError("Give one question in quotation marks, or a file of questions with --file.")
     grids = read_grids(table)
     words = scenario(scenario_name) if scenario_name is not None else _named_in([cell for grid in grids for cell in _first_cells(grid)])
-    listener = Listener(interpret(grids, reading).table, words)
+    results = interpret(grids, reading).table
+    if results.prices:
+        raise RequestFault("This is a price list; questions are answered about results of groups only.")
+    listener = Listener(results, words)
     if file is not None:
         for line in _lines(file):
             _write(json.dumps(_as_data(listener.outcome(line)), ensure_ascii=False))

@@ -48,7 +48,8 @@ def bank(
     desk = Desk(result.table, scenario(scenario_name))
     report = Report()
     problems = build_bank(desk, standards, grades, seed, per_model, report)
-    most = per_model * sum(standards.entry(model.skill, grade) is not None for grade in grades for model in problem_models())
+    models = problem_models(result.table.kind)
+    most = per_model * sum(standards.entry(model.skill, grade) is not None for grade in grades for model in models)
     with (
         bank_file(out, force) as keep,
         click.progressbar(problems, length=most, label="problems", file=sys.stderr, update_min_steps=50) as going,

@@ -40,6 +40,7 @@ _OPTIONS = (
         "--duplicates", type=click.Choice(["first", "last", "keep"]), help="Which of several results of one group and trial count."
     ),
     click.option("--sheet", metavar="NAME", help="The sheet of a workbook to read."),
+    click.option("--price", type=click.Choice(["cents", "dollars"]), help="What the bare numbers of a price list are."),
     click.option("--ignore-totals", is_flag=True, help="Go on where the table's own totals do not match its counts."),
 )
 
@@ -65,6 +66,7 @@ def reading_options(command: Callable[..., Any]) -> Callable[..., Any]:
             sheet=given.pop("sheet"),
             ignore_totals=given.pop("ignore_totals"),
             scenario=given.get("scenario_name"),
+            price=given.pop("price"),
         )
         return command(reading=reading, **given)
 

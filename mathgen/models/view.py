@@ -8,7 +8,7 @@ from typing import Any, NamedTuple
 
 from sympy import Rational
 
-from mathgen.asks.expression import Measured, Quantity
+from mathgen.asks.expression import Measured, Money, Price, Quantity
 from mathgen.trials.scope import Label, Measure, Scope
 from mathgen.trials.totals import Totals
 
@@ -47,8 +47,18 @@ class TableView:
             raise ValueError(f"nothing was measured for {measured}")
         return found
 
-    def value(self, leaf: Quantity | Measured) -> Any:
-        """The count or the length."""
+    def cents(self, price: Price) -> int:
+        """A price in cents, whatever unit it is told in."""
+        return self.totals.cents(price.item)
+
+    def prices(self, unit: Money) -> tuple[Price, ...]:
+        """Every price of the list, to be told in one unit, in list order."""
+        return tuple(Price(one.item, unit) for one in self.table.prices)
+
+    def value(self, leaf: Quantity | Measured | Price) -> Any:
+        """The count, the length or the price."""
+        if isinstance(leaf, Price):
+            return Rational(self.cents(leaf), 100 if leaf.unit == "dollars" else 1)
         return self.length(leaf) if isinstance(leaf, Measured) else self.number(leaf)
 
     @cached_property

@@ -4,11 +4,11 @@ from __future__ import annotations
 
 from typing import NamedTuple
 
-from mathgen.asks.expression import Ask, Expr, Measured, Op, Quantity, Stat, Stated, Tally, Value
+from mathgen.asks.expression import Ask, Expr, Measured, Op, Price, Quantity, Stat, Stated, Tally, Value
 from mathgen.exact.demand import Demand
 from mathgen.trials.scope import Scope
 
-Role = Quantity | Measured | Stated | Op | str | tuple[Quantity, ...] | tuple[Measured, ...] | tuple[Op, ...]
+Role = Quantity | Measured | Price | Stated | Op | str | tuple[Quantity, ...] | tuple[Measured, ...] | tuple[Op, ...]
 
 
 class Draft(NamedTuple):

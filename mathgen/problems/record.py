@@ -12,7 +12,8 @@ from mathgen.exact.demand import Demand
 from mathgen.trials.scope import Label, Scope
 
 Where = Literal["words", "table", "graph"]
-Cell = tuple[str, Label, str]  # group, trial, color
+Cell = tuple[str, Label, str]  # group, trial, color; of a price list: item, PRICE, unit
+PRICE = "price"
 Level = Literal["support", "on grade", "challenge"]
 
 

@@ -22,6 +22,7 @@ from mathgen.asks.expression import (
     Listing,
     Measured,
     Ordered,
+    Price,
     Quantity,
     QuotientRemainder,
     Same,
@@ -116,11 +117,11 @@ def _symbolic(expr: Expr, rows: RawRows) -> Linear:
     kind = type(expr)
     if kind is Quantity:
         return Linear(0, rows.count(expr))  # type: ignore[arg-type]
-    if kind is Measured or kind is Tally:
-        length = rows.number(expr)  # type: ignore[arg-type]
-        if length is None:
-            raise NoSolution("nothing was measured there")
-        return Linear(0, length)
+    if kind is Measured or kind is Tally or kind is Price:
+        found = rows.number(expr)  # type: ignore[arg-type]
+        if found is None:
+            raise NoSolution("nothing was measured there, or it has no one price")
+        return Linear(0, found)
     if kind is Stated:
         return Linear(0, QQ(expr.number, expr.bottom) if expr.bottom > 1 else expr.number)  # type: ignore[union-attr]
     if kind is Unknown:

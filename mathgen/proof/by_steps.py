@@ -11,6 +11,7 @@ import re
 from functools import lru_cache
 
 from mathgen.asks.expression import (
+    DOLLAR,
     NOTHING,
     Ask,
     Choice,
@@ -59,7 +60,7 @@ def _check(problem: Problem) -> None:
     for given in problem.givens:
         if given.where == "words" and given.number not in in_words:
             raise NotTrue(f"{given.number} does not stand in the words")
-    givens = tuple(given.number for given in problem.givens) + _counts_of_series(ask)
+    givens = tuple(given.number for given in problem.givens) + _counts_of_series(ask) + _known_to_all(ask)
     printed = {given.expr for given in problem.givens}
     goal = ask.goal
     if isinstance(goal, Same):
@@ -424,6 +425,15 @@ def _within(cell: Quantity, total: Quantity) -> bool:
 def _counts_of_series(ask: Ask) -> tuple[str, ...]:
     """How many numbers a mean is of, or the two in the middle of a list: structural constants that no word has to print."""
     return tuple(str(len(stat.series)) if stat.name in ADDED_UP else "2" for expr in ask.goal.exprs for stat in _stats(expr))
+
+
+def _known_to_all(ask: Ask) -> tuple[str, ...]:
+    """100 cents in a dollar, where the question is about a dollar."""
+    waiting: list[Expr] = [] if isinstance(ask.goal, Choice) else list(ask.goal.exprs)
+    for expr in waiting:
+        if isinstance(expr, Op):
+            waiting.extend(expr.args)
+    return (str(DOLLAR.number),) if DOLLAR in waiting else ()
 
 
 def _stats(expr: Expr) -> tuple[Stat, ...]:

@@ -6,7 +6,7 @@ from typing import Any
 
 from sympy import QQ
 
-from mathgen.asks.expression import Measured, Quantity, Tally
+from mathgen.asks.expression import Measured, Price, Quantity, Tally
 from mathgen.trials.table import Row, TrialTable
 
 
@@ -18,6 +18,7 @@ class RawRows:
         for row in table.rows:
             self._rows_of.setdefault(row.group, []).append(row)
         self._counts: dict[Quantity, int] = {}
+        self._prices = table.prices
 
     def count(self, quantity: Quantity) -> int:
         """Pins of a measure over a scope, row by row."""
@@ -33,6 +34,13 @@ class RawRows:
             return None
         return QQ(int(first.p), int(first.q))
 
+    def price(self, price: Price) -> Any:
+        """Cents, or hundredths of a dollar as an element of QQ; None where no line of the list, or more than one, has the item."""
+        found = [one.cents for one in self._prices if one.item == price.item]
+        if len(found) != 1:
+            return None
+        return found[0] if price.unit == "cents" else QQ(found[0], 100)
+
     def tally(self, tally: Tally) -> int | None:
         """How many lengths or counts pass the test; None where one was not measured."""
         found, than = 0, QQ(tally.than.number, tally.than.bottom)
@@ -44,8 +52,10 @@ class RawRows:
             found += {"=": number == than, ">": number > than, "<": number < than, "from": than <= number <= to}[tally.test]
         return found
 
-    def number(self, leaf: Quantity | Measured | Tally) -> Any:
-        """The count, the length, or how many lengths."""
+    def number(self, leaf: Quantity | Measured | Price | Tally) -> Any:
+        """The count, the length, the price, or how many lengths."""
+        if isinstance(leaf, Price):
+            return self.price(leaf)
         return self.length(leaf) if isinstance(leaf, Measured) else self.tally(leaf) if isinstance(leaf, Tally) else self.count(leaf)
 
     def _add_up(self, quantity: Quantity) -> int:

@@ -82,6 +82,7 @@ Kind = Literal[
     "signed",
     "common",
     "claim",
+    "money",
 ]
 
 

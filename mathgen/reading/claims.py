@@ -32,6 +32,7 @@ from mathgen.reading.meaning import (
     Axes,
     BarFrom,
     BonusPoints,
+    Bought,
     BoxesAlike,
     BoxPlot,
     Choices,
@@ -54,6 +55,7 @@ from mathgen.reading.meaning import (
     GraphToMake,
     Grid,
     Growing,
+    HasMoney,
     InBoxes,
     InEqualRows,
     InFeet,
@@ -68,6 +70,7 @@ from mathgen.reading.meaning import (
     LineCloseBy,
     LinePlot,
     Look,
+    LookAtPrices,
     LossLimit,
     MadeEqual,
     Mark,
@@ -93,6 +96,7 @@ from mathgen.reading.meaning import (
     PointsEach,
     PointsEarned,
     Portion,
+    PriceIs,
     Proportional,
     PutInBoxes,
     Recorded,
@@ -135,6 +139,7 @@ from mathgen.reading.meaning import (
     ZeroIs,
 )
 from mathgen.reading.mentions import DIMENSIONS, Dimension
+from mathgen.reading.money import bought, has_money, look_at_prices, price_is
 from mathgen.reading.number_lines import as_fraction, from_one, number_line, top_and_bottom
 from mathgen.reading.one_more import next_trial
 from mathgen.reading.one_whole import equal_fraction, part_of, the_fraction
@@ -556,6 +561,10 @@ _TAKE = {
     ResultsAre: results_are,
     Claimed: claimed,
     Explain: explain,
+    PriceIs: price_is,
+    Bought: bought,
+    HasMoney: has_money,
+    LookAtPrices: look_at_prices,
 }
 
 

@@ -15,6 +15,7 @@ from mathgen.asks.expression import (
     Measured,
     Op,
     Ordered,
+    Price,
     Quantity,
     QuotientRemainder,
     Same,
@@ -64,6 +65,9 @@ class Counts:
         self._taken, self._absent = {cell[:2] for cell in self._cells}, frozenset(table.absent)
         self._gaps = {(row.group, row.trial, row.gap_inches) for row in table.rows}
         self._totals: dict[tuple[Measure, Scope], int] = {}
+        self._prices: dict[str, int] = {}
+        for line in table.prices:
+            self._prices[line.item] = line.cents
 
     def cells(self, scope: Scope) -> list[Cell]:
         """The cells of a scope that the table has."""
@@ -114,6 +118,25 @@ class Counts:
         return found[0]
 
 
+    def price(self, price: Price) -> Rational:
+        """What an item costs.
+
+        Raises:
+            NotRead: it is not on the price list.
+        """
+        cents = self._prices.get(price.item)
+        if cents is None:
+            raise NotRead(f"{price.item} is not on the price list")
+        return Integer(cents) if price.unit == "cents" else Rational(cents, 100)
+
+
+def prices(expr: Expr) -> list[Price]:
+    """Every price in an expression."""
+    if isinstance(expr, Price):
+        return [expr]
+    return [price for part in expr.args for price in prices(part)] if isinstance(expr, Op) else []
+
+
 def lengths(expr: Expr) -> list[Measured]:
     """Every length of the table in an expression."""
     if isinstance(expr, Measured):
@@ -142,6 +165,8 @@ def evaluate(expr: Expr, counts: Counts) -> Rational:
         return Integer(counts.total(expr.measure, expr.scope))
     if isinstance(expr, Measured):
         return counts.length(expr)
+    if isinstance(expr, Price):
+        return counts.price(expr)
     if isinstance(expr, Stated):
         return Rational(expr.number, expr.bottom)
     if isinstance(expr, Tally):

@@ -31,6 +31,7 @@ from mathgen.reading import (
     length_frames,
     limit_frames,
     listing_frames,
+    money_frames,
     noun_phrases,
     number_line_frames,
     one_more_frames,
@@ -96,6 +97,7 @@ GRAMMAR = Grammar(
         *common_factor_frames.RULES,
         *limit_frames.RULES,
         *variable_frames.RULES,
+        *money_frames.RULES,
     )
 )
 LONGEST = 80  # words and signs; the longest that is printed has some 35

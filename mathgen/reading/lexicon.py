@@ -6,13 +6,14 @@ import tomllib
 from importlib.resources import files
 from typing import NamedTuple
 
-from mathgen.scenario.naming import group_name, trial_name
+from mathgen.scenario.naming import group_name, several_of, trial_name
 from mathgen.scenario.words import Scenario
 from mathgen.trials.scope import Label, Measure
 from mathgen.trials.table import TrialTable
 
 # Token kinds that are no words of the grammar.
 GROUP, TRIALS, COLOR, ITEM, CLASS, NEXT = "GROUP", "TRIALS", "COLOR", "ITEM", "CLASS", "NEXT"
+WARE, WARES = "WARE", "WARES"  # an item of a price list, and several of it
 DOWN, SET, STAND = "DOWN", "SET", "STAND"  # past forms and what stands after a noun: "knocked down", "left standing"
 DOWNB, SETB, STANDB = "DOWNB", "SETB", "STANDB"  # base forms: "knock down"
 _PAST: dict[str, tuple[str, str, Measure]] = {
@@ -50,6 +51,11 @@ def lexicon(table: TrialTable, scenario: Scenario) -> Lexicon:
             known(group, GROUP, group)
     for color in table.colors:
         known(color, COLOR, color)
+    for price in table.prices:
+        known(price.item, WARE, price.item)
+        several = several_of(price.item)
+        if several is not None:
+            known(several, WARES, price.item)
     trials: dict[str, Label] = {}
     for trial in table.trials:
         trials[str(trial).casefold()] = trial

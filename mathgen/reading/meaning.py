@@ -8,6 +8,7 @@ from __future__ import annotations
 from dataclasses import dataclass
 from typing import Any, Literal, NamedTuple
 
+from mathgen.asks.expression import Money
 from mathgen.exact.demand import Demand
 from mathgen.reading.tokens import Number
 from mathgen.trials.scope import Label, Measure
@@ -872,6 +873,32 @@ class Spaces(NamedTuple):
     number: Number
 
 
+class PriceIs(NamedTuple):
+    """ "The price of the paper tube is 25¢", "the tape costs $0.30"."""
+
+    item: str
+    number: Number
+    unit: Money
+
+
+class Bought(NamedTuple):
+    """ "A group buys the paper tube and the roll of tape", "a group buys 4 paper tubes": how many of each, where that is said."""
+
+    items: tuple[tuple[Number | None, str], ...]
+
+
+class HasMoney(NamedTuple):
+    """ "A group pays with a dollar bill", "the group has 2 dollars"."""
+
+    dollars: Number | None  # None: a dollar
+
+
+class LookAtPrices(NamedTuple):
+    """ "Look at the price list", "look at the prices of the paper tube and the tape"."""
+
+    items: tuple[str, ...] = ()  # all where none is named
+
+
 Claim = (
     FromOne | Picks | MeanWas | ToChooseFrom | TopAndBottom | InTwo
     | Count | EachTrial | Portion | Series | More | Times | NextSet | SameRate | Points | PointsEarned | ShareOut | GoalMean
@@ -891,4 +918,5 @@ Claim = (
     | SamePoints | SameRacks | OneSet | Classes | LetterEquation | LetterFor | TheExpression | InBoxes
     | InEqualRows | SplitInto | Claimed | Explain
     | ScaledCount | InRows | RowHolds | NumberLine | AsFraction | CountOn
+    | PriceIs | Bought | HasMoney | LookAtPrices
 )  # fmt: skip

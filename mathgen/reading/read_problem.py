@@ -15,7 +15,7 @@ from mathgen.exact.demand import Demand
 from mathgen.exact.rounding import rounded
 from mathgen.reading.asked import Asked, whole_number
 from mathgen.reading.claims import take_in
-from mathgen.reading.evaluate import Cell, Counts, answer, evaluate, lengths, quantities
+from mathgen.reading.evaluate import Cell, Counts, answer, evaluate, lengths, prices, quantities
 from mathgen.reading.goals import asked
 from mathgen.reading.grammar import GRAMMAR, parse
 from mathgen.reading.lexicon import lexicon
@@ -175,7 +175,10 @@ class Reader:
         worked_with = self._cells([quantity for expr in one.goal.exprs for quantity in quantities(expr)])
         cells = worked_with | self._cells(one.subjects)
         measured = [length for expr in one.goal.exprs for length in lengths(expr)]
+        priced = {price for expr in one.goal.exprs for price in prices(expr)}
         for fact in told.facts:
+            if not priced.issuperset(prices(fact.expr)):
+                raise NotRead(f"{fact.text} plays no part in the question")
             if fact not in told.coordinates and not set(measured).issuperset(lengths(fact.expr)):
                 raise NotRead(f"{fact.text} plays no part in the question")
         useless = [

@@ -169,6 +169,8 @@ class Tokenizer:
             return (TRIALS,), (self._trials(text),)
         if group == "term":  # "5x"
             return ("TERM",), ((number_token(text[:-1])[1][0], text[-1]),)
+        if group == "number" and text.startswith("$"):  # only where a rule looks for money: nobody knocks down $3
+            return ("MONEY",), (Number(text[1:], number_token(tidy(text))[1][0].value),)  # type: ignore[attr-defined]
         if group == "number":
             return number_token(tidy(text))
         if group == "signed":  # only where a rule looks for a number below 0: nobody knocks down -3 pins

@@ -6,7 +6,7 @@ from dataclasses import dataclass, field
 from itertools import product
 from typing import Literal, NamedTuple
 
-from mathgen.asks.expression import Expr, Measured, Op, Quantity, Stated
+from mathgen.asks.expression import Expr, Measured, Op, Price, Quantity, Stated
 from mathgen.exact.demand import Demand
 from mathgen.reading.evaluate import Counts, evaluate
 from mathgen.reading.meaning import (
@@ -126,6 +126,16 @@ class Scoring:
 
 
 @dataclass(eq=False, repr=False)
+class Buying:
+    """What is told of prices, of what is bought and of what there is to pay with."""
+
+    prices: dict[str, Price] = field(default_factory=dict)
+    listed: tuple[str, ...] | None = None  # items to be looked at on the price list; () for all
+    bought: list[tuple[Stated | None, str]] = field(default_factory=list)
+    money: Expr | None = None
+
+
+@dataclass(eq=False, repr=False)
 class Told:
     """All that the told sentences say, claim by claim.
 
@@ -222,6 +232,7 @@ class Told:
     graph: str = ""  # that is to be made: "bar" or "picture"
     picture: Number | None = None  # how many pins a picture stands for
     spaces: Number | None = None  # how many of them are put end to end
+    buying: Buying = field(default_factory=Buying)
     open: dict[str, str] = field(default_factory=dict)
 
     def scopes(self, np: Np, together: bool = False) -> list[Scope]:

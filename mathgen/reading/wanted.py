@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from typing import Literal, NamedTuple
 
-from mathgen.asks.expression import StatName, Want
+from mathgen.asks.expression import Money, StatName, Want
 from mathgen.exact.demand import Demand
 from mathgen.reading.meaning import Bracket, Claim, Labels, LetterEquation, Np, Statement, Terms, TheExpression
 from mathgen.reading.tokens import Number
@@ -854,8 +854,70 @@ class OfResults(NamedTuple):
     what: Literal["sum", "mean", "opposite"]
 
 
+class Pays(NamedTuple):
+    """ "How many cents does the group pay in all?" """
+
+    unit: Money
+
+
+class CostTogether(NamedTuple):
+    """ "How many cents do the two items cost in all?" """
+
+    unit: Money
+
+
+class CostOf(NamedTuple):
+    """ "How many cents do 4 paper tubes cost?" """
+
+    number: Number
+    item: str
+    unit: Money
+
+
+class GetsBack(NamedTuple):
+    """ "How many cents does the group get back?" """
+
+    unit: Money
+
+
+class CostsMore(NamedTuple):
+    """ "How many cents more does the paper tube cost?", "how many cents apart are the two prices?" """
+
+    item: str | None  # the dearer one, where it is named
+    unit: Money
+
+
+class PriceAs(NamedTuple):
+    """ "What fraction of a dollar does the paper tube cost?" """
+
+    demand: Demand
+    item: str | None = None
+
+
+class PriceOfPrice(NamedTuple):
+    """ "What percent of the price of the tape is the price of the paper tube?", "what percent of the second price is the first price?" """
+
+    whole: str | None = None  # None: one of the two that are told
+    part: str | None = None
+    turned: bool = False  # whether the first is the whole
+
+
+class HowManyToBuy(NamedTuple):
+    """ "How many paper tubes can the group buy, and how many cents are left?" """
+
+    item: str
+
+
 Question = (
     HowMany
+    | Pays
+    | CostTogether
+    | CostOf
+    | GetsBack
+    | CostsMore
+    | PriceAs
+    | PriceOfPrice
+    | HowManyToBuy
     | HowManyOfTotal
     | Difference
     | Multiple

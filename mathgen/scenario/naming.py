@@ -6,6 +6,7 @@ from mathgen.scenario.words import Scenario
 from mathgen.trials.scope import Label
 
 _TRIAL_WORDS = frozenset({"attempt", "day", "roll", "round", "test", "try"})
+_LINKS = frozenset({"of", "for", "with"})  # a roll of tape
 _NO_ARTICLE = ("the ", "group ", "team ", "table ", "our ", "class ")
 
 
@@ -32,6 +33,26 @@ def trial_name(label: Label, scenario: Scenario) -> str:
     if _TRIAL_WORDS.union({scenario.trial}) & set(text.casefold().split()):
         return text
     return f"{text} {scenario.trial}"
+
+
+def several_of(item: str) -> str | None:
+    """An item of a price list as one says it of several: ``paper tubes``, ``rolls of tape``; None where it is said of several anyway.
+
+    >>> several_of("roll of tape"), several_of("box"), several_of("sock balls")
+    ('rolls of tape', 'boxes', None)
+    """
+    words = item.split()
+    place = next((number for number, word in enumerate(words) if number and word in _LINKS), len(words)) - 1
+    head = words[place]
+    if not head.isalpha() or (head.endswith("s") and not head.endswith("ss")):
+        return None
+    if head.endswith(("ss", "x", "ch", "sh", "z")):
+        head += "es"
+    elif head.endswith("y") and head[-2:-1] not in tuple("aeiou"):
+        head = f"{head[:-1]}ies"
+    else:
+        head += "s"
+    return " ".join([*words[:place], head, *words[place + 1 :]])
 
 
 def listed(words: list[str], joint: str = "and") -> str:

@@ -19,7 +19,7 @@ def unit_of(answer: Answer, words: dict[str, Any]) -> str:
         return "%"
     _, found, unit = answer.display.partition(answer.shown)
     unit = unit.strip() if found else ""
-    return str(words["things"]) if unit == words["thing"] else "inches" if unit == "inch" else unit
+    return str(words["things"]) if unit == words["thing"] else {"inch": "inches", "cent": "cents"}.get(unit, unit)
 
 
 def answer_line(answer: Answer, words: dict[str, Any]) -> dict[str, Any]:
@@ -33,6 +33,6 @@ def answer_line(answer: Answer, words: dict[str, Any]) -> dict[str, Any]:
     unit = unit_of(answer, words)
     # Where the words demand a form, the place to write must not give the form away.
     # Nor that a length is less than 1 inch.
-    if answer.demand.form in ("any", "fraction") and _FRACTION.fullmatch(answer.shown) and unit != "inches":
+    if answer.demand.form in ("any", "fraction") and _FRACTION.fullmatch(answer.shown) and unit not in ("inches", "dollars"):
         return {"kind": "fraction", "unit": unit}
     return {"kind": "line", "unit": unit}

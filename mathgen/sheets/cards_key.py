@@ -74,7 +74,7 @@ def cards_key_data(
             "about": [],
             "table": table_line(table, words),
             "cautions_head": words["cautions_head"],
-            "cautions": cautions(words["cautions"]),
+            "cautions": cautions(words["cautions"], bool(table.prices)),
             "standards_note": STATE_STANDARDS,
         },
     }

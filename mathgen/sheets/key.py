@@ -210,13 +210,15 @@ def _counted(names: Iterable[str]) -> list[str]:
     return [f"{name} {count}" for name, count in Counter(names).items()]
 
 
-def cautions(lines: list[str]) -> list[str]:
-    """The scenario's cautions; the school's own rules are named even where the scenario forgets them."""
-    return lines if any(OWN_RULES in line for line in lines) else [*lines, OWN_RULES]
+def cautions(lines: list[str], money: bool = False) -> list[str]:
+    """The scenario's cautions; the school's own rules are named even where the scenario forgets them. Prices need no safety rules."""
+    return lines if money or any(OWN_RULES in line for line in lines) else [*lines, OWN_RULES]
 
 
 def table_line(table: TrialTable, words: dict[str, Any]) -> str:
     """The results table in one line, so that a teacher sees which class's table the sheet was made from."""
+    if table.prices:
+        return f"price list: {', '.join(f'{one.item} {one.cents}¢' for one in table.prices[:8])}{' ...' if len(table.prices) > 8 else ''}"
     groups = [str(words["group_labels"][group]) for group in table.groups]
     named = ", ".join(groups) if len(groups) <= 8 else f"{', '.join(groups[:8])} and {len(groups) - 8} more"
     trials = len(table.trials)
@@ -264,7 +266,7 @@ def key_data(chosen: ChosenSheet, table: TrialTable, scenario_words: dict[str, A
             "about": about_sheet(chosen, scenario_words, plan.minutes if minutes is None else minutes),
             "table": table_line(table, scenario_words),
             "cautions_head": scenario_words["cautions_head"],
-            "cautions": cautions(scenario_words["cautions"]),
+            "cautions": cautions(scenario_words["cautions"], bool(table.prices)),
             "standards_note": STATE_STANDARDS,
         },
     }

@@ -9,6 +9,10 @@ from mathgen.scenario.naming import group_name, trial_name, upper_first
 from mathgen.scenario.words import Scenario
 from mathgen.trials.table import TrialTable
 
+_ABOUT_MONEY = [  # common practice, no source
+    "25¢ and $0.25 are the same price. Write one sign only: $0.25¢ would be a quarter of a cent.",
+    "A dollar is 100 cents; a quarter is 25, a dime 10, a nickel 5, a penny 1. Let pupils lay prices with coins.",
+]
 CHECKED = "Every answer was checked three ways."
 
 
@@ -25,8 +29,8 @@ def page_words(scenario: Scenario, curriculum: Curriculum, table: TrialTable, gr
     skills = [curriculum.words(skill) for skill in curriculum.all_skills()]
     counted = upper_first(f"{scenario.items} {scenario.after_noun['down']}")
     return {
-        "title": scenario.title,
-        "table_caption": counted,
+        "title": "Our class store" if table.prices else scenario.title,
+        "table_caption": "Price list" if table.prices else counted,
         "group_heading": scenario.group,
         "color_heading": "Color",
         "row_heading": f"{scenario.group} and {scenario.trial}",
@@ -45,15 +49,16 @@ def page_words(scenario: Scenario, curriculum: Curriculum, table: TrialTable, gr
         "topics": {words.skill: words.topic for words in skills},
         "grade_name": curriculum.label(grade),
         "proof_line": proof_line,
-        "cautions_head": scenario.cautions_head,
-        "cautions": list(scenario.cautions),
+        "cautions_head": "About money" if table.prices else scenario.cautions_head,
+        "cautions": _ABOUT_MONEY if table.prices else list(scenario.cautions),
     }
 
 
 def table_names(table: TrialTable, words: dict[str, Any]) -> list[str]:
     """Every name that a class gave, as typed and as shown on pages: data that is never read as a number."""
     trials = [str(trial) for trial in table.trials]
-    return [*table.groups, *words["group_labels"].values(), *trials, *words["trial_labels"].values(), *table.colors]
+    items = [one.item for one in table.prices]
+    return [*items, *table.groups, *words["group_labels"].values(), *trials, *words["trial_labels"].values(), *table.colors]
 
 
 def _shown_group(label: str, scenario: Scenario) -> str:

@@ -5,6 +5,7 @@ from __future__ import annotations
 from typing import Any
 
 from mathgen.problems.record import Cell, Problem
+from mathgen.scenario.naming import upper_first
 from mathgen.trials.scope import Label, Scope
 from mathgen.trials.table import TrialTable
 
@@ -77,6 +78,8 @@ def results_table(
     used = cells_read(table, problems)
     if not used:
         return None
+    if table.prices:
+        return price_table(table, {item for item, _, _ in used}, words)
     hidden = covered_cells(table, (*problems, *beside))
     if used & hidden:
         raise GivenAwayError(f"cells both needed and given away: {sorted(map(str, used & hidden))}")
@@ -115,6 +118,28 @@ def results_table(
         "unneeded": unneeded,
     }
     return turned(printed, words) if len(columns) > MOST_COLUMNS and len(columns) > len(rows_shown) else printed
+
+
+_FEWEST_ITEMS = 6  # on a printed price list: pupils have to look for theirs
+_MOST_IN_ONE_ROW = 4  # items below one another; more stand in two halves side by side
+
+
+def price_table(table: TrialTable, used: set[str], words: dict[str, Any]) -> dict[str, Any]:
+    """The items that problems read, and some beside them: a price list in cents, in the order of the file."""
+    fill = [one.item for one in table.prices if one.item not in used][: max(_FEWEST_ITEMS - len(used), 0)]
+    lines = [(upper_first(one.item), f"{one.cents}¢") for one in table.prices if one.item in used or one.item in fill]
+    half = -(-len(lines) // 2) if len(lines) > _MOST_IN_ONE_ROW else len(lines)
+    beside = [*lines[half:], *[("", "")] * (2 * half - len(lines))] if half < len(lines) else [()] * half
+    columns = ["Price", "Item", "Price"] if half < len(lines) else ["Price"]
+    return {
+        "caption": words["table_caption"],
+        "corner": "Item",
+        "columns": [{"head": head, "note": ""} for head in columns],
+        "rows": [{"head": item, "cells": [price, *other]} for (item, price), other in zip(lines[:half], beside, strict=True)],
+        "covered": False,
+        "absent": False,
+        "unneeded": bool(fill),
+    }
 
 
 def turned(printed: dict[str, Any], words: dict[str, Any]) -> dict[str, Any]:

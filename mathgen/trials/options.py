@@ -17,3 +17,4 @@ class ReadOptions:
     sheet: str | None = None
     ignore_totals: bool = False
     scenario: str | None = None  # what things are called: "ramp", "seeds" or a file
+    price: Literal["cents", "dollars"] | None = None  # what bare numbers of a price list are

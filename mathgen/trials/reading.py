@@ -9,6 +9,7 @@ from mathgen.errors import Place, TableFaults, TableQuestions
 from mathgen.trials.grid import Grid
 from mathgen.trials.layout import read_sheet
 from mathgen.trials.options import ReadOptions
+from mathgen.trials.price_list import find_price_list, read_price_list, without_headings
 from mathgen.trials.results import weigh
 from mathgen.trials.sheets import choose_sheets
 from mathgen.trials.source import read_grids
@@ -41,9 +42,14 @@ def interpret(grids: Sequence[Grid], options: ReadOptions = ReadOptions()) -> Re
     """
     if unseen := unprintable(grids):
         raise TableFaults(unseen)
+    if (priced := _price_list(tuple(grids), options)) is not None:
+        return priced
     try:
         choosing = choose_sheets(tuple(grids), options.sheet)
-    except TableFaults as none:  # perhaps because the headings themselves are formulas without results
+    except TableFaults as none:
+        if (unheaded := without_headings(grids)) is not None:
+            raise TableFaults((unheaded,)) from None
+        # Perhaps the headings themselves are formulas without results.
         told = [without_result(Place(row, column, grid.sheet)) for grid in grids for row, column in sorted(grid.unworked)]
         raise TableFaults((*none.faults, *told)) from None
     if choosing.question is not None:
@@ -66,6 +72,23 @@ def interpret(grids: Sequence[Grid], options: ReadOptions = ReadOptions()) -> Re
     if results.questions:
         raise TableQuestions(tuple(results.questions), notes)
     return ReadResult(results.table, notes)
+
+
+def _price_list(grids: tuple[Grid, ...], options: ReadOptions) -> ReadResult | None:
+    """The price list, where one sheet holds one; None where none does, and where several do and none is named."""
+    named = [grid for grid in grids if options.sheet is None or (grid.sheet or "").casefold() == options.sheet.casefold()]
+    found = [one for one in map(find_price_list, named) if one is not None]
+    if len(found) != 1:
+        return None
+    read = read_price_list(found[0], options)
+    notes = tuple(read.notes)
+    if len(grids) > 1 and options.sheet is None:
+        notes = (f'The sheet "{found[0].grid.sheet}" is read: it holds a price list.', *notes)
+    if read.faults:
+        raise TableFaults(tuple(read.faults))
+    if read.question is not None:
+        raise TableQuestions((read.question,), notes)
+    return ReadResult(TrialTable((), (), tuple(read.prices)), notes)
 
 
 def read_table(path: str, options: ReadOptions = ReadOptions()) -> ReadResult:  # noqa: B008  (frozen, so shared safely)

@@ -12,7 +12,7 @@ from mathgen.trials.table import TrialTable
 
 
 def shadow(table: TrialTable, rng: Random) -> TrialTable:
-    """The same groups, trials, colors and missing results; counts of thousands, all of them apart; other spaces between pins.
+    """The same groups, trials, colors and missing results; counts of thousands, all of them apart; other spaces, other prices.
 
     Only where a group set up as many pins of a color in several trials does it so here: "for each trial" stays true. On a small
     table a swapped color leaves the count unchanged about one time in five; here hardly ever.
@@ -30,7 +30,9 @@ def shadow(table: TrialTable, rng: Random) -> TrialTable:
         )
         for row, number in zip(table.rows, down, strict=True)
     )
-    return replace(table, rows=tuple(rows))
+    cents = rng.sample(range(1000, 10_000), len(table.prices))
+    prices = (replace(one, cents=number) for one, number in zip(table.prices, cents, strict=True))
+    return replace(table, rows=tuple(rows), prices=tuple(prices))
 
 
 def _gaps(table: TrialTable, rng: Random) -> dict[tuple[str, Label, Rational | None], Rational]:

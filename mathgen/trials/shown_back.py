@@ -22,8 +22,10 @@ def as_json(outcome: ReadResult | TableFaults | TableQuestions) -> dict[str, obj
         questions, notes = outcome.questions, outcome.notes
     else:
         faults, questions = outcome.faults, outcome.questions
+    prices = outcome.table.prices if isinstance(outcome, ReadResult) else ()
     return {
         "rows": rows,
+        **({"prices": [{"item": one.item, "cents": one.cents} for one in prices]} if prices else {}),
         "absent": absent,
         "notes": list(notes),
         "questions": [
@@ -77,6 +79,8 @@ def understood(result: ReadResult, counted: str = "pins knocked down", notes_mos
     2 results: 3 of 7 pins knocked down
     """
     table = result.table
+    if table.prices:
+        return "\n".join([f"A price list of {_many(len(table.prices), 'item')}:", *_price_lines(table), *_guesses(result, notes_most)])
     down, set_up = sum(row.down for row in table.rows), sum(row.set_up for row in table.rows)
     lines = [
         f"{_many(len(table.groups), 'group')}: {', '.join(table.groups)}",
@@ -87,11 +91,19 @@ def understood(result: ReadResult, counted: str = "pins knocked down", notes_mos
     if table.absent:
         lines.append(f"{_many(len(table.absent), 'result')} absent: {_absent(table)}")
     lines += [f"Also kept: {kept}." for kept in [_kept(table)] if kept]
-    if result.notes:
-        lines += ["How it was read:", *(f"  - {note}" for note in result.notes[:notes_most])]
-        more = len(result.notes[notes_most:]) if notes_most is not None else 0
-        lines += [f"  and {more} more, which mathgen read tells"] if more else []
-    return "\n".join(lines)
+    return "\n".join([*lines, *_guesses(result, notes_most)])
+
+
+def _guesses(result: ReadResult, notes_most: int | None) -> list[str]:
+    if not result.notes:
+        return []
+    more = len(result.notes[notes_most:]) if notes_most is not None else 0
+    told = ["How it was read:", *(f"  - {note}" for note in result.notes[:notes_most])]
+    return [*told, f"  and {more} more, which mathgen read tells"] if more else told
+
+
+def _price_lines(table: TrialTable) -> list[str]:
+    return [f"  {one.item}: {one.cents}¢" for one in table.prices]
 
 
 def _many(number: int, noun: str) -> str:

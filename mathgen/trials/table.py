@@ -1,12 +1,15 @@
-"""The trial table: for each group, trial and color, how many pins were set up and how many were knocked down."""
+"""The class's table: for each group, trial and color, pins set up and knocked down; or the price list of the class store."""
 
 from __future__ import annotations
 
 from dataclasses import dataclass, field
+from typing import Literal
 
 from sympy import Rational
 
 from mathgen.trials.scope import Label
+
+TableKind = Literal["results", "price list"]
 
 
 @dataclass(frozen=True, slots=True)
@@ -26,17 +29,32 @@ class Row:
 
 
 @dataclass(frozen=True, slots=True)
+class Priced:
+    """One line of a price list: what is sold, and for how many cents, 1 to 100."""
+
+    item: str
+    cents: int
+
+
+@dataclass(frozen=True, slots=True)
 class TrialTable:
     """Rows in the order of the file. Labels keep the order in which they first appear.
 
     ``absent`` names the results that the class did not take: no row, never a zero.
+    ``prices`` makes it the other kind of table, a price list: then it has no results, and problems are about money.
     """
 
     rows: tuple[Row, ...]
     absent: tuple[tuple[str, Label, str], ...] = ()
+    prices: tuple[Priced, ...] = ()
     groups: tuple[str, ...] = field(init=False)
     trials: tuple[Label, ...] = field(init=False)
     colors: tuple[str, ...] = field(init=False)
+
+    @property
+    def kind(self) -> TableKind:
+        """Which of the two kinds of table it is."""
+        return "price list" if self.prices else "results"
 
     def __post_init__(self) -> None:
         object.__setattr__(self, "groups", tuple(dict.fromkeys(row.group for row in self.rows)))

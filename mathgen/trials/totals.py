@@ -19,6 +19,7 @@ class Totals:
         self._cells = {(row.group, row.trial, row.color): (row.set_up, row.down) for row in table.rows}
         self._known: dict[Scope, tuple[int, int, bool]] = {}
         self._gaps: dict[tuple[str, Label], set[Rational | None]] = {}
+        self._cents = {one.item: one.cents for one in table.prices}
         for row in table.rows:
             self._gaps.setdefault((row.group, row.trial), set()).add(row.gap_inches)
 
@@ -56,6 +57,10 @@ class Totals:
         """The space between pins in inches; None where it was not measured, or differs within the trial."""
         found = self._gaps.get((group, trial), set())
         return next(iter(found)) if len(found) == 1 else None
+
+    def cents(self, item: str) -> int:
+        """The price of an item of a price list."""
+        return self._cents[item]
 
     def complete(self, scope: Scope) -> bool:
         """Whether every result in the scope was taken; words such as "in 3 trials" are true only then."""

@@ -10,11 +10,11 @@ from collections.abc import Iterable
 
 from sympy import Rational
 
-from mathgen.asks.expression import Expr, Measured, Op, Quantity, Stated
+from mathgen.asks.expression import Expr, Measured, Op, Price, Quantity, Stated
 from mathgen.exact.forms import mixed
 from mathgen.exact.number_words import cardinal
 from mathgen.problems.draft import Role
-from mathgen.scenario.naming import group_name, listed, trial_name, upper_first
+from mathgen.scenario.naming import group_name, listed, several_of, trial_name, upper_first
 from mathgen.scenario.words import Scenario
 from mathgen.trials.scope import Measure, Scope
 from mathgen.trials.table import TrialTable
@@ -73,6 +73,8 @@ class Speaker:
 
     def shape(self, role: Role) -> tuple[int, ...]:
         """How many words a role takes, and over how many cells it goes: what decides whether a frame is short enough."""
+        if isinstance(role, Price):
+            return (role.item.count(" "),)
         if isinstance(role, Quantity | Measured):
             scope = role.scope
         elif isinstance(role, tuple) and role and isinstance(role[0], Quantity | Measured):
@@ -91,7 +93,10 @@ class Speaker:
         """Every phrase that names a group, trials or a color of the roles, longest first, as it may stand in a sentence."""
         found: dict[str, None] = {}
         for role in roles:
-            several = role if isinstance(role, tuple) and not isinstance(role, Quantity | Measured | Stated | Op) else (role,)
+            several = role if isinstance(role, tuple) and not isinstance(role, Quantity | Measured | Price | Stated | Op) else (role,)
+            if isinstance(role, Price):
+                names = role.item, several_of(role.item)
+                found.update(dict.fromkeys(name for name in names if name is not None and " " in name))
             quantities = [one for one in several if isinstance(one, Quantity | Measured)]
             for one in quantities:
                 found.update(dict.fromkeys(self._names_of(one.scope)))

@@ -6,11 +6,12 @@ from collections.abc import Callable
 from random import Random
 from typing import Any, NamedTuple
 
-from mathgen.asks.expression import Expr, Measured, Op, Quantity, Stated
+from mathgen.asks.expression import Expr, Measured, Op, Price, Quantity, Stated
 from mathgen.problems.draft import Draft, Role
 from mathgen.wording.frames import Frame, frames
 from mathgen.wording.said import Printed, SaidCount, SaidMany, SaidNumber, SaidRate, SaidRates, Speaker
 from mathgen.wording.said_length import SaidLength, SaidLengths
+from mathgen.wording.said_price import SaidPrice
 
 
 class Words(NamedTuple):
@@ -44,6 +45,8 @@ def _said(role: Role, rates: dict[Op, str], speaker: Speaker, printed: Printed, 
         return SaidCount(speaker, printed, role, count(role))
     if isinstance(role, Measured):
         return SaidLength(speaker, printed, role, count(role))
+    if isinstance(role, Price):
+        return SaidPrice(printed, role, count(role))
     if isinstance(role, Stated):
         return SaidNumber(printed, role)
     if isinstance(role, Op):

@@ -1,0 +1,194 @@
+"""Prices, and what is bought and paid: what is told of them, and what is asked."""
+
+from __future__ import annotations
+
+from mathgen.asks.expression import DOLLAR, Expr, Money, Op, Price, QuotientRemainder, Stated, Value
+from mathgen.exact.demand import Demand
+from mathgen.reading.asked import ANY, PERCENT, WHOLE, Asked
+from mathgen.reading.meaning import Bought, HasMoney, LookAtPrices, PriceIs
+from mathgen.reading.tokens import NotRead, Number
+from mathgen.reading.told import Fact, Told
+from mathgen.reading.wanted import CostOf, CostsMore, CostTogether, GetsBack, HowManyToBuy, Pays, PriceAs, PriceOfPrice
+from mathgen.scenario.words import Scenario
+
+
+def price_is(told: Told, claim: PriceIs) -> None:
+    """Keep a price.
+
+    Raises:
+        NotRead: it is told twice, or the price list says otherwise.
+    """
+    if claim.item in told.buying.prices:
+        raise NotRead(f"the price of the {claim.item} is told twice")
+    price = Price(claim.item, claim.unit)
+    told.said(price, claim.number)
+    told.buying.prices[claim.item] = price
+
+
+def bought(told: Told, claim: Bought) -> None:
+    """Keep what is bought.
+
+    Raises:
+        NotRead: the same is bought twice, or not a whole number of it.
+    """
+    for number, item in claim.items:
+        if any(item == other for _, other in told.buying.bought):
+            raise NotRead(f"the {item} is bought twice")
+        told.buying.bought.append((None if number is None else _stated(told, number, "bought"), item))
+    told.open["bought"] = "what is bought"
+
+
+def has_money(told: Told, claim: HasMoney) -> None:
+    """Keep what there is to pay with.
+
+    Raises:
+        NotRead: that is told twice.
+    """
+    if told.buying.money is not None:
+        raise NotRead("it is told twice what there is to pay with")
+    told.buying.money = DOLLAR if claim.dollars is None else Op("*", (_stated(told, claim.dollars, "dollars"), DOLLAR))
+    told.open["money"] = "the money"
+
+
+def look_at_prices(told: Told, claim: LookAtPrices) -> None:
+    """Keep where to look.
+
+    Raises:
+        NotRead: that is told twice, or before the price list prices are told.
+    """
+    if told.buying.listed is not None:
+        raise NotRead("the price list is looked at twice")
+    told.buying.listed = claim.items
+    told.open["listed"] = "the price list"
+
+
+def _stated(told: Told, number: Number, meaning: str) -> Stated:
+    if number.value.q != 1 or number.value < 1:
+        raise NotRead(f"{number.text} is no whole number")
+    stated = Stated(int(number.value), meaning)
+    told.facts.append(Fact(stated, number.text))
+    return stated
+
+
+def _price(told: Told, item: str, unit: Money) -> Price:
+    """The price that was told, or that stands on the list, where in cents."""
+    found = told.buying.prices.get(item)
+    if found is None:
+        listed = told.buying.listed
+        if listed is None or (listed and item not in listed):
+            raise NotRead(f"it is not said what the {item} costs")
+        found = Price(item, "cents")
+    if found.unit != unit:
+        raise NotRead(f"the price of the {item} is not told in {unit}")
+    return found
+
+
+def _known(told: Told) -> tuple[str, ...]:
+    """Every item whose price was told, or that was to be looked at."""
+    return tuple(dict.fromkeys((*told.buying.prices, *(told.buying.listed or ()))))
+
+
+def _two(told: Told) -> tuple[str, str]:
+    items = _known(told)
+    if len(items) != 2:
+        raise NotRead("it is not clear which two prices are meant")
+    return items[0], items[1]
+
+
+def _asked(told: Told, goal: Value | QuotientRemainder, demand: Demand, *uses: str) -> Asked:
+    """The question, once every item that was to be looked at plays a part."""
+    return Asked("money", goal, demand, (), (*uses, "listed") if _looked_at(told, goal) else uses)
+
+
+def _looked_at(told: Told, goal: Value | QuotientRemainder) -> bool:
+    listed = told.buying.listed
+    if listed is None:
+        return False
+    waiting: list[Expr] = list(goal.exprs)
+    for expr in waiting:
+        if isinstance(expr, Op):
+            waiting.extend(expr.args)
+    items = {expr.item for expr in waiting if isinstance(expr, Price)}
+    return items == set(listed) if listed else not items & set(told.buying.prices)
+
+
+def _form(unit: Money) -> Demand:
+    return WHOLE if unit == "cents" else ANY
+
+
+def _spent(told: Told, unit: Money) -> Expr:
+    parts: list[Expr] = []
+    for number, item in told.buying.bought:
+        price = _price(told, item, unit)
+        parts.append(price if number is None else Op("*", (number, price)))
+    if not parts:
+        raise NotRead("nothing is bought")
+    return parts[0] if len(parts) == 1 else Op("+", tuple(parts))
+
+
+def pays(question: Pays, told: Told, _: Scenario) -> Asked:
+    spent = _spent(told, question.unit)
+    if isinstance(spent, Price):
+        raise NotRead("only the price is asked for")
+    return _asked(told, Value(spent), _form(question.unit), "bought")
+
+
+def cost_together(question: CostTogether, told: Told, _: Scenario) -> Asked:
+    prices = tuple(_price(told, item, question.unit) for item in _two(told))
+    return _asked(told, Value(Op("+", prices)), _form(question.unit))
+
+
+def cost_of(question: CostOf, told: Told, _: Scenario) -> Asked:
+    number = _stated(told, question.number, "bought")
+    return _asked(told, Value(Op("*", (number, _price(told, question.item, question.unit)))), _form(question.unit))
+
+
+def gets_back(question: GetsBack, told: Told, _: Scenario) -> Asked:
+    money = told.buying.money
+    if money is None:
+        raise NotRead("it is not said what there is to pay with")
+    if question.unit == "dollars":
+        if not isinstance(money, Op):
+            raise NotRead("the dollars are not told as a number")
+        money = money.args[0]
+    return _asked(told, Value(Op("-", (money, _spent(told, question.unit)))), _form(question.unit), "bought", "money")
+
+
+def costs_more(question: CostsMore, told: Told, _: Scenario) -> Asked:
+    one, other = (_price(told, item, question.unit) for item in _two(told))
+    if question.item not in (None, one.item, other.item):
+        raise NotRead("another item is asked about")
+    dearer, cheaper = (one, other) if told.counts.price(one) > told.counts.price(other) else (other, one)
+    if question.item not in (None, dearer.item):
+        raise NotRead(f"the {question.item} does not cost more")
+    return _asked(told, Value(Op("-", (dearer, cheaper))), _form(question.unit))
+
+
+def price_as(question: PriceAs, told: Told, _: Scenario) -> Asked:
+    items = _known(told) if question.item is None else (question.item,)
+    if len(items) != 1:
+        raise NotRead("it is not clear which price is meant")
+    told_price = told.buying.prices.get(items[0])
+    if told_price is not None and told_price.unit == "dollars":
+        if question.demand.form != "fraction":
+            raise NotRead("the price is told so already")
+        return _asked(told, Value(told_price), question.demand)
+    return _asked(told, Value(Op("/", (_price(told, items[0], "cents"), DOLLAR))), question.demand)
+
+
+def price_of_price(question: PriceOfPrice, told: Told, _: Scenario) -> Asked:
+    items = (question.part, question.whole)
+    if None in items:
+        if len(told.buying.prices) != 2:
+            raise NotRead("it is not clear which price is the first")
+        first, second = told.buying.prices
+        items = (second, first) if question.turned else (first, second)
+    part, whole = (_price(told, item, "cents") for item in items if item is not None)
+    return _asked(told, Value(Op("/", (part, whole))), PERCENT)
+
+
+def how_many_to_buy(question: HowManyToBuy, told: Told, _: Scenario) -> Asked:
+    if told.buying.money is None:
+        raise NotRead("it is not said what there is to pay with")
+    goal = QuotientRemainder(told.buying.money, _price(told, question.item, "cents"))
+    return _asked(told, goal, Demand("quotient_remainder"), "money")
