@@ -185,6 +185,12 @@ def _display(line: dict[str, Any], shown: Rational, texts: Texts) -> Iterator[st
         yield f"{display}: not whole in grade {line['grade']}"
 
 
+def slip_faults(line: dict[str, Any]) -> Iterator[str]:
+    """Slips that are right, or that no pupil would write."""
+    exact = line["answer"]["exact"]
+    yield from _slips(line, {value(exact)} if line["answer"]["kind"] == "number" else {*line["answer"]["accepted"]})
+
+
 def _slips(line: dict[str, Any], right: set[Any]) -> Iterator[str]:
     for slip in line["slips"]:
         name = f"slip {slip['id']} {slip['value']}"

@@ -11,7 +11,7 @@ from collections import Counter
 from collections.abc import Iterable, Iterator
 from typing import Any
 
-from tests.audit import answers, givens, published, standards, wording, working
+from tests.audit import answers, givens, prices, published, standards, wording, working
 from tests.audit.asked import asked_totals
 from tests.audit.graphs import makes_graph
 from tests.audit.printed import UnreadableError, value
@@ -66,8 +66,12 @@ def _faults(line: dict[str, Any], texts: Texts) -> Iterator[str]:
     if not line["proof"] or any(verdict != "agrees" for verdict in line["proof"].values()):
         yield f"not proved: {line['proof']}"
     yield from wording.faults(line["text"], line["grade"], texts)
-    yield from givens.faults(line, texts)
-    yield from answers.faults(line, texts)
+    if texts.results.prices:
+        yield from prices.faults(line, texts)
+        yield from answers.slip_faults(line)
+    else:
+        yield from givens.faults(line, texts)
+        yield from answers.faults(line, texts)
     yield from working.step_faults(line)
     yield from standards.faults(line)
     yield from _grade(line, texts)

@@ -61,6 +61,7 @@ class Results:
     """All rows, and their labels in order of appearance."""
 
     rows: tuple[RawRow, ...]
+    prices: tuple[tuple[str, int], ...] = ()  # of a price list, which has no rows: item and cents
     groups: tuple[str, ...] = field(init=False)
     trials: tuple[Label, ...] = field(init=False)
     colors: tuple[str, ...] = field(init=False)
@@ -72,7 +73,10 @@ class Results:
 
     @staticmethod
     def of(rows: Iterable[object]) -> Results:
-        """From any records that have the five fields."""
+        """From any records that have the five fields; lines of a price list have an item and cents."""
+        rows = list(rows)
+        if rows and hasattr(rows[0], "cents"):
+            return Results((), tuple((r.item, r.cents) for r in rows))  # type: ignore[attr-defined]
         return Results(tuple(RawRow(r.group, r.trial, r.color, r.set_up, r.down, getattr(r, "gap_inches", None)) for r in rows))  # type: ignore[attr-defined]
 
     def inside(self, reach: Reach) -> list[RawRow]:

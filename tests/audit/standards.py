@@ -329,7 +329,7 @@ def _factors(line: Problem) -> tuple[str, int, int, int] | None:
 def _equal_groups(line: Problem, sign: str) -> bool:
     """Equal groups in the words, as many for each, and one product or quotient of whole numbers."""
     found = _factors(line)
-    same = _says(r"\b(each|one)\b|equal sets")(line)
+    same = _says(r"\b(each|one)\b|equal sets|\bbuys \d+ ")(line)
     return found is not None and found[0] in sign and min(found[1:3]) > 1 and same and not _says("times as many")(line)
 
 
@@ -500,7 +500,18 @@ def _factor_pairs(line: Problem) -> bool:
     return line["answer"]["kind"] == "list" and _says(r"\bfactor(s|\b)")(line) and max(_numbers(line)) <= 100
 
 
+def _money(pattern: str = r"\d¢|\bcents?\b|\bdollars?\b|\$\d") -> Callable[[Problem], bool]:
+    """Amounts of cents or dollars, in the words or on the price list."""
+    return lambda line: re.search(pattern, line["text"]) is not None
+
+
+def _bought(line: Problem) -> bool:
+    """How many can be bought, and what is left."""
+    return line["answer"]["kind"] == "quotient_remainder" and _money()(line) and _says(r"\bhow many\b.*\bhow many cents\b")(line)
+
+
 SHOWS: dict[str, Callable[[Problem], bool]] = {
+    "2.MD.C.8": lambda p: _money()(p) and _add_or_subtract(p) and max(_numbers(p)) <= 100,
     "1.OA.A.1": lambda p: _story(p, 20),
     "1.OA.A.2": lambda p: len(_lines(p)) == 1 and [one.sign for one in _lines(p)[0].operations] == ["+", "+"] and max(_numbers(p)) <= 20,
     "1.OA.B.4": lambda p: _story(p, 20) and _unknown_addend(p),
@@ -559,7 +570,7 @@ SHOWS: dict[str, Callable[[Problem], bool]] = {
         (p["answer"]["kind"] == "truth" or p["answer"]["demands"] == "expression") and _says(r"\+ \d+\) × \d|\d × \d+ \+|\d \+ \d+ × \d")(p)
     ),
     "4.OA.A.2": _says("times as many"),
-    "4.OA.A.3": lambda p: _whole(p) and steps_taken(_lines(p)) >= 2,
+    "4.OA.A.3": lambda p: (_bought(p) or (p["answer"]["kind"] == "number" and _whole(p))) and steps_taken(_lines(p)) >= 2,
     "4.NF.A.2": lambda p: _compares(p) and (_says("fraction")(p) or _says(r"\b(more|less) than \d/\d of the\b")(p)),
     "5.G.A.2": lambda p: _whole(p) and _signs(p) == {"-"} and len(re.findall(r"\(\d+, \d+\)", p["text"])) == 2,
     "8.SP.A.2": lambda p: _says(r"\bscatter plot\b.*\bthan the line predicts\?")(p) and {"*", "-"} <= _signs(p),
@@ -576,14 +587,20 @@ SHOWS: dict[str, Callable[[Problem], bool]] = {
     ),
     "5.MD.B.2": lambda p: _made_equal(p) or _plot_added(p),
     "2.MD.B.5": lambda p: _add_or_subtract(p) and _says(r"\binch(es)?\b.*\binches\b")(p),
-    "4.MD.A.2": lambda p: _says(r"\binch(es)?\b.*\binches\b")(p) and ("*" in _signs(p) or _like_bottoms(p)),
+    "4.MD.A.2": lambda p: (
+        (_money()(p) and _whole(p) and "*" in _signs(p))
+        or (_says(r"\binch(es)?\b.*\binches\b")(p) and ("*" in _signs(p) or _like_bottoms(p)))
+    ),
     "4.NF.B.3c": lambda p: any(" " in given["number"] for given in p["givens"]) and _like_bottoms(p),
     "4.NF.A.1": lambda p: _equal_fraction(p) or _equal_fraction_from_top(p),
     "4.NF.B.3a": _joins_parts,
     "4.NF.B.3d": _like_bottoms,
     "4.NF.B.4c": _whole_times_fraction,
     "4.NF.C.5": _tenths_and_hundredths,
-    "4.NF.C.6": lambda p: p["answer"]["demands"] == "decimal" and (places_of(_exact(p)) or 9) <= 2,
+    "4.NF.C.6": lambda p: (
+        (p["answer"]["demands"] == "decimal" and (places_of(_exact(p)) or 9) <= 2)
+        or (p["answer"]["demands"] == "fraction" and _says(r"\d\.\d\d\b.*\bfraction of a dollar\b")(p))
+    ),
     "4.NF.C.7": lambda p: _compares(p) and len(_told_places(p)) == 2 and max(_told_places(p)) <= 2,
     "5.NBT.A.3b": lambda p: _compares(p) and len(_told_places(p)) == 2 and max(_told_places(p)) == 3,
     "5.NBT.A.4": lambda p: p["answer"]["demands"].startswith("decimal:") and _says("nearest")(p),

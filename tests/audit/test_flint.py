@@ -15,6 +15,7 @@ from mathgen.asks.expression import (
     Listing,
     Measured,
     Op,
+    Price,
     Quantity,
     QuotientRemainder,
     Same,
@@ -28,7 +29,7 @@ from mathgen.asks.expression import (
 from mathgen.models.registry import problem_models
 from mathgen.problems.record import Problem
 from mathgen.trials.table import TrialTable
-from tests.audit.banks import NAMES, sample, sample_problems
+from tests.audit.banks import EVERY_NAME, sample, sample_problems
 
 
 class Form(NamedTuple):
@@ -47,6 +48,7 @@ class Flint:
 
     def __init__(self, table: TrialTable) -> None:
         self.rows = table.rows
+        self.cents = {one.item: one.cents for one in table.prices}
 
     def count(self, quantity: Quantity) -> fmpq:
         groups, trials, colors = quantity.scope
@@ -68,6 +70,8 @@ class Flint:
         if isinstance(expr, Measured):
             [inches] = {row.gap_inches for row in self.rows if (row.group, row.trial) == (expr.group, expr.trial)}
             return fixed(fmpq(int(inches.p), int(inches.q)))
+        if isinstance(expr, Price):
+            return fixed(fmpq(self.cents[expr.item], 100 if expr.unit == "dollars" else 1))
         if isinstance(expr, Stated):
             return fixed(fmpq(expr.number, expr.bottom))
         if isinstance(expr, Tally):
@@ -172,7 +176,7 @@ def test_sympy_runs_on_its_own_integers() -> None:
     assert sympy.external.gmpy.GROUND_TYPES == "python"
 
 
-@pytest.mark.parametrize("name", NAMES)
+@pytest.mark.parametrize("name", EVERY_NAME)
 def test_flint_agrees_with_every_answer(name: str) -> None:
     flint = Flint(sample(name))
     bank = sample_problems(name)
@@ -191,5 +195,5 @@ def test_flint_agrees_with_every_answer(name: str) -> None:
 
 
 def test_every_kind_of_ask_was_recomputed() -> None:
-    asked = Counter(problem.model for name in NAMES for problem in sample_problems(name))
+    asked = Counter(problem.model for name in EVERY_NAME for problem in sample_problems(name))
     assert set(asked) == {model.name for model in problem_models()}

@@ -10,19 +10,20 @@ import pytest
 
 from mathgen.models.registry import problem_models
 from tests.audit.audit import audit_bank
-from tests.audit.banks import GRADES, NAMES, lines, sample, sample_problems, words
+from tests.audit.banks import EVERY_NAME, GRADES, NAMES, lines, sample, sample_problems, words
 from tests.audit.results import Results
 
 AUDITOR = (
     "answers", "asked", "audit", "choices", "givens", "graphs", "lengths", "points", "printed", "published", "results", "standards",
     "told_scores", "signed", "truths", "wording", "working",
-    "listings", "remainders", "shared_factors", "expressions", "verdicts",
+    "listings", "remainders", "shared_factors", "expressions", "verdicts", "prices",
 )  # fmt: skip
 
 
-@pytest.mark.parametrize("name", NAMES)
+@pytest.mark.parametrize("name", EVERY_NAME)
 def test_no_problem_of_a_sample_has_a_fault(name: str) -> None:
-    found = audit_bank(lines(sample_problems(name)), Results.of(sample(name).rows), words(name))
+    table = sample(name)
+    found = audit_bank(lines(sample_problems(name)), Results.of(table.prices or table.rows), words(name))
     assert not found, "\n".join(found[:40])
 
 
@@ -35,7 +36,7 @@ def test_each_sample_has_problems_in_every_grade_of_at_least_two_structures(name
 
 def test_every_model_has_a_slip_that_survives_on_some_sample() -> None:
     kept: Counter[str] = Counter()
-    for name in NAMES:
+    for name in EVERY_NAME:
         kept.update(problem.model for problem in sample_problems(name) if problem.slips)
 
     assert {model.name for model in problem_models()} == set(kept)

@@ -170,13 +170,17 @@ def faults(text: str, grade: int, texts: Texts) -> Iterator[str]:
     if grade <= 3 and re.search(r"\bif\b", masked, re.IGNORECASE):
         yield "an if-clause"
     standing = dict(words.after)["standing"].removeprefix("left ")
-    if re.search(rf"\bleft\b(?! {re.escape(standing)})", masked, re.IGNORECASE):
+    if not texts.results.prices and re.search(rf"\bleft\b(?! {re.escape(standing)})", masked, re.IGNORECASE):
         yield 'a bare "left"'
     for never in NEVER:
         if re.search(rf"(?<!interquartile )\b{never}\b", masked, re.IGNORECASE):
             yield f'"{never}", which no standard of these grades has'
     yield from _agreement(masked, texts)
     question = texts.masked(parts[-1])
+    if texts.results.prices:  # the whole is a dollar, or a price that is named
+        if re.search(r"percent|fraction", question) and not re.search(r"of (a dollar|the (first |second )?price)", question):
+            yield "the question does not name its whole"
+        return
     # The base of a percent change is the earlier count: it has no whole.
     no_whole = r"(in|de)crease|change|percent (more|fewer)|percent is"
     if (_WHOLE_WANTED.search(question) and "percent of" not in question.lower() and not re.search(no_whole, question)) or re.search(

@@ -1,0 +1,161 @@
+"""Problems about a price list: the second opinion, from the words and the lines of the list alone."""
+
+from __future__ import annotations
+
+import re
+from collections.abc import Iterator
+from typing import Any
+
+from sympy import Rational
+
+from tests.audit.printed import value
+from tests.audit.wording import Texts, sentences
+from tests.audit.working import relation_numbers, solutions
+
+_AMOUNT = re.compile(r"\$(\d+\.\d\d)|(\d+)(?:¢| cents?)")
+_NUMBER = re.compile(r"\d+(?:\.\d+)?")
+
+
+def faults(line: dict[str, Any], texts: Texts) -> Iterator[str]:
+    """Prices that the list has not, numbers from nowhere, a key that is not what the words ask for."""
+    list_of = _Items(texts.results.prices)
+    text, answer = line["text"], line["answer"]
+    yield from _givens(line, list_of)
+    for sentence in sentences(text)[:-1]:
+        told = _AMOUNT.findall(sentence)
+        named = list_of.named(sentence)
+        if told and ([_cents(*one) for one in told] != [list_of.cents[item] for item, _ in named]):
+            yield f'"{sentence}": the list has other prices'
+    wanted = asked(text, list_of)
+    exact = answer["exact"] if answer["kind"] == "quotient_remainder" else value(answer["exact"])
+    if exact != wanted:
+        yield f"the words ask for {wanted}, the answer is {exact}"
+    if answer["kind"] == "number":
+        yield from _key(line, exact, list_of)
+    elif not {answer["display"], *answer["accepted"]} >= {str(wanted).upper(), str(wanted)}:
+        yield f"the key displays {answer['display']} for {wanted}"
+
+
+class _Items:
+    """What is sold, one of it or several, and what each costs in cents."""
+
+    def __init__(self, prices: tuple[tuple[str, int], ...]) -> None:
+        self.cents = dict(prices)
+        spelled = {form: item for item, _ in prices for form in _one_and_many(item)}
+        names = "|".join(re.escape(form) for form in sorted(spelled, key=len, reverse=True))
+        self._spelled = spelled
+        self._pattern = re.compile(rf"(?:(\d+) )?(?<!\w)({names})(?!\w)", re.IGNORECASE)
+
+    def named(self, sentence: str) -> list[tuple[str, int]]:
+        """Each item of a sentence, in its order, with how many of it (1 where no number stands before it)."""
+        return [(self._spelled[found[2].lower()], int(found[1] or 1)) for found in self._pattern.finditer(sentence)]
+
+
+def _one_and_many(item: str) -> tuple[str, str]:
+    head, *rest = re.split(r"(?= (?:of|for|with) )", item)
+    many = f"{head}es" if head.endswith(("x", "ch", "sh", "ss")) else f"{head[:-1]}ies" if head.endswith("y") else f"{head}s"
+    return item.lower(), "".join([many, *rest]).lower()
+
+
+def _cents(dollars: str, cents: str) -> Rational:
+    return Rational(cents) if cents else 100 * value(dollars)
+
+
+def asked(text: str, list_of: _Items) -> Rational | str:
+    """What the question asks for."""
+    *facts, question = sentences(text)
+    about = list_of.named(question)
+    if re.search(r"percent of (a dollar|the (price|first|second))|fraction of a dollar|percent of a dollar|as a decimal", question):
+        return _part(facts, question, list_of)
+    unit = Rational(1, 100) if re.search(r"\bdollars\b", question) else Rational(1)
+    money = _money(facts)
+    if "can be bought" in question:
+        [(item, _)] = about
+        full, rest = divmod(int(money or 0), list_of.cents[item])
+        return f"{full} r {rest}"
+    if re.search(r"\bmore\b|\bapart\b", question):
+        first, second = (list_of.cents[item] for item, _ in _each_once(facts, list_of))
+        return abs(first - second) * unit
+    bought = [one for fact in facts if re.search(r"\bbuys\b", fact) for one in list_of.named(fact)]
+    if not bought:
+        bought = about or _each_once(facts, list_of)
+    spent = sum(number * list_of.cents[item] for item, number in bought)
+    if re.search(r"\bget back\b|\bhave left\b|\bchange\b", question):
+        return (money - spent) * unit
+    return spent * unit
+
+
+def _each_once(facts: list[str], list_of: _Items) -> list[tuple[str, int]]:
+    return list(dict.fromkeys(one for fact in facts for one in list_of.named(fact)))
+
+
+def _money(facts: list[str]) -> Rational:
+    told = " ".join(facts)
+    dollars = re.search(r"\b(\d+) dollars\b", told)
+    return Rational(100 * int(dollars[1])) if dollars else Rational(100 if re.search(r"\ba dollar\b", told) else 0)
+
+
+def _part(facts: list[str], question: str, list_of: _Items) -> Rational:
+    """A price out of 100 cents, or out of another price."""
+    told = [list_of.cents[item] for item, _ in _each_once(facts, list_of)]
+    ordinal = re.search(r"of the (first|second) price is the (first|second) price", question)
+    if ordinal:
+        whole, part = (told[("first", "second").index(word)] for word in ordinal.groups())
+        return Rational(part, whole)
+    named = [list_of.cents[item] for item, _ in list_of.named(question)]
+    if "of the price of" in question:
+        whole, part = named
+        return Rational(part, whole)
+    [cents] = named or told
+    return Rational(cents, 100)
+
+
+def _givens(line: dict[str, Any], list_of: _Items) -> Iterator[str]:
+    """Each given is a price of the list, how many are bought, or dollars to pay with; each number of the text is a given."""
+    for given in line["givens"]:
+        found = re.fullmatch(r"price of the (.+) in (cents|dollars)", given["quantity"])
+        if found:
+            cents = list_of.cents.get(found[1])
+            if cents is None or value(given["number"]) != (cents if found[2] == "cents" else Rational(cents, 100)):
+                yield f"given {given['number']} ({given['quantity']}): the list has {cents} cents"
+            if given["where"] == "table" and (found[2] != "cents" or {"item": found[1]} not in line["cells"]):
+                yield f"given {given['number']} ({given['quantity']}) stands in no cell"
+        elif given["quantity"] not in ("bought", "dollars") or given["where"] != "words":
+            yield f"given {given['number']} ({given['quantity']}) is of no known kind"
+    told = sorted(given["number"] for given in line["givens"] if given["where"] == "words")
+    if sorted(_NUMBER.findall(line["text"])) != told:
+        yield f"the text has {sorted(_NUMBER.findall(line['text']))}, the givens are {told}"
+
+
+def _key(line: dict[str, Any], exact: Rational, list_of: _Items) -> Iterator[str]:
+    answer, question = line["answer"], sentences(line["text"])[-1]
+    form = "percent" if "percent" in question else "fraction" if "fraction" in question else ""
+    unit = "" if form else "dollars" if "dollars" in question else "cent" if exact == 1 else "cents"
+    shown, _, noun = answer["display"].partition(" ")
+    if noun != unit or value(shown) != exact or shown != answer["accepted"][0]:
+        yield f'the key displays "{answer["display"]}"'
+    if unit == "dollars" and not re.fullmatch(r"\d+\.\d\d", shown):
+        yield f"{shown} dollars are not written with two places"
+    wanted = {"percent": "percent", "fraction": "fraction"}.get(form, "whole" if unit.startswith("cent") else "")
+    if wanted and answer["demands"] != wanted:
+        yield f"the words demand {wanted}, the line {answer['demands']}"
+    if ("as a decimal" in question) != (answer["demands"] == "decimal"):
+        yield f"the line demands {answer['demands']}"
+    if any(value(text) != exact or (unit and text.endswith("%")) for text in answer["accepted"]):
+        yield f"accepted forms {answer['accepted']}"
+    if solutions(line["relation"]) != (exact,):
+        yield f'relation "{line["relation"]}" has the solutions {solutions(line["relation"])}, the answer is {exact}'
+    parts = [value(given["number"]) for given in line["givens"]]
+    known = {1, 100, *(part for one in parts for part in (one.p, one.q))} | {exact.p, exact.q}
+    if strange := [number for number in relation_numbers(line["relation"]) if number not in known]:
+        yield f'relation "{line["relation"]}": where does {strange[0]} come from?'
+    if "given away" in _copied(line, exact, list_of):
+        yield f"the answer {answer['display']} stands in the text"
+
+
+def _copied(line: dict[str, Any], exact: Rational, list_of: _Items) -> str:
+    """A price that is asked for in the very form in which it is told."""
+    numbers = [given["number"] for given in line["givens"] if given["quantity"].startswith("price")]
+    shown = line["answer"]["accepted"][0]
+    single = len(numbers) == 1 and numbers[0] == shown and exact in (list_of.cents.values())
+    return "given away" if single and not line["steps"] else ""
