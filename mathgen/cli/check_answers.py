@@ -24,9 +24,10 @@ _FIELDS = ("expected", "demand", "typed")
 def check_answers(file: str) -> None:
     """Judge typed answers, one JSON line each.
 
-    Each line of FILE holds what is expected, what the question demands of the form (any, simplest, mixed, decimal, percent, decimal:N,
-    percent:N, ratio, ratio:any, whole, whole:10, name, truth, quotient_remainder, list, rubric)
-    and what was typed. Each line that comes out holds the verdict (right, right_value_wrong_form, wrong or unreadable) and why.
+    Each line of FILE holds what is expected (exactly, also where the question asks to round), what the question demands of the form
+    (any, fraction, simplest, mixed, decimal, percent, decimal:N, percent:N, ratio, ratio:any, whole, whole:10 to whole:100000, name,
+    truth, quotient_remainder, list, expression, rubric) and what was typed.
+    Each line that comes out holds the verdict (right, right_value_wrong_form, wrong or unreadable) and why.
     """
     verdicts, faults = [], []
     for number, line in enumerate(_lines(file), start=1):

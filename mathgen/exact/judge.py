@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import re
 import unicodedata
+from difflib import SequenceMatcher
 from functools import lru_cache
 from typing import Literal, NamedTuple
 
@@ -88,7 +89,9 @@ def _judge_name(expected: str, typed: str) -> tuple[Verdict, str]:
     several = [sorted(_whole_name(part) for part in re.split(r",\s*(?:and\s+)?|\s+and\s+|\s*&\s*", text)) for text in (key, name)]
     if name == key or several[0] == several[1]:
         return RIGHT, "the same name"
-    return WRONG, f'the answer is "{expected}"'
+    # What is said may be passed on to a pupil, so it never holds the answer.
+    close = len(name) > 3 and SequenceMatcher(None, key, name).ratio() > 0.8
+    return WRONG, "a name much like the answer; check the spelling" if close else "another name"
 
 
 def _judge_expression(expected: str, typed: str) -> tuple[Verdict, str]:
@@ -99,7 +102,7 @@ def _judge_expression(expected: str, typed: str) -> tuple[Verdict, str]:
     turned = re.fullmatch(r"(.+)<(.+)", said)
     said = f"{turned[2]}>{turned[1]}" if turned else said  # 8 < n is n > 8
     same = sorted(said.split("+")) == sorted(key.split("+"))
-    return (RIGHT, "the same expression") if same else (WRONG, f'the answer is "{expected}"')
+    return (RIGHT, "the same expression") if same else (WRONG, "another expression")
 
 
 _TRUTH = {"yes": "true", "y": "true", "true": "true", "t": "true", "no": "false", "n": "false", "false": "false", "f": "false"}
@@ -204,6 +207,8 @@ def _judge_reading(size: Rational, places: int, reading: _Reading) -> tuple[Verd
         return WRONG, "rounded to fewer places than asked"
     if value == rounded(rounded(size, places + 1), places):
         return WRONG, "rounded twice; check your rounding"
+    if reading.places is not None and reading.places > places and rounded(value, places) == target:
+        return WRONG, "not rounded as asked"
     return WRONG, "another value"
 
 

@@ -3,11 +3,14 @@
 from __future__ import annotations
 
 import json
+import re
 from pathlib import Path
+from typing import get_args
 
 from click.testing import CliRunner
 
 from mathgen.cli import main
+from mathgen.exact.demand import Form
 
 CASES = json.loads((Path(__file__).parents[1] / "exact" / "judge_cases.json").read_text(encoding="utf-8"))
 
@@ -44,3 +47,18 @@ def test_signs_that_part_lines_elsewhere_may_stand_in_an_answer() -> None:
     line = json.dumps({"expected": "3/4", "demand": "any", "typed": "3/4\u2028"}, ensure_ascii=False)
     done = CliRunner().invoke(main, ["check-answers", "--file", "-"], input=line)
     assert json.loads(done.output)["verdict"] == "right"
+
+
+def test_help_names_every_demand_that_is_accepted() -> None:
+    told = re.search(r"\((any, .*?)\)", " ".join(CliRunner().invoke(main, ["check-answers", "--help"]).output.split()))
+    assert told is not None
+    assert set(re.split(r", | to ", told[1])) == {*get_args(Form), "decimal:N", "percent:N", "whole:10", "whole:100000"}
+
+
+def test_the_example_in_readme_runs_as_shown() -> None:
+    readme = (Path(__file__).parents[2] / "README.md").read_text(encoding="utf-8")
+    shown = re.search(r"^echo '(.*)' \| mathgen (check-answers .*)$", readme, re.MULTILINE)
+    assert shown is not None
+    done = CliRunner().invoke(main, shown[2].split(), input=f"{shown[1]}\n")
+    assert done.exit_code == 0
+    assert json.loads(done.output)["verdict"] == "right_value_wrong_form"

@@ -124,3 +124,17 @@ def test_a_key_that_is_no_number_and_an_unknown_demand_are_refused():
         judge("a lot", "any", "3")
     with pytest.raises(ValueError, match="no demand"):
         judge("3", "roughly", "3")
+
+
+def test_a_wrong_name_is_told_without_the_answer():
+    for typed in ("Sharkes", "Tigers"):
+        verdict, why = judge("Sharks", "name", typed)
+        assert verdict == "wrong"
+        assert "sharks" not in why.casefold()
+    assert "check the spelling" in judge("Sharks", "name", "Sharkes")[1]
+    assert "8" not in judge("n > 8", "expression", "n < 8")[1]
+
+
+def test_more_places_than_asked_that_come_to_the_key_are_told_as_not_rounded():
+    assert judge("57.1%", "percent:1", "57.14%") == ("wrong", "not rounded as asked")
+    assert judge("4/7", "percent:1", "57.14%") == ("right_value_wrong_form", "rounded correctly, but to more places than asked")
