@@ -131,7 +131,7 @@ def decode(code: str) -> Decoded:
     signs = "".join(sign for sign in code.upper() if sign not in " -").translate(str.maketrans("ILO", "110"))
     if len(signs) != _LENGTH + 1 or any(sign not in _SIGNS for sign in signs):
         raise RequestFault(
-            f'"{code}" is no sheet code: expected {_LENGTH + 1} signs, digits and letters without I, L, O, U. '
+            f'"{code}" is no sheet code: expected {_LENGTH + 1} characters, digits and letters without I, L, O, U. '
             "It stands at the foot of the sheet."
         )
     if _check_sign(signs[:-1]) != signs[-1]:

@@ -85,7 +85,7 @@ def said(signs: Sequence[str]) -> tuple[str, ...]:
     if not signs:
         return ()
     named = ", ".join(unicodedata.name(sign, f"U+{ord(sign):04X}").lower() for sign in signs)
-    what = "A sign" if len(signs) == 1 else "Signs"
+    what = "A character" if len(signs) == 1 else "Characters"
     return (f"{what} that cannot be printed {'is' if len(signs) == 1 else 'are'} left out of the pages: {named}.",)
 
 
@@ -105,9 +105,9 @@ def check_labels(labels: Iterable[str], signs: Sequence[str]) -> None:
         shown = ", ".join(json.dumps(label, ensure_ascii=False) for label in all_named)
         if not rest:
             faults.append(
-                f"{shown}: none of its signs can be printed." if len(all_named) == 1 else f"{shown}: none of their signs can be printed."
+                f"{shown}: none of {'its' if len(all_named) == 1 else 'their'} characters can be printed."
             )
         elif len(all_named) > 1:
-            faults.append(f'{shown}: all would be printed as "{rest}", for the other signs cannot be printed.')
+            faults.append(f'{shown}: all would be printed as "{rest}", for the other characters cannot be printed.')
     if faults:
         raise RequestFault("\n".join([*faults, "Rename them in the table, in letters such as A to Z, and run mathgen again."]))

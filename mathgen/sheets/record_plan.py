@@ -110,7 +110,7 @@ def faults_of(plan: RecordPlan) -> list[str]:
                 same = f'"{name}" is there twice' if name == first else f'"{first}" and "{name}" would be read as one'
                 faults.append(f"{option}: {same}. Give each its own name.")
             if len(name) > LONGEST_NAME:
-                faults.append(f'{option}: "{name}" has {len(name)} signs; a sheet has room for {LONGEST_NAME}.')
+                faults.append(f'{option}: "{name}" has {len(name)} characters; a sheet has room for {LONGEST_NAME}.')
     faults += [_misread(name, plan.groups) for name in dict.fromkeys(plan.groups) if name and taken_for(name, plan.groups)]
     for color, size in plan.colors:
         if color and read_heading(f"{color} ({size})").color != color:

@@ -44,8 +44,8 @@ def test_names_that_would_be_empty_or_alike_are_refused_all_at_once() -> None:
     with pytest.raises(RequestFault) as fault:
         check_labels(["Owls", TIGER, WOLF, f"Fox{FOX}", f"Fox{TIGER}"], [TIGER, WOLF, FOX])
     assert str(fault.value).splitlines() == [
-        f'"{TIGER}", "{WOLF}": none of their signs can be printed.',
-        f'"Fox{FOX}", "Fox{TIGER}": all would be printed as "Fox", for the other signs cannot be printed.',
+        f'"{TIGER}", "{WOLF}": none of their characters can be printed.',
+        f'"Fox{FOX}", "Fox{TIGER}": all would be printed as "Fox", for the other characters cannot be printed.',
         "Rename them in the table, in letters such as A to Z, and run mathgen again.",
     ]
     check_labels(["Owls", f"Foxes {FOX}"], [FOX])
@@ -53,7 +53,7 @@ def test_names_that_would_be_empty_or_alike_are_refused_all_at_once() -> None:
 
 def test_the_sentence_for_the_teacher_is_itself_printable() -> None:
     """It stands on the key: signs are named, not shown."""
-    assert said([FOX]) == ("A sign that cannot be printed is left out of the pages: fox face.",)
+    assert said([FOX]) == ("A character that cannot be printed is left out of the pages: fox face.",)
     assert said([]) == ()
     assert unprintable(said(["\a", TIGER, FOX])) == ()
 

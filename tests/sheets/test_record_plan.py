@@ -86,4 +86,4 @@ def test_a_plan_made_by_hand_is_held_to_the_same() -> None:
     with pytest.raises(RequestFault) as refused:
         checked(RecordPlan(("Owls", "owls", "Totals", "x" * 41), (("red", 0), ("total", 3)), 99))
     said = str(refused.value)
-    assert all(part in said for part in ("read as one", '"Totals"', "41 signs", "red=0", '"total" is no color', "--trials: 99"))
+    assert all(part in said for part in ("read as one", '"Totals"', "41 characters", "red=0", '"total" is no color', "--trials: 99"))

@@ -62,7 +62,7 @@ def together(of: Combined, first: Plan, second: Plan | None, counts: Counts) -> 
     if second is not None:
         other = _count(second)
         if of.symbol == "-" and evaluate(expr, counts) < evaluate(other, counts):
-            raise NotRead(f"You can not take {evaluate(other, counts)} from {evaluate(expr, counts)}.")
+            raise NotRead(f"You cannot take {evaluate(other, counts)} from {evaluate(expr, counts)}.")
         expr = Op(of.symbol, (expr, other))  # type: ignore[arg-type]
     return Plan(Value(expr), Demand("whole"), "count")
 

@@ -56,7 +56,7 @@ class Plainly:
 
     @staticmethod
     def parted(text: str) -> str:
-        """The text with what it tells first as a sentence of its own: for where it can not be understood as one."""
+        """The text with what it tells first as a sentence of its own: for where it cannot be understood as one."""
         return _SPLICED.sub(". ", text)
 
     def _another_color(self, match: re.Match[str]) -> str:

@@ -68,7 +68,7 @@ class Talk:
         except Clash as err:
             raise Ask("Do you mean knocked down, left standing or set up?") from err
         if (bag.they or bag.that_group) and not self.spoken and bag.groups is None and bag.measure != "set_up":
-            raise Ask('I can not tell what "they" or "it" stands for. Which group do you mean?')
+            raise Ask('I cannot tell what "they" or "it" stands for. Which group do you mean?')
         if bag.that_group and (bag.groups is not None or not isinstance(self.said.groups, tuple) or len(self.said.groups) != 1):
             raise Ask("Which group do you mean?")
         if bag.that_trial and bag.trials is None and self.said.trials is None:
@@ -76,7 +76,7 @@ class Talk:
         if self.chosen_in and bag.trials is None and not bag.that_trial:
             raise Ask("In which trial?")
         if bag.they and bag.groups is None and self.said.groups is None and self.said.measure is None and bag.measure != "set_up":
-            raise Ask('I can not tell what "they" or "it" stands for. Which group do you mean?')
+            raise Ask('I cannot tell what "they" or "it" stands for. Which group do you mean?')
         made = bag._asdict()
         for part in DIMENSIONS:
             if made[part] is None:

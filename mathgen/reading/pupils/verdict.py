@@ -169,7 +169,7 @@ class Listener:
         labels = " ".join((*self.table.groups, *self.table.colors)).casefold().split()
         for pattern, why in (
             (_FORETOLD, "The table tells what has happened. Nobody can know what one next trial will bring."),
-            (_OPINION, "That is a matter of opinion, and a table of counts can not settle it. Ask me what was counted."),
+            (_OPINION, "That is a matter of opinion, and a table of counts cannot settle it. Ask me what was counted."),
             (_ELSEWHERE, "The table does not tell that. It only tells how many were set up and how many of them were knocked down."),
         ):
             found = pattern.search(_GOT_BETTER.sub("", text) if _COUNTED.search(text) else text)

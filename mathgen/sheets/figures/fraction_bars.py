@@ -8,7 +8,7 @@ from mathgen.asks.expression import Op, Quantity, Stated, Value
 from mathgen.sheets.figures.printed_fractions import Part, Parts, parts_of
 from mathgen.sheets.figures.scene import FigureData, Scene, Support, summed
 
-MOST_PARTS = 12  # more can not be counted at a glance, nor shaded
+MOST_PARTS = 12  # more cannot be counted at a glance, nor shaded
 _MOST_BARS = 3
 
 
