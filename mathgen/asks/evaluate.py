@@ -12,6 +12,7 @@ from sympy import Integer, Rational
 from mathgen.asks.expression import (
     LETTER_VALUES,
     Ask,
+    Changes,
     Choice,
     Expr,
     Listing,
@@ -147,6 +148,8 @@ def answer(ask: Ask, totals: Totals) -> Rational | str:
         return _grouped(goal, totals)
     if isinstance(goal, Listing):
         return _listed(goal, totals)
+    if isinstance(goal, Changes):
+        return _changes(goal, totals)
     if not isinstance(goal, Choice):
         return value(goal.expr, totals)
     values = [value(expr, totals) for expr in goal.exprs]
@@ -194,3 +197,12 @@ def _listed(goal: Listing, totals: Totals) -> str:
         if other.is_integer:
             pairs.append(f"{one} * {other}" if goal.whole is None else f"{one}/{whole} + {other}/{whole}")
     return ", ".join(pairs)
+
+
+def _changes(goal: Changes, totals: Totals) -> str:
+    numbers = [value(one, totals) for one in goal.series]
+    change, most = value(goal.wanted, totals) - sum(numbers), value(goal.most, totals)
+    found = [f"{one} to {one + change}" for one in numbers if change and 0 <= one + change <= most]
+    if not found:
+        raise NoAnswer("no change will do")
+    return ", ".join(found)

@@ -6,7 +6,7 @@
     Fact   = Equation(left, right)
     Goal   = Value(expr) | Ratio(first, second) | Choice(labels, exprs, most) | Truth(left, test, right)
            | QuotientRemainder(amount, size, want) | Listing(amount, symbol, whole)
-           | Same(labels, options, target)
+           | Changes(series, name, to, most) | Same(labels, options, target)
     Ask(goal, given, demand)
 
 Named tuples: a bank builds thousands, and equal expressions must be equal, hashable and cheap.
@@ -219,6 +219,27 @@ class Listing(NamedTuple):
         return (self.amount,) if self.whole is None else (self.amount, self.whole)
 
 
+class Changes(NamedTuple):
+    """Which one number of a list may change, and to what, so that the list has a total or a mean? All such changes are the answer.
+
+    A count can be any from 0 to ``most``, the pins set up.
+    """
+
+    series: tuple[Quantity, ...]
+    name: Literal["total", "mean"]
+    to: Stated
+    most: Quantity
+
+    @property
+    def exprs(self) -> tuple[Expr, ...]:
+        return (*self.series, self.to, self.most)
+
+    @property
+    def wanted(self) -> Expr:
+        """The total that the list is to have."""
+        return Op("*", (Stated(len(self.series), "how many"), self.to)) if self.name == "mean" else self.to
+
+
 class Same(NamedTuple):
     """Which written expression is the one that the story makes, whatever number the letter in it stands for?"""
 
@@ -242,7 +263,7 @@ def with_number(expr: Expr, number: int) -> Expr:
 LETTER_VALUES = (2, 1001)  # linear expressions that are equal at two numbers are equal at all
 
 
-Goal = Value | Ratio | Choice | Truth | QuotientRemainder | Listing | Same
+Goal = Value | Ratio | Choice | Truth | QuotientRemainder | Listing | Changes | Same
 
 
 def parts_to_share(goal: Goal) -> tuple[str, tuple[Expr, ...]]:
@@ -256,6 +277,8 @@ def parts_to_share(goal: Goal) -> tuple[str, tuple[Expr, ...]]:
         return goal.want, goal.exprs
     if isinstance(goal, Listing):
         return f"list by {goal.symbol}", goal.exprs
+    if isinstance(goal, Changes):
+        return f"change the {goal.name}", goal.exprs
     if isinstance(goal, Same):
         return " | ".join(goal.labels), (goal.letter, *(with_number(expr, LETTER_VALUES[0]) for expr in goal.exprs))
     if isinstance(goal, Value) and isinstance(goal.expr, Op) and goal.expr.symbol in ("gcf", "lcm"):

@@ -11,6 +11,7 @@ from typing import Any
 
 from mathgen.asks.expression import (
     Ask,
+    Changes,
     Choice,
     Deviation,
     Equation,
@@ -124,7 +125,8 @@ def question_in_x(ask: Ask, count: Callable[[Any], Any]) -> str:
     Of expressions, x is what the story makes, its letter kept.
     Of a choice, x is the greatest (or least) of the values. Of a statement, x is how far the left is from the right (0 where they are
     equal), or what is over when the left is put in groups of the right (0 where none is). Of groups, x is
-    how many are full, how many are needed, or what is over. Of a list, x is how many pairs it holds.
+    how many are full, how many are needed, or what is over. Of a list, x is how many pairs it holds;
+    of changes, by how much one number changes.
     """
     goal = ask.goal
     if isinstance(goal, Same):
@@ -144,6 +146,8 @@ def question_in_x(ask: Ask, count: Callable[[Any], Any]) -> str:
         number = _text(goal.amount if goal.whole is None else Op("*", (goal.whole, goal.amount)), count, 0)
         both = f"divisor_count({number})" if goal.symbol == "*" else f"{number} - 1"  # each pair is met twice, but for two alike
         return f"2*x = {both} + Mod({both}, 2)"
+    if isinstance(goal, Changes):
+        return written(Equation(Op("+", (*goal.series, X)), goal.wanted), count)
     return written(relation(ask), count)
 
 

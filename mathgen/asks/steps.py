@@ -12,6 +12,7 @@ from typing import NamedTuple
 from mathgen.asks.expression import (
     PAIR,
     Ask,
+    Changes,
     Choice,
     Equation,
     Expr,
@@ -255,6 +256,19 @@ class Working:
         for one in range(1, number + 1):
             if one * one <= number and number % one == 0:
                 self.line(f"{one} * {number // one}", str(number))
+
+    def changes(self, goal: Changes) -> None:
+        """The total that is wanted, how far it is from the one there is, and each number that can change by as much: 8 + 3 = 11."""
+        numbers = [self.number(one).top for one in goal.series]
+        total, wanted, most = sum(numbers), self.number(goal.wanted).top, self.number(goal.most).top
+        self.line(" + ".join(map(str, numbers)), str(total))
+        more = wanted > total
+        sign, change = ("+", wanted - total) if more else ("-", total - wanted)
+        self.line(f"{wanted} - {total}" if more else f"{total} - {wanted}", str(change))
+        for one in numbers:
+            new = one + wanted - total
+            if 0 <= new <= most:
+                self.line(f"{one} {sign} {change}", str(new))
 
     def splits(self, amount: Number, whole: Number) -> None:
         """Each way to split a part of a whole in two: 1/8 + 4/8 = 5/8, 2/8 + 3/8 = 5/8."""
@@ -511,6 +525,8 @@ def school_steps(ask: Ask, reader: CellReader, printed: dict[Expr, str]) -> tupl
             working.splits(amount, rest[0])
         else:
             working.factor_pairs(amount.top)
+    elif isinstance(ask.goal, Changes):
+        working.changes(ask.goal)
     elif isinstance(ask.goal, Ratio):
         working.ratio(ask.goal.first, ask.goal.second)
     elif isinstance(ask.goal.expr, Quantity) or (ask.given and _by_undoing(relation(ask))):

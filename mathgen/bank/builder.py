@@ -14,7 +14,21 @@ from typing import Literal, NamedTuple
 from sympy import Rational
 
 from mathgen.asks.evaluate import NoAnswer, answer
-from mathgen.asks.expression import Ask, Expr, Listing, Measured, Op, Price, Quantity, QuotientRemainder, Stat, Stated, Tally, Truth
+from mathgen.asks.expression import (
+    Ask,
+    Changes,
+    Expr,
+    Listing,
+    Measured,
+    Op,
+    Price,
+    Quantity,
+    QuotientRemainder,
+    Stat,
+    Stated,
+    Tally,
+    Truth,
+)
 from mathgen.asks.relation import question_in_x
 from mathgen.asks.steps import school_steps
 from mathgen.bank.desk import Desk
@@ -188,7 +202,7 @@ class Builder:
         if stops:
             return Stopped(tuple(stop.limit for stop in stops))
         scored = steps[:1] if draft.at_sight else steps
-        if isinstance(draft.ask.goal, Listing):  # its lines are alike: one operation, done again
+        if isinstance(draft.ask.goal, Listing | Changes):  # its lines are alike: one operation, done again
             scored = tuple({step.partition(" = ")[2]: step for step in steps}.values())
         points = score(self._features(draft, words, cells, scored, text), self.grade)
         standards = self.gate.standards(signature)
@@ -282,6 +296,8 @@ def outline(ask: Ask) -> tuple[object, ...]:
     manner: str = goal.test if isinstance(goal, Truth) else goal.want if isinstance(goal, QuotientRemainder) else ""
     if isinstance(goal, Listing):
         manner = goal.symbol
+    if isinstance(goal, Changes):
+        manner = goal.name
     return (ask.demand, manner, *map(_outline, exprs))
 
 

@@ -13,6 +13,7 @@ from mathgen.asks.expression import (
     NOTHING,
     PAIR,
     Ask,
+    Changes,
     Choice,
     Expr,
     Listing,
@@ -58,7 +59,7 @@ def answer_of(desk: Desk, draft: Draft, exact: Rational | str, text: str) -> Ans
     if isinstance(exact, str) and isinstance(draft.ask.goal, QuotientRemainder):
         written = exact.upper()
         return Answer("quotient_remainder", exact, written, written, (written, exact, exact.replace("r", "remainder")), demand)
-    if isinstance(exact, str) and isinstance(draft.ask.goal, Listing):
+    if isinstance(exact, str) and isinstance(draft.ask.goal, Listing | Changes):
         written = _signs(exact)
         return Answer("list", exact, written, written, tuple(dict.fromkeys((written, exact))), demand)
     if isinstance(exact, str) and isinstance(draft.ask.goal, Same):

@@ -126,7 +126,7 @@ def _judge_rubric(expected: str, typed: str) -> tuple[Verdict, str]:
     return FORM, "the right verdict; its reason is to be read" if reason.strip(" ,.;:") else "the right verdict, without a reason"
 
 
-_PAIR = re.compile(r"([0-9]+(?:/[0-9]+)?) *(?:[*x×+]|and|by|times) *([0-9]+(?:/[0-9]+)?)")
+_PAIR = re.compile(r"([0-9]+(?:/[0-9]+)?) *(?:[*x×+]|and|by|times|to) *([0-9]+(?:/[0-9]+)?)")
 _BETWEEN = re.compile(r"(?:[ ,;.()]|and )*")
 
 

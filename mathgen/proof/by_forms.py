@@ -124,8 +124,11 @@ def _pairs(text: str) -> set[frozenset[tuple[Rational, str]]]:
     found = set()
     for one in text.replace("×", "*").split(", "):
         left, sign, right = one.split(" ") if one.count(" ") == 2 else ("", "", "")
+        if sign == "to":  # a change goes one way
+            found.add(frozenset({(_value(left), "from"), (_value(right), "to")}))
+            continue
         if sign not in ("*", "+"):
-            raise FormFails(f"{one} is neither a sum nor a product of two numbers")
+            raise FormFails(f"{one} is neither a sum, a product nor a change of two numbers")
         found.add(frozenset({(_value(left), f"{sign} {left}"), (_value(right), f"{sign} {right}")}))
     return found
 

@@ -14,6 +14,7 @@ from sympy.polys.matrices.sdm import sdm_irref
 
 from mathgen.asks.expression import (
     Ask,
+    Changes,
     Choice,
     Deviation,
     Equation,
@@ -97,6 +98,8 @@ def solve(ask: Ask, rows: RawRows) -> Rational | str:
         return _grouped(ask.goal, rows)
     if isinstance(ask.goal, Listing):
         return _pairs(ask.goal, rows)
+    if isinstance(ask.goal, Changes):
+        return _changes(ask.goal, rows)
     equation = relation(ask)
     left, right = _symbolic(equation.left, rows), _symbolic(equation.right, rows)
     row = {0: QQ.convert(left.slope - right.slope), 1: QQ.convert(right.constant - left.constant)}
@@ -224,6 +227,19 @@ def _pairs(goal: Listing, rows: RawRows) -> str:
     if goal.symbol == "*":
         return ", ".join(f"{one} * {number / one}" for one in divisors(number) if one * one <= number)
     return ", ".join(f"{one}/{whole} + {number - one}/{whole}" for one in range(1, int(number)) if 2 * one <= number)
+
+
+def _changes(goal: Changes, rows: RawRows) -> str:
+    """Each number in turn is the unknown: with the others as they are, it has to make the total that is wanted."""
+    *numbers, _, most = sides(goal, rows)
+    wanted, found = _constant(goal.wanted, rows), []
+    for place, old in enumerate(numbers):
+        new = wanted - sum(numbers[:place] + numbers[place + 1 :], Rational(0))
+        if new != old and new.is_integer and 0 <= new <= most:
+            found.append(f"{old} to {new}")
+    if not found:
+        raise NoSolution("no change will do")
+    return ", ".join(found)
 
 
 def _is_so(goal: Truth, rows: RawRows) -> bool:

@@ -14,6 +14,7 @@ from mathgen.asks.expression import (
     DOLLAR,
     NOTHING,
     Ask,
+    Changes,
     Choice,
     Expr,
     Listing,
@@ -82,6 +83,9 @@ def _check(problem: Problem) -> None:
         return
     if isinstance(goal, Listing):
         _check_list(problem, goal, steps, givens, operations)
+        return
+    if isinstance(goal, Changes):
+        _check_changes(problem, goal, steps, givens, operations)
         return
     if isinstance(goal.expr, Op) and goal.expr.symbol in ("gcf", "lcm"):
         _check_common(problem, goal.expr, steps, givens, operations)
@@ -235,7 +239,7 @@ def _in_form(answer: Answer, last: str) -> bool:
     return True  # any form is right, or the exact value is worked out and the rounding is the last thing to do
 
 
-def _pairs(problem: Problem, goal: Choice | Truth | QuotientRemainder | Listing) -> tuple[_PAIR, ...]:
+def _pairs(problem: Problem, goal: Choice | Truth | QuotientRemainder | Listing | Changes) -> tuple[_PAIR, ...]:
     """The value of each label of a choice, or of both sides of a statement, as the givens have it."""
     numbers = {given.expr: number(given.number) for given in problem.givens}
     read = {given.expr: numbers[given.expr] for given in problem.givens if given.where == "table"}
@@ -352,6 +356,30 @@ def _check_list(problem: Problem, goal: Listing, steps: tuple[str, ...], givens:
     follow(steps[:first], givens, operations, (amount,))
     if problem.answer.exact != ", ".join(wanted):
         raise NotTrue(f"the steps list {', '.join(wanted)}")
+
+
+def _check_changes(problem: Problem, goal: Changes, steps: tuple[str, ...], givens: tuple[str, ...], operations: int) -> None:
+    """Every count that each number may become is tried; those that do have to be the last steps, and those before lead to the change."""
+    values = _pairs(problem, goal)
+    if any(bottom != 1 for _, bottom in values):
+        raise NotTrue("only whole numbers change")
+    *numbers, to, most = (top for top, _ in values)
+    wanted = to * len(numbers) if goal.name == "mean" else to
+    fitting = [
+        (old, new)
+        for place, old in enumerate(numbers)
+        for new in range(most + 1)
+        if new != old and sum(numbers[:place]) + new + sum(numbers[place + 1 :]) == wanted
+    ]
+    change = abs(wanted - sum(numbers))
+    listed = [f"{old} {'+' if new > old else '-'} {change} = {new}" for old, new in fitting]
+    first = len(steps) - len(listed)
+    if not fitting or first < 0 or list(steps[first:]) != listed:
+        raise NotTrue(f"the steps do not list {', '.join(listed)}")
+    own = (str(len(numbers)),) if goal.name == "mean" else ()
+    follow(steps[:first], (*givens, *own), operations + len(numbers) + len(own), ((change, 1),))
+    if problem.answer.exact != ", ".join(f"{old} to {new}" for old, new in fitting):
+        raise NotTrue(f"the steps list {', '.join(listed)}")
 
 
 def _check_expression(problem: Problem, goal: Same, steps: tuple[str, ...]) -> None:

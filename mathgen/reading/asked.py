@@ -83,6 +83,7 @@ Kind = Literal[
     "common",
     "claim",
     "money",
+    "changes listed",
 ]
 
 

@@ -7,6 +7,7 @@ from itertools import product, takewhile
 from sympy import Integer, Rational
 
 from mathgen.asks.expression import (
+    Changes,
     Choice,
     Deviation,
     Expr,
@@ -250,6 +251,8 @@ def answer(goal: Goal, counts: Counts) -> Rational | str:
         return _in_groups(goal, counts)
     if isinstance(goal, Listing):
         return _all_pairs(goal, counts)
+    if isinstance(goal, Changes):
+        return _changes(goal, counts)
     if not isinstance(goal, Choice):
         return evaluate(goal.expr, counts)
     values = [evaluate(expr, counts) for expr in goal.exprs]
@@ -305,3 +308,21 @@ def _all_pairs(goal: Listing, counts: Counts) -> str:
     pairs = ((one, number / one if goal.symbol == "*" else number - one) for one in range(1, int(number) + 1))
     kept = [(one, other) for one, other in takewhile(lambda pair: pair[0] <= pair[1], pairs) if other.is_integer]
     return ", ".join(f"{one} * {other}" if goal.whole is None else f"{one}/{whole} + {other}/{whole}" for one, other in kept)
+
+
+def _changes(goal: Changes, counts: Counts) -> str:
+    """By trying: each number is put one up or down until the total or the mean is right, or no count is left."""
+    numbers = [evaluate(one, counts) for one in goal.series]
+    most, to = evaluate(goal.most, counts), evaluate(goal.to, counts)
+    size = len(numbers) if goal.name == "mean" else 1
+    step = 1 if sum(numbers, Integer(0)) / size < to else -1
+    found = []
+    for old in numbers:
+        new, rest = old, sum(numbers, Integer(0)) - old
+        while 0 <= new <= most and (rest + new) / size != to:
+            new += step
+        if 0 <= new <= most and new != old:
+            found.append(f"{old} to {new}")
+    if not found:
+        raise NotRead("no change will do")
+    return ", ".join(found)

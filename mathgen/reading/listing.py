@@ -2,11 +2,11 @@
 
 from __future__ import annotations
 
-from mathgen.asks.expression import Listing, Op, Quantity, Stated, Truth
+from mathgen.asks.expression import Changes, Listing, Op, Quantity, Stated, Truth
 from mathgen.exact.demand import Demand
 from mathgen.reading.asked import TRUTH, Asked
-from mathgen.reading.evaluate import evaluate
-from mathgen.reading.meaning import InEqualRows, SplitInto
+from mathgen.reading.evaluate import evaluate, quantities
+from mathgen.reading.meaning import InEqualRows, Mark, Np, OneChange, SplitInto
 from mathgen.reading.pairs import together
 from mathgen.reading.tokens import NotRead
 from mathgen.reading.told import Fact, Told
@@ -16,7 +16,7 @@ from mathgen.scenario.words import Scenario
 _LIST = Demand("list")
 
 
-def to_list(told: Told, claim: InEqualRows | SplitInto) -> None:
+def to_list(told: Told, claim: InEqualRows | SplitInto | OneChange) -> None:
     """Keep what is to be written in every way.
 
     Raises:
@@ -68,12 +68,48 @@ def is_split(question: IsSplit, told: Told, _: Scenario) -> Asked:
     return Asked("split claimed", Truth(rate, "=", Op("+", tuple(claimed))), TRUTH, (part, whole))
 
 
+def _changes(told: Told, claim: OneChange) -> Asked:
+    """Which one of the numbers of trials told of, or to be looked up, may change.
+
+    Raises:
+        NotRead: there is not one list of trials of one group, or it is not said how many pins were set up for each trial.
+    """
+    looks = [look for look in told.seen if look.measure is not None and look.np.trials == Mark("all")]
+    if len(told.lists) == 1:
+        [series] = told.lists
+    elif not told.lists and len(looks) == 1:
+        np = looks[0].np
+        series = tuple(told.quantity(looks[0].measure or "down", np._replace(trials=(trial,))) for trial in told.mentions.every("trials"))
+    else:
+        raise NotRead("it is not said which numbers are meant")
+    first = series[0]
+    if len({one.scope.trials for one in series}) < len(series) or len({one.scope.groups for one in series}) > 1:
+        raise NotRead("the numbers are not those of trials")
+    if told.quantity(claim.measure, Np(None, first.scope.trials, claim.colors)) != first:
+        raise NotRead("something else is to change")
+    sets = [Quantity("set_up", one.scope) for one in series]
+    sizes = {evaluate(one, told.counts) for one in sets}
+    each = [
+        fact
+        for fact in told.facts
+        for leaf in quantities(fact.expr)
+        if leaf.measure == "set_up" and leaf.scope.colors == first.scope.colors and leaf.scope.groups == first.scope.groups
+    ]
+    if len(sizes) > 1 or not each:
+        raise NotRead("it is not said how many were set up for each trial")
+    stated = Stated(int(claim.to.value), f"wanted {claim.name}")
+    told.facts.append(Fact(stated, claim.to.text))
+    return Asked("changes listed", Changes(series, claim.name, stated, sets[0]), _LIST, series)
+
+
 def all_pairs(question: AllPairs, told: Told, scenario: Scenario) -> Asked:
     claim = told.to_list
     if isinstance(claim, InEqualRows):
         asked = factor_pairs(FactorPairs(*claim), told, scenario)
     elif isinstance(claim, SplitInto) and question.symbol is None:
         asked = splits(Splits(*claim), told, scenario)
+    elif isinstance(claim, OneChange) and question.symbol is None:
+        asked = _changes(told, claim)
     else:
         raise NotRead("it is not said of what all are to be found")
     return asked._replace(uses=("list",))

@@ -2,9 +2,11 @@
 
 from __future__ import annotations
 
+from typing import Literal
+
 from mathgen.reading.chart import Rule, rule
 from mathgen.reading.facts import Claims
-from mathgen.reading.meaning import InEqualRows, Labels, SplitInto
+from mathgen.reading.meaning import InEqualRows, Labels, OneChange, SplitInto
 from mathgen.reading.noun_phrases import Tail, always, measured, what
 from mathgen.reading.pair_frames import Together
 from mathgen.reading.tokens import Number
@@ -26,6 +28,10 @@ def _split(part: Number, bottom: Number) -> Claims:
     return (SplitInto(part, bottom),)
 
 
+def _one_change(one: tuple[Measure, Labels], name: Literal["total", "mean"], to: Number, _: object = None) -> Claims:
+    return (OneChange(name, *one, to),)
+
+
 _OVER = "fractions with the? bottom number WHOLE"
 
 RULES: tuple[Rule, ...] = (
@@ -41,4 +47,10 @@ RULES: tuple[Rule, ...] = (
     rule("ask", "can FRACTION be split into FRACTION , FRACTION , and FRACTION", lambda part, *claimed: IsSplit(part, claimed)),
     rule("ask", "do FRACTION , FRACTION , and FRACTION have the sum FRACTION", lambda a, b, c, part: IsSplit(part, (a, b, c))),
     rule("ask", "what are all the (ways|pairs)", always(AllPairs())),
+    rule("total_or_mean", "total", always("total")),
+    rule("total_or_mean", "mean", always("mean")),
+    rule("one_number", "one number of <things> <that_outcome>", lambda colors, m: (measured(m, "down", "standing"), colors)),
+    rule("fact", "change <one_number> to make the <total_or_mean> WHOLE ITEM?", _one_change),
+    rule("fact", "suppose <one_number> changes and the <total_or_mean> becomes WHOLE ITEM?", _one_change),
+    rule("ask", "which changes are possible", always(AllPairs())),
 )

@@ -236,6 +236,15 @@ class InEqualRows(NamedTuple):
     np: Np
 
 
+class OneChange(NamedTuple):
+    """ "Change one number of pins knocked down to make the mean 10 pins." """
+
+    name: Literal["total", "mean"]
+    measure: Measure
+    colors: Labels
+    to: Number
+
+
 class SplitInto(NamedTuple):
     """ "Split 5/8 into two fractions with the bottom number 8." """
 
@@ -916,7 +925,7 @@ Claim = (
     | LetterCount | SumTimes | ExpressionsAre | NextLetter
     | About
     | SamePoints | SameRacks | OneSet | Classes | LetterEquation | LetterFor | TheExpression | InBoxes
-    | InEqualRows | SplitInto | Claimed | Explain
+    | InEqualRows | SplitInto | OneChange | Claimed | Explain
     | ScaledCount | InRows | RowHolds | NumberLine | AsFraction | CountOn
     | PriceIs | Bought | HasMoney | LookAtPrices
 )  # fmt: skip

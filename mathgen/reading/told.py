@@ -51,6 +51,7 @@ from mathgen.reading.meaning import (
     NextTrial,
     Np,
     NumberLine,
+    OneChange,
     OneLine,
     OneMoreTrial,
     OtherRow,
@@ -206,7 +207,7 @@ class Told:
     row: RowHolds | None = None
     claimed: Claimed | None = None
     explain: bool = False  # whether a reason is asked for
-    to_list: InEqualRows | SplitInto | None = None
+    to_list: InEqualRows | SplitInto | OneChange | None = None
     lengths: list[Measured] = field(default_factory=list)  # spaces between pins that are told
     axes: Axes | None = None
     coordinates: list[Fact] = field(default_factory=list)  # of points: of each one number may not be needed

@@ -329,7 +329,7 @@ const judge = (() => {
     const [key, said] = [expected, typed].map(text => REMAINDER.exec(stripOf(tidy(text), " .!")));
     return said ? (BigInt(said[1]) === BigInt(key[1]) && BigInt(said[2]) === BigInt(key[2]) ? RIGHT : WRONG) : UNREADABLE;
   };
-  const LISTED = /(\d+(?:\/\d+)?) *(?:[*x×+]|and|by|times) *(\d+(?:\/\d+)?)/gu;
+  const LISTED = /(\d+(?:\/\d+)?) *(?:[*x×+]|and|by|times|to) *(\d+(?:\/\d+)?)/gu;
   const BETWEEN = /^(?:[ ,;.()]|and )*$/u;
   const pairsOf = text => {
     const tidied = tidy(text).toLowerCase(), found = new Set();

@@ -21,6 +21,13 @@ def _wanted(line: dict[str, Any], texts: Texts) -> Pairs | None:
     down = texts.results.total("down", reach)
     if re.search(r"\bfactor pairs\b.*\?|\bproduct of two factors\b", text):
         return [frozenset({str(a), str(b)}) for a in range(1, down + 1) for b in range(a, down + 1) if a * b == down]
+    changed = re.search(r"\bone number of \D+ (?:changes and|to make) the (total|mean) (?:becomes )?(\d+) ", text)
+    if changed:
+        rows = [texts.results.total("down", reach._replace(trials=(trial,))) for trial in texts.results.trials]
+        sets = {texts.results.total("set_up", reach._replace(trials=(trial,))) for trial in texts.results.trials}
+        wanted = int(changed[2]) * (len(rows) if changed[1] == "mean" else 1)
+        found = [(old, old + wanted - sum(rows)) for old in rows]
+        return [frozenset({f"from {old}", f"to {new}"}) for old, new in found if 0 <= new <= max(sets) and new != old]
     split = re.search(r"\bSplit (\d+)/(\d+) into two fractions|\bfractions .*\bhave the sum (\d+)/(\d+)", text)
     if split is None:
         return None
@@ -28,6 +35,12 @@ def _wanted(line: dict[str, Any], texts: Texts) -> Pairs | None:
     if (top, bottom) != (down, texts.results.total("set_up", reach)) or set(re.findall(r"bottom number (\d+)", text)) != {str(bottom)}:
         return None
     return [frozenset({f"{a}/{bottom}", f"{b}/{bottom}"}) for a in range(1, top) for b in range(a, top) if a + b == top]
+
+
+def _numbers(pair: str) -> list[str]:
+    """Both numbers of a pair; of a change, which of them is new."""
+    old, to, new = pair.partition(" to ")
+    return [f"from {old}", f"to {new}"] if to else re.split(r" [+*×] ", pair)
 
 
 def faults(line: dict[str, Any], texts: Texts) -> Iterator[str]:
@@ -40,10 +53,18 @@ def faults(line: dict[str, Any], texts: Texts) -> Iterator[str]:
     if answer["demands"] != "list" or answer["value"] != answer["exact"]:
         yield f"a list that demands {answer['demands']}, value {answer['value']}, exact {answer['exact']}"
     for text in (", ".join(answer["value"]), answer["display"], *answer["accepted"]):
-        pairs = [frozenset(re.split(r" [+*×] ", pair)) for pair in text.split(", ")]
+        pairs = [frozenset(_numbers(pair)) for pair in text.split(", ")]
         if sorted(map(sorted, pairs)) != sorted(map(sorted, wanted)):
             yield f"{text} is not all that the rows give"
-    if [step.partition(" = ")[0] for step in line["steps"][-len(wanted) :]] != answer["value"]:
+    changes = " to " in answer["display"]
+    shown = [step.partition(" = ")[0] for step in line["steps"][-len(wanted) :]]
+    if changes:  # 8 + 3 = 11 shows that 8 can become 11
+        shown = [re.sub(r" [+-] \d+ = ", " to ", step) for step in line["steps"][-len(wanted) :]]
+    if shown != answer["value"]:
         yield "the steps do not show each pair"
-    if solutions(line["relation"]) != (len(wanted),):
+    if changes:
+        old, new = map(int, answer["value"][0].split(" to "))
+        if solutions(line["relation"]) != (new - old,):
+            yield f"relation {line['relation']}: a number changes by {new - old}"
+    elif solutions(line["relation"]) != (len(wanted),):
         yield f"relation {line['relation']}: there are {len(wanted)} pairs"

@@ -49,15 +49,13 @@ def _exact(line: Problem) -> Rational:
 
 
 def _whole(line: Problem) -> bool:
-    """Whole numbers in, whole number out, or a yes or no about whole numbers."""
+    """Whole numbers in, whole number out, or a yes or no, or a list, about whole numbers."""
     numbers = [number for step in _lines(line) for number in step.numbers]
-    judged = line["answer"]["kind"] == "truth"
+    judged = line["answer"]["kind"] in ("truth", "list", "rubric")
     return all("/" not in number and "." not in number and "%" not in number for number in numbers) and (judged or _exact(line).q == 1)
 
 
 def _add_or_subtract(line: Problem) -> bool:
-    if line["answer"]["kind"] == "rubric":  # whole numbers are added and held against each other
-        return _signs(line) == {"+"} and "/" not in line["relation"]
     return bool(_signs(line)) and _signs(line) <= {"+", "-"} and _whole(line)
 
 

@@ -10,6 +10,7 @@ import sympy.external.gmpy
 from flint import fmpq, fmpz
 
 from mathgen.asks.expression import (
+    Changes,
     Choice,
     Expr,
     Listing,
@@ -137,6 +138,10 @@ class Flint:
                 small = [one for one in range(1, number + 1) if one * one <= number and not number % one]
                 return ", ".join(f"{one} * {fmpz(number) / one}" for one in small)
             return ", ".join(f"{one}/{whole} + {number - one}/{whole}" for one in range(1, number // 2 + 1))
+        if isinstance(ask.goal, Changes):
+            *numbers, to, most = (self.form(expr, None).constant for expr in ask.goal.exprs)
+            change = (to * len(numbers) if ask.goal.name == "mean" else to) - sum(numbers, fmpq(0))
+            return ", ".join(f"{old} to {old + change}" for old in numbers if 0 <= old + change <= most)
         goal = ask.goal.expr
         for fact in ask.given:
             left, right = self.form(fact.left, goal), self.form(fact.right, goal)

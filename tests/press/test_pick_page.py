@@ -22,7 +22,7 @@ from tests.exact.typed_answers import cases, odd_signs
 if TYPE_CHECKING:
     from playwright.sync_api import Browser, BrowserContext, Page
 
-PLAN = DeckPlan((4,), 12)
+PLAN = DeckPlan((4,), 12, seed=3)  # numbers and names
 CASES = json.loads((Path(__file__).parents[1] / "exact" / "judge_cases.json").read_text(encoding="utf-8"))
 
 

@@ -2,7 +2,22 @@
 
 from __future__ import annotations
 
-from mathgen.asks.expression import Choice, Expr, Listing, Op, Ordered, Quantity, QuotientRemainder, Ratio, Same, Stat, Stated, Truth, Value
+from mathgen.asks.expression import (
+    Changes,
+    Choice,
+    Expr,
+    Listing,
+    Op,
+    Ordered,
+    Quantity,
+    QuotientRemainder,
+    Ratio,
+    Same,
+    Stat,
+    Stated,
+    Truth,
+    Value,
+)
 from mathgen.exact.demand import in_words
 from mathgen.exact.forms import fraction
 from mathgen.reading.evaluate import Counts, evaluate
@@ -25,7 +40,7 @@ def sentence_of(plan: Plan, table: TrialTable, scenario: Scenario) -> str:
         return f"{what} for which it is {tested} {goal.number}: {'; '.join(map(named, goal.exprs))}."
     if isinstance(goal, Choice):
         return f"Find which is the {'greatest' if goal.most else 'smallest'}: {'; '.join(map(named, goal.exprs))}."
-    assert not isinstance(goal, Truth | QuotientRemainder | Listing | Same)  # no wish asks for any of these
+    assert not isinstance(goal, Truth | QuotientRemainder | Listing | Changes | Same)  # no wish asks for any of these
     if isinstance(goal, Ratio):
         text = f"Find the ratio: {named(goal.first)}, to {named(goal.second)}"
     elif plan.kind == "part" and isinstance(goal.expr, Op):
