@@ -512,6 +512,8 @@ def school_steps(ask: Ask, reader: CellReader, printed: dict[Expr, str]) -> tupl
         elif ask.goal.divides:
             working.groups(left.top, right.top)
         elif ask.demand.form == "rubric":  # a reason is to be given: both sides are made ready to compare
+            if isinstance(ask.goal.right, Stated) and ask.goal.right.meaning == "claimed percent":
+                working.line(f"{ask.goal.right.number}%", right.text)
             _same_bottoms(working, [left, right])
     elif isinstance(ask.goal, QuotientRemainder):
         amount, size = (working.number(expr) for expr in ask.goal.exprs)

@@ -23,6 +23,7 @@ from mathgen.asks.expression import (
     Ratio,
     Same,
     Stat,
+    Stated,
     Truth,
     Value,
 )
@@ -126,6 +127,8 @@ def _reasons(desk: Desk, draft: Draft) -> tuple[str, tuple[Reason, ...]]:
     for expr in goal.exprs:
         if isinstance(expr, Op) and expr.symbol == "/":
             bottoms.append(int(value(expr.args[1], desk.totals)))  # 6/12 of the pins stays 6/12
+        elif isinstance(expr, Stated):
+            bottoms.append(expr.bottom)  # 50% is 50/100
     bottom = lcm(*bottoms)
     left, right = (fraction_over(one, bottom) if bottom > 1 else str(one) for one in values)
     sign = "=" if values[0] == values[1] else ">" if values[0] > values[1] else "<"
@@ -134,7 +137,9 @@ def _reasons(desk: Desk, draft: Draft) -> tuple[str, tuple[Reason, ...]]:
 
 
 def _as_counted(desk: Desk, expr: Expr, number: Rational) -> str:
-    """A part over the set that it is counted from."""
+    """A part over the set that it is counted from; a percent as one."""
+    if isinstance(expr, Stated) and expr.meaning == "claimed percent":
+        return f"{expr.number}%"
     whole = expr.args[1] if isinstance(expr, Op) and expr.symbol == "/" else None
     return fraction(number) if whole is None else fraction_over(number, int(value(whole, desk.totals)))
 

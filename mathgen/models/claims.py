@@ -16,6 +16,8 @@ _RUBRIC = Demand("rubric")
 _PARTS = ((1, 2), (1, 3), (2, 3), (1, 4), (3, 4))
 _COMMON = 100  # the largest bottom number that two fractions may be brought to
 _NEAR = 4  # no farther than 1/4 from a part that is claimed: else nothing has to be worked out
+_PERCENTS = tuple(range(15, 100, 5))
+_NEAR_PERCENT = 15
 _TIMES = (2, 3, 4, 5)
 
 
@@ -76,6 +78,33 @@ def part_claimed(view: TableView) -> AskSpace:
         )
 
     return AskSpace((_of_one_trial(view), view.colors_or_all, _PARTS, (True, False)), build)
+
+
+@problem_model(skill="judge a claim about a percent")
+def percent_claimed(view: TableView) -> AskSpace:
+    """Whether more (or less) than a percent of a set fell, where the count is on one side of the number and the percent on the other."""
+
+    def build(spot: Spot, color: str | None, claimed: int, more: bool) -> Draft | None:
+        part, whole = (view.quantity(measure, spot, color) for measure in ("down", "set_up"))
+        k, n = map(view.number, (part, whole))
+        if not 0 < k < n or n < 4 or 100 % n or n == 100 or not 0 < abs(100 * k // n - claimed) <= _NEAR_PERCENT:
+            return None
+        true = (100 * k > claimed * n) == more
+        misled = {"V10": (k > claimed) == more, "V11": (10 * k > claimed) == more, "V05": (100 * (n - k) > claimed * n) == more}
+        if set(misled.values()) == {true}:
+            return None  # every likely mistake would happen to be right
+        stated = Stated(claimed, "claimed percent", 100)
+        return Draft(
+            ask=Ask(Truth(Op("/", (part, whole)), ">" if more else "<", stated), (), _RUBRIC),
+            roles={"part": part, "whole": whole, "claimed": stated},
+            structure="is it so",
+            slips=tuple((slip, (int(says_so),)) for slip, says_so in misled.items()),
+            features=frozenset({"percent"}),
+            sets=(n,),
+            wanted=frozenset({"more" if more else "less"}),
+        )
+
+    return AskSpace((_of_one_trial(view), view.colors_or_all, _PERCENTS, (True, False)), build)
 
 
 @problem_model(skill="judge a claim of times as many")

@@ -68,7 +68,12 @@ def judge_claim(question: JudgeClaim, told: Told, _: Scenario) -> Asked:
 
 def _stated(told: Told, number: Number, meaning: str) -> Stated:
     """A number that only the claim gives; a fact beside those of the table."""
-    stated = Stated(int(number.value.numerator), meaning, int(number.value.denominator))
+    if number.text.endswith("%"):
+        if not (100 * number.value).is_integer:
+            raise NotRead("only a whole percent is claimed")
+        stated = Stated(int(100 * number.value), "claimed percent", 100)
+    else:
+        stated = Stated(int(number.value.numerator), meaning, int(number.value.denominator))
     told.facts.append(Fact(stated, number.text))
     return stated
 

@@ -532,7 +532,8 @@ class SaidNumber:
 
     @property
     def n(self) -> str:
-        return self._printed.note(self._stated, mixed(Rational(self._stated.number, self._stated.bottom)))
+        number, meaning, bottom = self._stated
+        return self._printed.note(self._stated, f"{number}%" if meaning == "claimed percent" else mixed(Rational(number, bottom)))
 
     @property
     def one(self) -> bool:

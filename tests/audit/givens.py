@@ -23,7 +23,7 @@ STATED = (
     "start of the line", "pins for each inch", "inches wider", "pins for each picture", "number on the line", "from", "to",
     "in each group", "in the sample", "digits", "in one more trial",
     "goal", "points more", "limit in points",
-    "rows", "in each row", "counted next", "claimed", "picks", "claimed part", "wanted total", "wanted mean",
+    "rows", "in each row", "counted next", "claimed", "picks", "claimed part", "claimed percent", "wanted total", "wanted mean",
 )  # fmt: skip
 
 

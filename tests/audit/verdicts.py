@@ -55,7 +55,7 @@ def _sides(text: str, texts: Texts) -> Sides | None:
     if two:
         one, other = (Rational(total("down", kind), total("set_up", kind)) for kind in two.groups())
         return one, ">", other
-    part = re.fullmatch(rf"(more|less) than (\d+/\d+) of the (\d+ )?(.*{items}) (?:were )?{done}", claim)
+    part = re.fullmatch(rf"(more|less) than (\d+/\d+|\d+%) of the (\d+ )?(.*{items}) (?:were )?{done}", claim)
     if part:
         down, whole = total("down", part[4]), total("set_up", part[4])
         if part[3] and int(part[3]) != whole:

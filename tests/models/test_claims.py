@@ -32,6 +32,10 @@ ROWS = {
         TWO_GROUPS, 4, Truth(rate("Owls", 2), ">", Stated(2, "claimed part", 3)),
         "No", "x = 6/12 - (2/3)", ("6 / 12 = 6/12", "2/3 = 8/12"), {"V03": "Yes"}, ("6/12", "2/3"), "6/12 < 8/12",
     ),
+    "percent_claimed": (
+        TWO_GROUPS, 6, Truth(rate("Owls", 1, "red"), "<", Stated(70, "claimed percent", 100)),
+        "No", "x = 3/4 - (70/100)", ("3 / 4 = 3/4", "70% = 70/100", "3/4 = 75/100"), {"V10": "Yes"}, ("3/4", "70%"), "75/100 > 70/100",
+    ),
     "times_claimed": (
         TWO_GROUPS, 4,
         Truth(quantity("down", "Herons", None, "red"), "=", Op("*", (Stated(2, "times"), quantity("down", "Herons", None, "blue")))),

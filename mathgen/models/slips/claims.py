@@ -52,3 +52,13 @@ def beats_each(says_so: int) -> Wrong:
 @slip("V09", "As many is not more.")
 def equal_is_more(says_so: int) -> Wrong:
     return _verdict(says_so)
+
+
+@slip("V10", "A number of {items} is no percent. Write the fraction with 100 as the bottom number.")
+def counts_for_percent(says_so: int) -> Wrong:
+    return _verdict(says_so)
+
+
+@slip("V11", "7 {items} are 70% only where 10 were {set_up}. How many were {set_up} here?")
+def counts_for_tenths(says_so: int) -> Wrong:
+    return _verdict(says_so)
