@@ -311,18 +311,15 @@ def _all_pairs(goal: Listing, counts: Counts) -> str:
 
 
 def _changes(goal: Changes, counts: Counts) -> str:
-    """By trying: each number is put one up or down until the total or the mean is right, or no count is left."""
-    numbers = [evaluate(one, counts) for one in goal.series]
-    most, to = evaluate(goal.most, counts), evaluate(goal.to, counts)
-    size = len(numbers) if goal.name == "mean" else 1
-    step = 1 if sum(numbers, Integer(0)) / size < to else -1
+    """By trying: each number is put one up or down until the total or the mean is right, or no count is left; "none" where none will do."""
+    numbers = [int(evaluate(one, counts)) for one in goal.series]
+    most, wanted = int(evaluate(goal.most, counts)), int(evaluate(goal.to, counts)) * (len(numbers) if goal.name == "mean" else 1)
+    step = 1 if sum(numbers) < wanted else -1
     found = []
     for old in numbers:
-        new, rest = old, sum(numbers, Integer(0)) - old
-        while 0 <= new <= most and (rest + new) / size != to:
+        new, rest = old, sum(numbers) - old
+        while 0 <= new <= most and rest + new != wanted:
             new += step
         if 0 <= new <= most and new != old:
             found.append(f"{old} to {new}")
-    if not found:
-        raise NotRead("no change will do")
-    return ", ".join(found)
+    return ", ".join(found) or "none"

@@ -5,7 +5,7 @@ from __future__ import annotations
 from mathgen.asks.expression import Changes, Listing, Op, Quantity, Stated, Truth
 from mathgen.exact.demand import Demand
 from mathgen.reading.asked import TRUTH, Asked
-from mathgen.reading.evaluate import evaluate, quantities
+from mathgen.reading.evaluate import answer, evaluate, quantities
 from mathgen.reading.meaning import InEqualRows, Mark, Np, OneChange, SplitInto
 from mathgen.reading.pairs import together
 from mathgen.reading.tokens import NotRead
@@ -99,7 +99,10 @@ def _changes(told: Told, claim: OneChange) -> Asked:
         raise NotRead("it is not said how many were set up for each trial")
     stated = Stated(int(claim.to.value), f"wanted {claim.name}")
     told.facts.append(Fact(stated, claim.to.text))
-    return Asked("changes listed", Changes(series, claim.name, stated, sets[0]), _LIST, series)
+    goal = Changes(series, claim.name, stated, sets[0])
+    if answer(goal, told.counts) == "none":
+        raise NotRead("no change will do")
+    return Asked("changes listed", goal, _LIST, series)
 
 
 def all_pairs(question: AllPairs, told: Told, scenario: Scenario) -> Asked:
