@@ -40,7 +40,7 @@ def _changes(view: TableView, name: Literal["total", "mean"], features: frozense
             ask=Ask(Changes(parts, name, stated, sets[0]), (), _LIST),
             roles={"parts": parts, "whole": parts[0], "set": sets[0], "to": stated},
             structure="list",
-            slips=(("Y01", (by, *numbers)), ("Y02", (by, most, *numbers)), *((("Y03", (by, most, *numbers)),) if name == "mean" else ())),
+            slips=(("U01", (by, *numbers)), ("U02", (by, most, *numbers)), *((("U03", (by, most, *numbers)),) if name == "mean" else ())),
             features=features,
             unit=False,
         )

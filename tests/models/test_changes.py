@@ -27,12 +27,12 @@ def series(group: str) -> tuple:
         (
             "change_for_total", 4, "Owls", "total", 30,  # 3 more: 10 would be 13 of 12
             ("8 to 11, 9 to 12", "8 + 10 + 9 + x = 30", ("8 + 10 + 9 = 27", "30 - 27 = 3", "8 + 3 = 11", "9 + 3 = 12"),
-             {"Y01": "8 to 11, 10 to 13, 9 to 12", "Y02": "8 to 11"}),
+             {"U01": "8 to 11, 10 to 13, 9 to 12", "U02": "8 to 11"}),
         ),
         (
             "change_for_mean", 6, "Herons", "mean", 5,  # 6 fewer in all: 3 would be below 0
             ("7 to 1, 11 to 5", "3 + 7 + 11 + x = 3*5", ("3 * 5 = 15", "3 + 7 + 11 = 21", "21 - 15 = 6", "7 - 6 = 1", "11 - 6 = 5"),
-             {"Y02": "7 to 1", "Y03": "3 to 1, 7 to 5, 11 to 9"}),
+             {"U02": "7 to 1", "U03": "3 to 1, 7 to 5, 11 to 9"}),
         ),
     ],
 )  # fmt: skip

@@ -1,4 +1,4 @@
-"""Slips, section Y: changing one number of a list. Not in the research catalogue; common practice, no source."""
+"""Slips, section U: changing one number of a list. Not in the research catalogue; common practice, no source."""
 
 from __future__ import annotations
 
@@ -9,17 +9,17 @@ def _listed(by: int, numbers: list[int]) -> Wrong:
     return ", ".join(f"{one} to {one + by}" for one in numbers) or None
 
 
-@slip("Y01", "Can so many, or so few, be {down} in one {trial}?")
+@slip("U01", "Can so many, or so few, be {down} in one {trial}?")
 def forgets_what_can_be(by: int, *numbers: int) -> Wrong:
     return _listed(by, list(numbers)) if all(one + by >= 0 for one in numbers) else None
 
 
-@slip("Y02", "There is more than one way. Try every {trial}.")
+@slip("U02", "There is more than one way. Try every {trial}.")
 def stops_at_the_first(by: int, most: int, *numbers: int) -> Wrong:
     return _listed(by, [one for one in numbers if 0 <= one + by <= most][:1])
 
 
-@slip("Y03", "The mean shares a change among all {trials}. Work with the total.")
+@slip("U03", "The mean shares a change among all {trials}. Work with the total.")
 def moves_by_the_means(by: int, most: int, *numbers: int) -> Wrong:
     """Each number moves by how far the mean has to move, where that is whole."""
     if by % len(numbers):
