@@ -568,7 +568,7 @@ SHOWS: dict[str, Callable[[Problem], bool]] = {
         (p["answer"]["kind"] == "truth" or p["answer"]["demands"] == "expression") and _says(r"\+ \d+\) × \d|\d × \d+ \+|\d \+ \d+ × \d")(p)
     ),
     "4.OA.A.2": _says("times as many"),
-    "4.OA.A.3": lambda p: (_bought(p) or (p["answer"]["kind"] == "number" and _whole(p))) and steps_taken(_lines(p)) >= 2,
+    "4.OA.A.3": lambda p: (_bought(p) or (p["answer"]["kind"] in ("number", "list") and _whole(p))) and steps_taken(_lines(p)) >= 2,
     "4.NF.A.2": lambda p: _compares(p) and (_says("fraction")(p) or _says(r"\b(more|less) than \d/\d of the\b")(p)),
     "5.G.A.2": lambda p: _whole(p) and _signs(p) == {"-"} and len(re.findall(r"\(\d+, \d+\)", p["text"])) == 2,
     "8.SP.A.2": lambda p: _says(r"\bscatter plot\b.*\bthan the line predicts\?")(p) and {"*", "-"} <= _signs(p),
