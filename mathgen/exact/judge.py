@@ -328,6 +328,10 @@ def judge(expected: str, demand: str, typed: str, units: tuple[str, ...] = UNITS
         read = _read(typed, units)
     except NotANumber as fault:
         return UNREADABLE, str(fault)
+    if read.unit == "money" and asked.form == "whole" and "cent" in units and not key.unit:
+        # Cents are asked for: "60¢" and "60 cents" are 60; "$0.60" is as much, in another form.
+        cents = read.number._replace(value=100 * read.number.value, form="whole" if read.number.places is None else "money")
+        read = _Read(cents, "", True)
     if read.unit:
         money_for_count = read.unit == "money" and asked.form == "whole"
         fits = read.unit == key.unit if key.unit else read.known and not money_for_count

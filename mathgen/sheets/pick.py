@@ -74,7 +74,7 @@ def pick_data(deck: ChosenDeck, table: TrialTable, words: dict[str, Any]) -> dic
         "mark": deck.mark,
         "lang": words.get("lang", "en"),
         "seed": deck.plan.seed,
-        "units": [words["thing"], words["trial"], *_UNITS],
+        "units": [words["thing"], words["trial"], *_UNITS, *(["cent"] if table.prices else [])],
         "cards": [one(card) for card in deck.cards],
     }
 

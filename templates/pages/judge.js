@@ -421,7 +421,11 @@ const judge = (() => {
     const places = !asked ? null : form === "whole" ? 1 - asked[2].length : Number(asked[2]);
     const key = read(expected, units);
     return attempt(() => {
-      const made = read(typed, units);
+      let made = read(typed, units);
+      if (made.unit === "money" && form === "whole" && units.includes("cent") && !key.unit) { // "60 cents", "$0.60" where cents are asked for
+        const value = ratio(made.number.value.n * 100n, made.number.value.d);
+        made = { number: { ...made.number, value, form: made.number.places === null ? "whole" : "money" }, unit: "", known: true };
+      }
       if (made.unit) {
         const moneyForCount = made.unit === "money" && form === "whole";
         if (!(key.unit ? made.unit === key.unit : made.known && !moneyForCount)) return WRONG;

@@ -193,7 +193,7 @@
     if (!typed.trim()) { say(field.type === "hidden" ? "Choose an answer first." : "Write an answer first.", "again"); focusField(); return; }
     const verdicts = card.expected.map(one => judged(one, typed)); // a name may be written in several ways
     const verdict = verdicts.find(one => one === "right") || verdicts[0];
-    if (verdict === "unreadable") { say("This can not be read as an answer. Write it like 12, 3/4, 1 1/2 or 0.75.", "again"); focusField(); return; }
+    if (verdict === "unreadable") { say("This cannot be read as an answer. Write it like 12, 3/4, 1 1/2 or 0.75.", "again"); focusField(); return; }
     if (verdict === "right_value_wrong_form") { // the value is found: that costs no try
       say(`The value is right. Write it ${card.form || "the usual way, like 3/4 or 0.75"}. Try again.`, "again");
       focusField();

@@ -138,3 +138,22 @@ def test_a_wrong_name_is_told_without_the_answer():
 def test_more_places_than_asked_that_come_to_the_key_are_told_as_not_rounded():
     assert judge("57.1%", "percent:1", "57.14%") == ("wrong", "not rounded as asked")
     assert judge("4/7", "percent:1", "57.14%") == ("right_value_wrong_form", "rounded correctly, but to more places than asked")
+
+
+@pytest.mark.parametrize(
+    ("typed", "verdict"),
+    [
+        ("60", "right"),
+        ("60¢", "right"),
+        ("60 cents", "right"),
+        ("$0.60", "right_value_wrong_form"),
+        ("$60", "wrong"),
+        ("6 cents", "wrong"),
+        ("60 dollars", "wrong"),
+    ],
+)
+def test_where_cents_are_asked_for_an_answer_may_say_cents(typed, verdict):
+    """Common practice, no source: 100 cents in a dollar. Where pins are counted, cents stay the wrong unit."""
+    assert judge("60", "whole", typed, ("pin", "cent"))[0] == verdict
+    if typed != "60":
+        assert judge("60", "whole", typed)[0] == "wrong"

@@ -216,7 +216,7 @@ def test_what_can_not_be_read_costs_no_try(page: Page, deck: ChosenDeck) -> None
         page.click("#next")
     for _ in range(3):
         typed(page, "hello")
-        assert "can not be read" in page.inner_text("#feedback")
+        assert "cannot be read" in page.inner_text("#feedback")
     typed(page, card_of(page, deck).problem.answer.shown)
     assert page.inner_text("#feedback") == "Right."
 
