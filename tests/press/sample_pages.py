@@ -1,4 +1,4 @@
-"""Sample pages for the next try, for every group and for tomorrow, with a picture of each for README; run as a module.
+"""Sample pages for the next try, every group, tomorrow, prices and large print, with a picture of each for README; run as a module.
 
     python -m tests.press.sample_pages samples
 
@@ -49,6 +49,14 @@ SAMPLES = (
     Sample(
         "today {samples}/main.csv --grade 4",
         "grade4-print.pdf", "grade4-print.pdf", "today.png", tuple(range(1, 13)), 6, 190,
+    ),
+    Sample(
+        "worksheet {samples}/prices.csv --grade 4",
+        "grade4-worksheet.pdf", "prices-grade4.pdf", "prices.png", (1, 2), 2, 300,
+    ),
+    Sample(
+        "worksheet {samples}/main.csv --grade 4 --large-print",
+        "grade4-worksheet.pdf", "grade4-large-print.pdf", "large-print.png", (1, 2), 2, 300,
     ),
 )  # fmt: skip
 
