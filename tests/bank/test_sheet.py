@@ -119,10 +119,12 @@ def test_the_same_plan_makes_the_same_sheet() -> None:
 
 
 def test_topics_not_taught_yet_are_left_out() -> None:
-    with_all = make_sheet(table_of("tens"), SheetPlan(4, seed=3))
-    without = make_sheet(table_of("tens"), SheetPlan(4, seed=3, not_yet=("decimals",)))
-    assert any("decimal" in problem.skill for problem in with_all.forms[0].problems)
-    assert not any("decimal" in problem.skill for problem in without.forms[0].problems)
+    def decimals(plan: SheetPlan) -> list[str]:
+        return [problem.skill for problem in make_sheet(table_of("tens"), plan).forms[0].problems if "decimal" in problem.skill]
+
+    seeds = range(1, 6)
+    assert any(decimals(SheetPlan(4, seed=seed)) for seed in seeds)
+    assert not any(decimals(SheetPlan(4, seed=seed, not_yet=("decimals",))) for seed in seeds)
 
 
 def test_a_topic_not_taught_yet_is_not_needed_by_another_either() -> None:
