@@ -48,7 +48,7 @@ def part_as_decimal(view: TableView) -> AskSpace:
                 ("D04", (k,)),
                 ("A03", (k, n)),
                 ("D18", (k, n)),
-                *((("D05", (k, n)),) if _short(n, k, bool(block)) else ()),
+                *((("D05", (k, n)),) if 100 % (n // gcd(k, n)) and _short(n, k, bool(block)) else ()),
             ),
             features=frozenset({"decimal_notation"}),
             sets=(n,),

@@ -46,12 +46,7 @@ def odd_or_even(view: TableView) -> AskSpace:
             ask=Ask(Truth(Op("+", parts) if several else whole, test, PAIR), (), _TRUTH),
             roles={"parts": parts, "whole": whole} if several else {"whole": whole},
             structure="is it so",
-            slips=(
-                *((("P01", (even, *numbers)),) if several else ()),
-                ("P02", (even, total)),
-                ("P03", (even, view.number(Quantity("standing", whole.scope)))),
-                ("P04", (even, total)),
-            ),
+            slips=(*((("P01", (even, *numbers)),) if several else ()), ("P04", (even, total))),
             wanted=frozenset({"several" if several else "one", "even" if even else "odd"}),
         )
 
@@ -172,11 +167,7 @@ def equal_rows(view: TableView) -> AskSpace:
             ask=Ask(Truth(whole, "multiple", each), (), _TRUTH),
             roles={"whole": whole, "size": each},
             structure="is it so",
-            slips=(
-                ("P14", (size, number)),
-                ("P15", (size, view.number(Quantity("standing", whole.scope)))),
-                ("P16", (size, number)),
-            ),
+            slips=(("P14", (size, number)),),
             features=frozenset({"multiply_divide"}),
         )
 

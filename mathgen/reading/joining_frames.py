@@ -26,6 +26,10 @@ def _total_after(trials: tuple[Label, ...], thing: Counted) -> Claims:
     return (Count("down", what(thing.colors, None, Mark("through", None, _one(trials))), thing.number),)
 
 
+def _asked_after(colors: Labels, trials: tuple[Label, ...]) -> HowMany:
+    return HowMany("down", Np(None, Mark("through", None, _one(trials)), colors))
+
+
 def _added(trials: tuple[Label, ...], thing: Counted, who: Labels = None) -> Claims:
     return (Count("down", what(thing.colors, who, _one(trials)), thing.number),)
 
@@ -79,6 +83,7 @@ RULES: tuple[Rule, ...] = (
     rule("fact", "then <added>", lambda claims: claims),
     rule("fact", "after TRIALS , the total was <counted>", _total_after),
     rule("fact", "TRIALS made the total <counted>", _total_after),
+    rule("ask", "what was the total number of <things> after TRIALS", _asked_after),
     rule("fact", "after TRIALS , <passive>", _after),
     rule("ask", "how many <things> did TRIALS add", lambda colors, trials: HowMany("down", Np(None, _one(trials), colors))),
 )

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from typing import Literal
 
-from mathgen.reading.chart import Rule, rule
+from mathgen.reading.chart import Clash, Rule, rule
 from mathgen.reading.facts import Claims
 from mathgen.reading.meaning import InEqualRows, Labels, OneChange, SplitInto
 from mathgen.reading.noun_phrases import Tail, always, measured, what
@@ -32,6 +32,13 @@ def _one_change(one: tuple[Measure, Labels], name: Literal["total", "mean"], to:
     return (OneChange(name, *one, to),)
 
 
+def _no_zero(zero: Number) -> Claims:
+    """All ways are those without nothing, each told once: it is what the question means, and tells nothing more."""
+    if zero.text != "0":
+        raise Clash
+    return ()
+
+
 _OVER = "fractions with the? bottom number WHOLE"
 
 RULES: tuple[Rule, ...] = (
@@ -41,7 +48,9 @@ RULES: tuple[Rule, ...] = (
     rule("fact", "put <together> in equal rows", _in_rows),
     rule("ask", "which factor pairs show all the ways", always(AllPairs("*"))),
     rule("fact", f"split NUM into two {_OVER}", _split),
+    rule("fact", f"write NUM as a sum of two {_OVER}", _split),
     rule("fact", f"two {_OVER} have the sum NUM", lambda bottom, part: _split(part, bottom)),
+    rule("fact", "do not use WHOLE , and count each pair once", _no_zero),
     rule("ask", f"which pairs of {_OVER} have the sum NUM", lambda bottom, part: Splits(part, bottom)),
     rule("ask", "is FRACTION = FRACTION + FRACTION + FRACTION true", lambda part, *claimed: IsSplit(part, claimed)),
     rule("ask", "can FRACTION be split into FRACTION , FRACTION , and FRACTION", lambda part, *claimed: IsSplit(part, claimed)),

@@ -68,10 +68,13 @@ RULES: tuple[Rule, ...] = (
     rule("ask", "<full>", lambda box: Boxed("full", box)),
     rule("ask", "<full> , and how many <things> remain", lambda box, colors: Boxed("both", box, colors)),
     rule("ask", "how many <things> are not in a full <box>", lambda colors, box: Boxed("over", box, colors)),
+    rule("ask", "how many <things> are left over", lambda colors: Boxed("over", None, colors)),
+    rule("ask", "how many <things> are left over after the full <boxes>", lambda colors, box: Boxed("over", box, colors)),
     rule("ask", "how many <boxes> are needed for (these|all) <things>", lambda box, colors: Boxed("needed", box, colors)),
     rule("ask", "how many <boxes> are needed for all of these <things>", lambda box, colors: Boxed("needed", box, colors)),
     rule("ask", "can <together> be put in equal <boxes> of WHOLE", _share),
     rule("ask", "is every <box> full", AllFull),
+    rule("ask", "is every <box> full , with no <things> left over", lambda box, _: AllFull(box)),
     rule("ask", "is the number of <things> <that_outcome> <by_whom>? <tail>? a multiple of WHOLE", _multiple),
     rule(
         "ask",

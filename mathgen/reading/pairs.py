@@ -117,15 +117,15 @@ def all_full(question: AllFull, told: Told, scenario: Scenario) -> Asked:
     return shared(Shared(claim.measure, np, claim.number), told, scenario)._replace(uses=("boxes",))
 
 
-def _put_in(told: Told, box: str) -> tuple[InBoxes, Np]:
-    """What was put in boxes of a kind.
+def _put_in(told: Told, box: str | None) -> tuple[InBoxes, Np]:
+    """What was put in boxes of a kind, or of any kind (None).
 
     Raises:
         NotRead: nothing was, or it is not said which color.
     """
     claim = told.in_boxes
-    if claim is None or claim.box != box:
-        raise NotRead(f"nothing is put in {box}es" if box == "box" else f"nothing is put in {box}s")
+    if claim is None or box not in (claim.box, None):
+        raise NotRead(f"nothing is put in {box}s" if box in ("bag", "row") else "nothing is put in boxes")
     choices = settled(told, claim.np)
     if len(choices) > 1:
         raise NotRead("it is not said which color")

@@ -277,7 +277,7 @@ class Boxed(NamedTuple):
     """ "How many boxes are full, and how many pins remain?": of those that were put in boxes."""
 
     want: Want
-    box: str
+    box: str | None  # None where only what is left over is asked for
     colors: Labels = None  # of what remains, where that is named
 
 

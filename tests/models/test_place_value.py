@@ -81,7 +81,7 @@ ONE = Stated(1, "whole")
 
 @pytest.mark.parametrize(
     ("down", "answer", "slips"),
-    [(38, "40", {"H43": "30", "H44": "41"}), (99, "101", {"H43": "91", "H44": "102", "H45": "1001"})],
+    [(38, "40", {"H43": "30", "H44": "41"}), (99, "101", {"H44": "102", "H45": "1001"})],
 )
 def test_a_row_of_counting_on_worked_by_hand(down: int, answer: str, slips: dict[str, str]) -> None:
     results = table({"red": 60, "blue": 60}, {("Owls", 1): (down - 20, 20), ("Herons", 1): (1, 1)})

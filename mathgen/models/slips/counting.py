@@ -30,7 +30,7 @@ def standing_instead(u: int, u2: int) -> Wrong:
     return whole(abs(u - u2))
 
 
-@slip("H06", "That is more {items} than were {set_up}. Which step takes away?")
+@slip("H06", "That is more {items} than were {set_up}. Take away from the {items} {set_up}.")
 def adds_everything(*numbers: int) -> Wrong:
     return whole(sum(numbers))
 
@@ -155,7 +155,7 @@ def judges_without_the_new_ten(claimed: int, total: int) -> Wrong:
 @slip("H43", "After 9 ones comes the next ten.")
 def stays_in_the_ten(number: int) -> Wrong:
     """38, 39, 30. Common practice, no source, as are the two below."""
-    return whole(number + 2 - 10) if (number + 2) % 10 < 2 else None
+    return whole(number + 2 - 10) if (number + 2) % 10 == 0 else None
 
 
 @slip("H44", "That leaves a number out. Count on by ones.")

@@ -16,7 +16,7 @@ def keeps_the_top(top: int) -> Wrong:
     return whole(top)
 
 
-@slip("B13", "That number leads from one bottom number to the other. Use that number on the top.")
+@slip("B13", "The bottom number was multiplied or divided by that number. Do the same to the top number.")
 def stops_at_the_factor(factor: int) -> Wrong:
     """Not in the research catalogue: the step for the bottom number is the answer."""
     return whole(factor)
@@ -35,7 +35,7 @@ def keeps_the_bottom(bottom: int) -> Wrong:
     return whole(bottom)
 
 
-@slip("B33", "That number leads from one top number to the other. Use that number on the bottom.")
+@slip("B33", "The top number was multiplied or divided by that number. Do the same to the bottom number.")
 def stops_at_the_factor_of_the_tops(factor: int) -> Wrong:
     """Not in the research catalogue: B13 where the bottom number is asked for."""
     return whole(factor)

@@ -9,6 +9,8 @@ from mathgen.models.slips.rule import Wrong, over, slip, whole
 
 @slip("D01", "The part is less than the whole, so the decimal is less than 1.")
 def point_for_bar(a: int, b: int) -> Wrong:
+    if b % 100 == 0:
+        return None  # 48.100 would be shown as 48.1, which nobody writes for 48/100
     return over(a * 10 ** len(str(b)) + b, 10 ** len(str(b)))
 
 
@@ -46,7 +48,7 @@ def drops_the_remainder(a: int, b: int) -> Wrong:
     return whole(a // b)
 
 
-@slip("D18", "Tenths stand in the first place after the point.")
+@slip("D18", "Tenths stand in the first place after the decimal point.")
 def tenths_one_place_late(k: int, n: int) -> Wrong:
     """Not in the research catalogue: 7 tenths written as 0.07."""
     return (10 * k // n, 100) if 10 * k % n == 0 and 10 * k < 10 * n else None

@@ -12,7 +12,7 @@ def rest_below(k: int, n: int) -> Wrong:
 
 @slip("A02", "A part of the set cannot be more than the whole set.")
 def upside_down(k: int, n: int) -> Wrong:
-    return over(n, k)
+    return over(n, k) if n % k else None  # 3/1 would be shown as 3, which nobody writes for 1/3
 
 
 @slip("A03", "That is the other part of the set. Read the question again.")
@@ -61,7 +61,7 @@ def every_color(all_down: int, n: int) -> Wrong:
     return over(all_down, n)
 
 
-@slip("A18", "The whole is all the {items}, not only the {items} of one color.")
+@slip("A18", "The whole is all the {items} {set_up}, of every color.")
 def own_set_bottom(k: int, own: int) -> Wrong:
     """Not in the research catalogue: A08 the other way round."""
     return over(k, own)

@@ -17,27 +17,17 @@ def one_part_only(asked: int, first: int, *_: int) -> Wrong:
     return _said(first, asked)
 
 
-@slip("P02", "The ones tell. Do not look at the tens.")
-def looks_at_the_tens(asked: int, number: int) -> Wrong:
-    return _said(number // 10, asked) if number > 9 else None
-
-
-@slip("P03", "Pairs of the {items} {down} count, not of the {items} {standing}.")
-def pairs_up_the_standing(asked: int, standing: int) -> Wrong:
-    return _said(standing, asked) if standing else None
-
-
 @slip("P04", "Even numbers make pairs with none alone. Odd numbers leave 1 alone. Draw the pairs.")
 def takes_odd_for_even(asked: int, number: int) -> Wrong:
     return _said(number + 1, asked)
 
 
-@slip("P05", "The {items} that remain need one more.")
+@slip("P05", "The {items} left over need one more box, bag or row.")
 def forgets_the_rest(full: int) -> Wrong:
     return whole(full)
 
 
-@slip("P06", "The last one is not full. Count the full ones.")
+@slip("P06", "The last box, bag or row is not full. Count those that are full.")
 def counts_the_rest_as_full(full: int) -> Wrong:
     return whole(full + 1)
 
@@ -47,51 +37,40 @@ def gives_what_is_over(over: int) -> Wrong:
     return whole(over)
 
 
-@slip("P08", "That is how many are full. Read the question again.")
+@slip("P08", "That is how many boxes, bags or rows are full. Read the question again.")
 def gives_the_full_ones(full: int) -> Wrong:
     return whole(full)
 
 
-@slip("P09", "First say how many are full, then how many {items} remain.")
+@slip("P09", "First say how many boxes, bags or rows are full, then how many {items} remain.")
 def turns_round(full: int, over: int) -> Wrong:
     return f"{over} r {full}"
 
 
-@slip("P10", "The {items} that remain still fill one more.")
+@slip("P10", "The {items} left over still fill one more box, bag or row.")
 def stops_one_early(full: int, over: int, size: int) -> Wrong:
     return f"{full - 1} r {over + size}" if full > 1 else None
 
 
-@slip("P11", "Take away the {items} in the full ones. Count again how many remain.")
+@slip("P11", "Take away the {items} in the full boxes, bags or rows. Count again how many remain.")
 def one_too_few_over(full: int, over: int) -> Wrong:
     return f"{full} r {over - 1}" if over > 1 else None
 
 
-@slip("P13", "That many more would fill the last one. The question asks what is in none that is full.")
+@slip("P13", "That many more would fill the last box, bag or row. How many {items} are left over?")
 def fills_the_last(over: int, size: int) -> Wrong:
     return whole(size - over)
 
 
-@slip("P12", "Check: 1 more takes more {items} than there are.")
+@slip("P12", "There are not enough {items} for one more full box, bag or row.")
 def one_group_too_many(full: int, over: int, size: int) -> Wrong:
     """Goes past the number, and calls what is missing the remainder."""
     return f"{full + 1} r {size - over}"
 
 
-@slip("P14", "The ones alone do not tell. Divide the whole number.")
-def looks_at_the_ones(size: int, number: int) -> Wrong:
-    return ("false" if number % 10 % size else "true") if number > 9 else None
-
-
-@slip("P15", "The {items} {down} count, not the {items} {standing}.")
-def shares_out_the_standing(size: int, standing: int) -> Wrong:
-    return ("false" if standing % size else "true") if standing else None
-
-
-@slip("P16", "Find whether the smaller number divides the greater number, with none over.")
-def turns_factor_and_multiple_round(size: int, number: int) -> Wrong:
-    """No greater number goes into a smaller one."""
-    return "true" if size % number == 0 else "false"
+@slip("P14", "Divide. Are any {items} left over?")
+def takes_over_for_none_over(size: int, number: int) -> Wrong:
+    return "false" if number % size == 0 else "true"
 
 
 def _pairs(number: int) -> list[str]:

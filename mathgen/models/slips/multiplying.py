@@ -10,7 +10,7 @@ def adds_for_product(groups: int, size: int) -> Wrong:
     return whole(groups + size)
 
 
-@slip("M02", "You are one short. How many times does the number come?")
+@slip("M02", "You are one group short. How many groups are there?")
 def one_group_short(groups: int, size: int) -> Wrong:
     return whole((groups - 1) * size)
 

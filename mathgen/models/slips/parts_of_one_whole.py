@@ -39,8 +39,8 @@ def takes_across(a: int, b: int, c: int, d: int) -> Wrong:
 
 @slip("C07", "Put the two sets together first. Then count again.")
 def sum_of_two_sets(k: int, n: int, k2: int, n2: int) -> Wrong:
-    bottom = lcm(n, n2)
-    return over(k * (bottom // n) + k2 * (bottom // n2), bottom)
+    """Only of sets of one size: who can add unlike parts makes no such mistake."""
+    return over(k + k2, n) if n == n2 else None
 
 
 @slip("C11", "One part is inside the other. Take away; do not add.")

@@ -23,7 +23,7 @@ def takes_only_the_first(a: int, b: int) -> Wrong:
     return over(b - a, b)
 
 
-@slip("C33", "The {items} {standing} are no part of the answer. Take away that part, too.")
+@slip("C33", "The question does not ask for the {items} {standing}. Take away that part, too.")
 def takes_only_the_second(a: int, b: int) -> Wrong:
     return over(b - a, b)
 

@@ -30,7 +30,7 @@ def times_as_more(small: int, times: int) -> Wrong:
     return whole(small + times)
 
 
-@slip("G09", "Which number is the bigger one? Multiply or divide to get there.")
+@slip("G09", "The question asks for the bigger number. Multiply.")
 def times_the_wrong_way(small: int, times: int) -> Wrong:
     """Not in the research catalogue: the smaller number divided instead of multiplied."""
     return whole(small // times) if small % times == 0 else None

@@ -20,7 +20,7 @@ def adds_the_number(top: int, bottom: int, times: int) -> Wrong:
     return over(times * bottom + top, bottom)
 
 
-@slip("C42", "That many parts are no full sets. Keep the bottom number.")
+@slip("C42", "That is the number of parts, not of sets. Keep the bottom number.")
 def drops_the_bottom(top: int, times: int) -> Wrong:
     return whole(top * times)
 
@@ -57,7 +57,7 @@ def greater_part_for_a_difference(a: int, b: int) -> Wrong:
     return over(a, b)
 
 
-@slip("B34", "The whole is all the {items}, not only the {items} of one color.")
+@slip("B34", "The whole is all the {items} {set_up}, of every color.")
 def own_set_wins(winner: str) -> Wrong:
     """The color of which the greater part of its own set was knocked down."""
     return winner

@@ -5,12 +5,12 @@ from __future__ import annotations
 from mathgen.models.slips.rule import Wrong, slip, whole
 
 
-@slip("R01", "Look at the digit to the right of the place. 5 or more rounds up.")
+@slip("R01", "Look at the digit to the right of the place you round to. 5 or more rounds up.")
 def always_down(number: int, unit: int) -> Wrong:
     return whole(number // unit * unit)
 
 
-@slip("R02", "Look at the digit to the right of the place. Less than 5 rounds down.")
+@slip("R02", "Look at the digit to the right of the place you round to. Less than 5 rounds down.")
 def always_up(number: int, unit: int) -> Wrong:
     return whole((number // unit + 1) * unit)
 
@@ -22,6 +22,6 @@ def another_place(number: int, unit: int) -> Wrong:
     return whole((2 * number + other) // (2 * other) * other) if other <= number else None
 
 
-@slip("R04", "The digits to the right of the place turn into zeros. Write the zeros.")
+@slip("R04", "The digits to the right of the place you round to turn into zeros. Write the zeros.")
 def leaves_out_the_zeros(number: int, unit: int) -> Wrong:
     return whole((2 * number + unit) // (2 * unit))
