@@ -28,8 +28,10 @@ def _wanted(line: dict[str, Any], texts: Texts) -> Pairs | None:
         wanted = int(changed[2]) * (len(rows) if changed[1] == "mean" else 1)
         found = [(old, old + wanted - sum(rows)) for old in rows]
         return [frozenset({f"from {old}", f"to {new}"}) for old, new in found if 0 <= new <= max(sets) and new != old]
-    split = re.search(r"\bSplit (\d+)/(\d+) into two fractions|\bfractions .*\bhave the sum (\d+)/(\d+)", text)
-    if split is None:
+    split = re.search(
+        r"\bSplit (\d+)/(\d+) into two fractions|\bWrite (\d+)/(\d+) as a sum of two fractions|\bfractions .*\bhave the sum (\d+)/(\d+)", text
+    )
+    if split is None or "Do not use 0, and count each pair once." not in text:
         return None
     top, bottom = (int(number) for number in split.groups() if number is not None)
     if (top, bottom) != (down, texts.results.total("set_up", reach)) or set(re.findall(r"bottom number (\d+)", text)) != {str(bottom)}:

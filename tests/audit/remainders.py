@@ -60,7 +60,7 @@ def number_faults(line: dict[str, Any], exact: Rational, texts: Texts) -> Iterat
         return
     full, over = found
     question = sentences(line["text"])[-1]
-    for pattern, wanted in ((r"\bneeded\b", full + (over > 0)), (r"\bnot in a full\b", over), (r"\bfull\b", full)):
+    for pattern, wanted in ((r"\bneeded\b", full + (over > 0)), (r"\bleft over\b", over), (r"\bfull\b", full)):
         if re.search(pattern, question):
             if exact != wanted:
                 yield f"the rows give {wanted}, the answer is {exact}"

@@ -396,7 +396,7 @@ def _factors_and_multiples(line: Problem) -> bool:
     sizes = [value(given["number"]) for given in line["givens"] if given["quantity"] == "in each group"]
     if line["answer"]["kind"] != "truth" or len(sizes) != 1:
         return False
-    asks = _says(r"\bequal rows of \d+\?|\bmultiple of \d+\?|\bIs \d+ a factor of\b|\bIs every box full\?")(line)
+    asks = _says(r"\bequal rows of \d+\?|\bmultiple of \d+\?|\bIs \d+ a factor of\b|\bIs every box full,")(line)
     return 2 <= sizes[0] <= 9 and max(_numbers(line)) <= 100 and asks
 
 

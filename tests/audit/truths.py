@@ -139,11 +139,11 @@ def _claimed_total(line: dict[str, Any], texts: Texts) -> bool | None:
 
 
 def _shared_out(line: dict[str, Any], texts: Texts) -> bool | None:
-    """ "... be put in equal rows of 4?", "... a multiple of 4?", "Is 4 a factor of ...?", "Each box holds 4 ... Is every box full?" """
+    """ "... be put in equal rows of 4?", "... a multiple of 4?", "Is 4 a factor of ...?"; boxes of 4, and "Is every box full ...?" """
     asked, text = texts.masked(sentences(line["text"])[-1]), texts.masked(line["text"])
     found = re.search(r"equal rows of (\d+)\?|a multiple of (\d+)\?|\bIs (\d+) a factor of\b", asked)
-    if found is None and re.search(r"\bIs every box full\?", asked):
-        found = re.search(r"\bEach box holds (\d+) of\b", text)
+    if found is None and re.search(rf"\bIs every box full, with no {texts.words.items} left over\?", asked):
+        found = re.search(r"\bin boxes of (\d+)\.", text)
     if found is None:
         return None
     size = int(next(filter(None, found.groups())))
