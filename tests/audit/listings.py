@@ -29,7 +29,8 @@ def _wanted(line: dict[str, Any], texts: Texts) -> Pairs | None:
         found = [(old, old + wanted - sum(rows)) for old in rows]
         return [frozenset({f"from {old}", f"to {new}"}) for old, new in found if 0 <= new <= max(sets) and new != old]
     split = re.search(
-        r"\bSplit (\d+)/(\d+) into two fractions|\bWrite (\d+)/(\d+) as a sum of two fractions|\bfractions .*\bhave the sum (\d+)/(\d+)", text
+        r"\bSplit (\d+)/(\d+) into two fractions|\bWrite (\d+)/(\d+) as a sum of two|\bfractions .*\bhave the sum (\d+)/(\d+)",
+        text,
     )
     if split is None or "Do not use 0, and count each pair once." not in text:
         return None
