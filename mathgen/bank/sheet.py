@@ -144,7 +144,7 @@ class SheetMaker:
         plan, changes = self._plan, []
         if len(first) < count:
             changes.append(
-                f"{count} problems were wanted, {len(first)} are here: "
+                f"{count} problems were wanted, {len(first)} {'is' if len(first) == 1 else 'are'} here: "
                 f"this table has no more for {_demand(plan)} that do not give one another away."
             )
         if not any(one.grade == plan.grade for one in first):

@@ -52,8 +52,9 @@ class StoryMaker:
                 break
         changes = []
         if len(rows) < count:
+            are = "is" if len(rows) == 1 else "are"
             changes.append(
-                f"{count} problems were wanted, {len(rows)} are here: {self._grades()} have no more on this table about the same groups "
+                f"{count} problems were wanted, {len(rows)} {are} here: {self._grades()} have no more on this table about the same groups "
                 "and trials that do not give one another away. A spot that one grade has nothing for was skipped for all."
             )
         return [maker.sheet_of(form, changes) for maker, form in zip(self._makers, forms, strict=True)]

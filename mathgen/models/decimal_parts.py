@@ -236,7 +236,7 @@ def about_both_parts(view: TableView) -> AskSpace:
             ask=Ask(Value(Op("+", (rate, rate2))), (), _TENTHS),
             roles={"first": first, "second": second, "parts": (first, second), "whole": whole, "rate": rate, "rate2": rate2},
             structure="whole unknown",
-            slips=(("D15", (k + k2, n)), ("E12", (k + k2, n)), ("E11", (k + k2, n))),
+            slips=(("E38", (k, k2, n)), ("D15", (k + k2, n)), ("E12", (k + k2, n)), ("E11", (k + k2, n))),
             features=long_features(*texts) | {"round_decimal"},
             rates=((rate, texts[0]), (rate2, texts[1])),
             sets=(n,),

@@ -159,7 +159,8 @@ def more_crosses_above(view: TableView) -> AskSpace:
             return None
         one, two = lengths[place], lengths[other]
         more = lengths.count(one) - lengths.count(two)
-        if more < 1 or more in (one, two):
+        # Where 1 is the answer, its unit "cross" says so.
+        if more < 2 or more in (one, two):
             return None
         places = Stated(int(one.p), "inches", int(one.q)), Stated(int(two.p), "inches", int(two.q))
         return Draft(

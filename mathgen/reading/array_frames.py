@@ -22,10 +22,10 @@ def _array(colors: Labels, who: Labels, measure: Measure, when: Labels) -> Claim
 
 
 RULES: tuple[Rule, ...] = (
-    rule("fact", "<who> put <together> in WHOLE rows", lambda who, together, rows: _rows(together, rows, None, who)),
+    rule("fact", "all the? <things> <who> <outcome> make WHOLE rows", lambda c, who, m, rows: _rows((c, m), rows, None, who)),
     rule("fact", "each row has WHOLE <things>", lambda size, colors: (RowHolds(size, colors),)),
-    rule("fact", "all <things> <who> <outcome> make WHOLE rows of WHOLE", lambda c, who, m, rows, size: _rows((c, m), rows, size, who)),
-    rule("fact", "an array shows all <things> <who> <outcome> <when>", _array),
+    rule("fact", "all the? <things> <who> <outcome> make WHOLE rows of WHOLE", lambda c, who, m, n, size: _rows((c, m), n, size, who)),
+    rule("fact", "an array shows all the? <things> <who> <outcome> <when>", _array),
     rule("fact", "the array has WHOLE rows of WHOLE", lambda rows, size: (RowHolds(size, None, rows),)),
     rule("fact", "add the rows", always(())),
 )

@@ -88,5 +88,5 @@ RULES: tuple[Rule, ...] = (
         "each COLOR ITEM and each COLOR ITEM <that_outcome> (earns|earned) WHOLE points",
         lambda a, _, b, __, m, n: _two_colors(a, b, m, n),
     ),
-    rule("fact", "one COLOR or COLOR ITEM <that_outcome> is worth WHOLE points", lambda a, b, _, m, n: _two_colors(a, b, m, n)),
+    rule("fact", "each COLOR or COLOR ITEM <that_outcome> is worth WHOLE points", lambda a, b, _, m, n: _two_colors(a, b, m, n)),
 )

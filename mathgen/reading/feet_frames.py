@@ -19,7 +19,7 @@ RULES: tuple[Rule, ...] = (
     rule("ask", "how many feet do WHOLE of these spaces make end to end", EndToEndFeet),
     rule("ask", "how many feet long are the WHOLE spaces together", EndToEndFeet),
     rule("ask", "how many feet long are the WHOLE spaces <in_all>", lambda number, _: EndToEndFeet(number)),
-    rule("ask", "is the row longer than <feet>", LongerThan),
+    rule("ask", "laid end to end , are WHOLE of these spaces longer than <feet>", lambda number, feet: LongerThan(feet, number)),
     rule("ask", "are the WHOLE spaces together longer than <feet>", lambda number, feet: LongerThan(feet, number)),
     rule("ask", "are WHOLE of these spaces end to end longer than <feet>", lambda number, feet: LongerThan(feet, number)),
     rule("ask", "how many of these spaces make NUM feet end to end", SpacesIn),

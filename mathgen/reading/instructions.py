@@ -76,5 +76,6 @@ RULES: tuple[Rule, ...] = (
     rule("fact", "round the? (answer|percent)? to the nearest <place> of a percent", lambda n: (Rounding(Demand("percent", n)),)),
     rule("fact", "round the? (answer|percent)? to the nearest whole percent", always((Rounding(Demand("percent", 0)),))),
     rule("fact", "round the? answer? to the nearest <tens>", lambda n: (Rounding(Demand("whole", n)),)),
+    rule("fact", "add , then round to the nearest <place>", lambda n: (Rounding(Demand("decimal", n)),)),
     rule("fact", "round the? (answer|decimal)? to the nearest <place>", lambda n: (Rounding(Demand("decimal", n)),)),
 )

@@ -81,6 +81,8 @@ RULES: tuple[Rule, ...] = (
         "is WHOLE a factor of the number of <things> <that_outcome> <by_whom>? <tail>?",
         lambda number, colors, measure, who, tail: _multiple(colors, measure, who, tail, number),
     ),
+    rule("fact", "make pairs of <together>", _put),
+    rule("fact", "make two equal rows of <together>", lambda together: (InTwo("rows", together[1], what(together[0])),)),
     rule("fact", "put <together> in two equal rows", lambda together: (InTwo("rows", together[1], what(together[0])),)),
     rule("fact", "both numbers are the same in _ _ + _ _ = WHOLE", lambda number: (InTwo("blanks", None, Np(), number),)),
     rule("ask", "how many pairs are there", always(Doubled("pairs"))),

@@ -47,9 +47,10 @@ def _part(number: Number, known: Known, colors: Labels, measure: Measure | None 
     return (PartOf(measure, known.np, number, colors, known.number, known.counted),)
 
 
-def _two_parts(known: Known, one: Number, color: Label, two: Number, other: Label, measure: Measure) -> Claims:
-    """ "Of the 50 pins, 0.12 were red and 0.26 were blue pins knocked down." """
-    if color == other:
+def _two_parts(known: Known, one: Number, color: Label, two: Number, other: Label, *measures: Measure) -> Claims:
+    """ "Of the 50 pins, 0.12 were red pins knocked down and 0.26 were blue pins knocked down." """
+    measure = measures[0]
+    if color == other or measures.count(measure) < len(measures):
         raise Clash
     return (*_part(one, known, (color,), measure), *_part(two, known, (other,), measure))
 
@@ -110,8 +111,8 @@ TOLD: tuple[Rule, ...] = (
     rule("passive", "<set> , NUM (was|were) <sort_things> <that_outcome> <tail>?", lambda k, n, c, m, tail: _part(n, k, c, m, tail)),
     rule(
         "passive",
-        "<set> , NUM (was|were) COLOR and NUM (was|were) COLOR ITEM <that_outcome>",
-        lambda known, n, a, k, b, _, m: _two_parts(known, n, a, k, b, m),
+        "<set> , NUM (was|were) COLOR ITEM <that_outcome> and NUM (was|were) COLOR ITEM <that_outcome>",
+        lambda known, n, a, _, m, k, b, __, m2: _two_parts(known, n, a, k, b, m, m2),
     ),
     rule("passive", "<set> , NUM (was|were) <sorts>", lambda k, n, c: _part(n, k, c)),
     rule("passive", "NUM <set> (was|were) <sort_things> <that_outcome> <tail>?", _part),

@@ -79,11 +79,11 @@ RULES: tuple[Rule, ...] = (
     rule("fact", "<all_results> <when>", lambda claims, when: at(when, claims)),
     rule("fact", "<when> , <all_results>", at),
     # questions
-    *(rule("ask", f"{what_number} tells the change from TRIALS to TRIALS", ChangeFrom) for what_number in (NUMBER, "what number")),
+    *(rule("ask", f"{what_number} shows the change from TRIALS to TRIALS", ChangeFrom) for what_number in (NUMBER, "what number")),
     *(
         rule(
             "ask",
-            f"{what_number} tells the change in <things> <that_outcome> from TRIALS to TRIALS",
+            f"{what_number} shows the change in <things> <that_outcome> from TRIALS to TRIALS",
             lambda c, m, first, then: ChangeFrom(first, then, c, measured(m, "down", "standing")),
         )
         for what_number in (NUMBER, "what number")

@@ -83,7 +83,7 @@ def mean_was(told: Told, claim: MeanWas) -> None:
     told.open["mean"] = claim.number.text
 
 
-def behind_mean(_question: BehindMean, told: Told, __: Scenario) -> Asked:
+def behind_mean(question: BehindMean, told: Told, __: Scenario) -> Asked:
     """How many trials a mean is of: the total over the mean.
 
     Raises:
@@ -92,4 +92,6 @@ def behind_mean(_question: BehindMean, told: Told, __: Scenario) -> Asked:
     totals = [fact.expr for fact in told.facts if isinstance(fact.expr, Quantity)]
     if told.mean_was is None or totals != [told.mean_was.args[0]]:
         raise NotRead("the total of the mean has to be told")
+    if question.np.groups is not None and told.scope(question.np).groups != totals[0].scope.groups:
+        raise NotRead("the trials of others are asked for")
     return Asked("behind a mean", Value(Op("/", (totals[0], told.mean_was))), WHOLE, (totals[0],), ("mean",))

@@ -807,7 +807,9 @@ class AsFraction(NamedTuple):
 
 
 class BehindMean(NamedTuple):
-    """ "How many trials are behind this mean?": as often as the mean goes into the total."""
+    """ "How many trials did the Owls have?": as often as the mean goes into the total."""
+
+    np: Np = Np()
 
 
 class SameValue(NamedTuple):

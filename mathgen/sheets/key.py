@@ -7,7 +7,9 @@ from collections import Counter
 from collections.abc import Iterable
 from typing import Any
 
-from mathgen.asks.expression import NOTHING, Stat, Truth
+from sympy import Rational
+
+from mathgen.asks.expression import NOTHING, Choice, Op, Stat, Truth
 from mathgen.bank.options import Option
 from mathgen.bank.plan import ChosenForm, ChosenSheet
 from mathgen.exact.forms import cut_decimal, fraction
@@ -99,6 +101,9 @@ def _other_forms(problem: Problem) -> list[str]:
     answer = problem.answer
     if answer.kind in ("truth", "quotient_remainder", "list", "rubric"):
         return []
+    scaled = _scaled(problem)
+    if scaled is not None:  # "the factor" is named as well by its number
+        return [scaled[1] if answer.exact == "factor" else " × ".join(scaled)]
     return [form for form in answer.accepted if form != answer.shown]
 
 
@@ -116,12 +121,15 @@ def worked_lines(problem: Problem) -> list[str]:
     What grade 8 solves starts with its equation. A percent to be rounded is a decimal first, not 52 8/21%; a fraction that repeats
     as a decimal is simplified first.
     """
-    if _of_variability(problem):
+    if _of_variability(problem) or _scaled(problem):
         return []
     steps = problem.steps[:-1] if problem.answer.kind == "ratio" else problem.steps
     lines = [step.text for step in steps if len(set(step.text.split(" = "))) > 1]
     if problem.grade == _EQUATIONS_SOLVED and problem.ask.given:
         lines.insert(0, re.sub(r"\*(?=[x(])", "", problem.relation))
+    if lines and isinstance(problem.ask.goal, Truth) and any(given.number.endswith("...") for given in problem.givens):
+        end = lines[-1].rpartition(" = ")[2]  # 0.666... is 6/9, held against 2/3
+        lines += [f"{end} = {simplest}"] if (simplest := fraction(Rational(end))) != end else []
     exact, demand = problem.answer.exact, problem.answer.demand
     if lines and not isinstance(exact, str):
         left, _, right = lines[-1].rpartition(" = ")
@@ -138,10 +146,28 @@ def _of_variability(problem: Problem) -> bool:
     return isinstance(goal, Truth) and goal.right == NOTHING and isinstance(goal.left, Stat)
 
 
+def _scaled(problem: Problem) -> tuple[str, str] | None:
+    """The fraction and the factor of a product that is held against this factor: the fraction tells it, and nothing is multiplied."""
+    goal = problem.ask.goal
+    if not isinstance(goal, Choice | Truth) or len(goal.exprs) != 2:
+        return None
+    product, factor = goal.exprs
+    if not isinstance(product, Op) or product.symbol != "*" or product.args[1:] != (factor,):
+        return None
+    numbers = {given.expr: given.number for given in problem.givens}
+    return numbers[product.args[0]], numbers[factor]
+
+
 def reason(problem: Problem) -> str:
     """What shows the answer to be right, where the steps do not; "" where they do."""
     if _of_variability(problem):
         return "the answers vary" if problem.answer.exact == "true" else "there is only one answer"
+    scaled = _scaled(problem)
+    if scaled is not None:
+        rate, factor = scaled
+        top, _, bottom = rate.partition("/")
+        sign = ">" if int(top) > int(bottom) else "<"
+        return f"{rate} {sign} 1, so {rate} × {factor} {sign} {factor}"
     if problem.answer.reasons:
         facts = " and ".join(f"{one.shown} ({one.quantity})" for one in problem.answer.reasons)
         return f"{problem.answer.because}. A full reason names {facts}, and says how they compare."

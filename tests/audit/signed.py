@@ -12,7 +12,7 @@ from tests.audit.wording import Texts, sentences
 
 AGAINST_GOAL = " against goal"
 _GOAL = re.compile(r"\bgoal (?:was|of) (\d+)\b")
-_CHANGE = re.compile(r"\bnumber tells the change\b")
+_CHANGE = re.compile(r"\bnumber shows the change\b")
 
 
 def is_signed(line: dict[str, Any]) -> bool:

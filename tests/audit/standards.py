@@ -465,7 +465,7 @@ def _on_a_line(line: Problem) -> bool:
     """A line from 0 to 1 in as many parts as the set has; parts from the fraction to 1."""
     cut = re.search(r"(?:has|into) (\d+) equal parts", line["text"])
     if cut is not None and _says(r"\b(what|which) fraction\b[^.]*\?")(line):
-        told = _says(r"\bparts (from|before) 1\.|\bparts from the fraction .* to 1\.")(line)
+        told = _says(r"\bparts before 1\.|\bcount back \d+ parts\b")(line)
         return told and bool(0 < _exact(line) < 1 and (_exact(line) * int(cut[1])).q == 1)
     return cut is not None and _says("from 0 to 1")(line) and 0 < _exact(line) < int(cut[1]) and _says(r"\b(and|from|to) 1\?")(line)
 
@@ -615,7 +615,7 @@ SHOWS: dict[str, Callable[[Problem], bool]] = {
     "6.NS.A.1": lambda p: _divides_by_fraction(p, unit=False) or _fraction_by_fraction(p),
     "6.NS.B.3": lambda p: _computes_with_decimals(p, 9),
     "6.NS.B.4": lambda p: p["relation"].startswith(("x = gcd(", "x = lcm(")) and _says(r"boxes|bags|both (groups|counts)")(p),
-    "6.NS.C.5": lambda p: _says(r"negative number")(p) and _says(r"number (tells the change|stands for) .+\?")(p),
+    "6.NS.C.5": lambda p: _says(r"negative number")(p) and _says(r"number (shows the change|stands for) .+\?")(p),
     "6.NS.C.7c": lambda p: any("|" in step for step in p["steps"]) and _says(r"(absolute value|zero|distance|the goal)\b.*\?")(p),
     "7.NS.A.1b": lambda p: _below_zero(p) and "+" in _signs(p) and _says(r"\b(sum|total)\b.*\?")(p),
     "7.NS.A.3": lambda p: _below_zero(p) and bool({"/", "-"} & _signs(p)),

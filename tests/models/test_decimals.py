@@ -12,6 +12,7 @@ from mathgen.models.registry import problem_models
 from mathgen.problems.draft import Draft
 from mathgen.proof.record import proved
 from mathgen.scenario.words import scenario
+from mathgen.sheets.key import worked_lines
 from mathgen.trials.scope import Scope
 from mathgen.trials.table import Row, TrialTable
 from tests.models.asked import every_draft, model, said, worked
@@ -206,3 +207,4 @@ def test_a_fraction_held_against_a_repeating_decimal_by_hand(claim: Stated, key:
     assert proved(one), one.proof
     assert (one.answer.shown, {slip.id: slip.value for slip in one.slips}) == (key, slips)
     assert [step.text for step in one.steps][-1] == "375 / 900 = 375/900"
+    assert worked_lines(one)[-1] == "375/900 = 5/12"

@@ -30,9 +30,14 @@ WRENS_1, KITES_1 = Measured("gap", "Wrens", 1), Measured("gap", "Kites", 1)
 WRENS_2 = Measured("gap", "Wrens", 2)
 
 NAMES = ("Owls", "Wrens", "Kites", "Terns", "Gulls")
-IN_INCHES = {1: ("5/4", "7/4", "5/4", "2", "3/4"), 2: ("3", "5", "4", "4", "5"), 3: ("5/4", "7/4", "1/2", "5/2", "4")}
+IN_INCHES = {
+    1: ("5/4", "7/4", "5/4", "2", "3/4"),
+    2: ("3", "5", "4", "4", "5"),
+    3: ("5/4", "7/4", "1/2", "5/2", "4"),
+    4: ("3", "5", "4", "5", "5"),
+}
 LISTED = spaced({(name, trial): gap for trial, gaps in IN_INCHES.items() for name, gap in zip(NAMES, gaps, strict=True)})
-FIRST, SECOND, THIRD = (tuple(Measured("gap", name, trial) for name in NAMES) for trial in (1, 2, 3))
+FIRST, SECOND, THIRD, FOURTH = (tuple(Measured("gap", name, trial) for name in NAMES) for trial in (1, 2, 3, 4))
 LISTED_ROWS = [
     # model, grade, ask, answer, relation, steps, slips; each worked by hand
     (
@@ -50,8 +55,8 @@ LISTED_ROWS = [
     (
         "more_crosses_above",
         2,
-        Ask(Value(Op("-", (Tally(SECOND, "=", Stated(5, "inches")), Tally(SECOND, "=", Stated(3, "inches"))))), (), Demand("whole")),
-        ("1", "1 + x = 1 + 1", ("1 + 1 = 2", "2 - 1 = 1"), {"H02": "2", "W12": "5"}),
+        Ask(Value(Op("-", (Tally(FOURTH, "=", Stated(5, "inches")), Tally(FOURTH, "=", Stated(3, "inches"))))), (), Demand("whole")),
+        ("2", "1 + x = 1 + 1 + 1", ("1 + 1 + 1 = 3", "3 - 1 = 2"), {"H02": "3", "W12": "5"}),
     ),
     (
         "all_spaces_together",

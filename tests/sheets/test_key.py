@@ -9,7 +9,7 @@ from pathlib import Path
 from sympy import Rational
 
 import mathgen.scenario
-from mathgen.asks.expression import NOTHING, Equation, Quantity, Stat, Truth, Unknown
+from mathgen.asks.expression import NOTHING, Ask, Choice, Equation, Op, Quantity, Stat, Truth, Unknown
 from mathgen.exact.demand import Demand
 from mathgen.grades.curriculum import load
 from mathgen.problems.record import Answer, Step
@@ -18,7 +18,9 @@ from mathgen.sheets.key import OWN_RULES, cautions, key_data, reason, worked_ans
 from mathgen.sheets.page_words import page_words
 from mathgen.trials.scope import Scope
 from mathgen.trials.table import Row, TrialTable
+from tests.models.asked import problem as asked_problem
 from tests.sheets.by_hand import TABLE, problem, sheet, sheet_of, words
+from tests.tables import TWO_GROUPS
 
 
 def plain(parts: list[dict[str, str]]) -> str:
@@ -120,6 +122,22 @@ def test_why_a_question_is_no_statistical_one_is_said_in_words() -> None:
     assert [reason(asked._replace(answer=made.answer._replace(exact=exact))) for exact in ("false", "true")] == [
         "there is only one answer", "the answers vary",
     ]  # fmt: skip
+
+
+def test_a_product_held_against_a_factor_is_told_by_the_fraction_and_not_multiplied_out() -> None:
+    """2/3 × 9: 2/3 is less than 1."""
+    first, later = (Quantity("down", Scope(("Owls",), (trial,))) for trial in (1, 2))
+    product = Op("*", (Op("/", (later, first)), first))
+    for goal in (Truth(product, ">", first), Choice(("product", "factor"), (product, first), True)):
+        made = asked_problem(
+            "product_against_factor" if isinstance(goal, Truth) else "product_or_factor",
+            TWO_GROUPS,
+            5,
+            Ask(goal, (), Demand("truth" if isinstance(goal, Truth) else "name")),
+        )
+        assert worked_lines(made) == []
+        assert [plain(one) for one in worked_answer(made, 1, 5)["accepted"]] == ([] if isinstance(goal, Truth) else ["9"])
+        assert reason(made) == "2/3 < 1, so 2/3 × 9 < 9"
 
 
 def test_what_grade_8_solves_starts_with_its_equation() -> None:

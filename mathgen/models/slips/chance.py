@@ -161,7 +161,7 @@ def order_does_not_count(count: int) -> Wrong:
     return whole(count * (count - 1) // 2)
 
 
-@slip("K33", "The kinds are not equally likely: each one of the {items} is. Count those of the kind.")
+@slip("K33", "Each one of the {items} is equally likely, not each color. Count those of the color.")
 def shares_picks_among_kinds(number: int, kinds: int) -> Wrong:
     """Not in the research catalogue: common practice, no source, as are the two below."""
     return whole(number // kinds) if number % kinds == 0 else None
@@ -172,6 +172,6 @@ def picks_of_the_others(number: int, k: int, n: int) -> Wrong:
     return whole(number * (n - k) // n)
 
 
-@slip("K35", "That is how many there are. How many times should one of them be picked?")
+@slip("K35", "That is how many there are of the color. How many of the picks should be of it?")
 def keeps_the_count(k: int) -> Wrong:
     return whole(k)

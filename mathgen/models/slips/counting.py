@@ -128,25 +128,25 @@ def takes_near_for_equal(a: int, b: int, whole: int) -> Wrong:
     return "true" if abs(a + b - whole) == 1 else None
 
 
-@slip("H42", "Add again. Count on from the greater number.")
+@slip("H42", "Add again. Count on from the greatest number.")
 def counts_the_first_number_too(a: int, b: int, whole: int) -> Wrong:
     """Counting on from 5 with "5, 6": one too few."""
     return "true" if a + b - 1 == whole else "false"
 
 
-@slip("H46", "Read the sign from the left: > says is greater than, < says is less than.")
+@slip("H46", "Read the sign from the left: > means \"is greater than\", < means \"is less than\".")
 def reads_the_sign_backwards(other: str) -> Wrong:
     """Not in the research catalogue: common practice, no source."""
     return other
 
 
-@slip("H47", "The number after the equals sign is only a part of its side. Add up both sides.")
+@slip("H47", "The number after the equals sign is only a part of its side. Work out both sides.")
 def stops_at_the_equals_sign(first_side: int, after: int) -> Wrong:
     """The equals sign is taken for "the answer comes now": 3 + 4 = 7 + 1 passes for true."""
     return "true" if first_side == after else "false"
 
 
-@slip("H48", "A ten is missing. Add the ones first, and take a new ten to the tens.")
+@slip("H48", "A ten is missing. Add the ones first, and make a new ten.")
 def judges_without_the_new_ten(claimed: int, total: int) -> Wrong:
     """As H11, where a total is to be judged."""
     return "true" if claimed == total - 10 else "false"

@@ -64,7 +64,7 @@ def part_for_the_rest(k: int, n: int) -> Wrong:
     return over(k, n)
 
 
-@slip("N05", "The digits go on. Move the point past the digits that repeat, then take away.")
+@slip("N05", "The digits go on. Multiply so that the repeating digits line up, then subtract.")
 def cuts_or_repeats_too_much(judged: str) -> Wrong:
     """N01 and N02, where a fraction is to be judged."""
     return judged

@@ -35,7 +35,7 @@ def multiplies_the_product(product: int, factor: int) -> Wrong:
     return whole(product * factor) if product <= 100 else None
 
 
-@slip("O07", "Multiply first where no brackets stand. Both numbers have to be multiplied.")
+@slip("O07", "Without parentheses, multiplication comes first, so only one number is multiplied.")
 def adds_before_multiplying(form: str) -> Wrong:
     """Works from left to right, and takes a sum first that is not in brackets."""
     return "true" if form in ("no brackets", "first only") else None
@@ -51,7 +51,7 @@ def knows_parts_only(form: str) -> Wrong:
     return "false" if form == "sum first" else None
 
 
-@slip("O10", "Multiply first where no brackets stand. Both numbers have to be multiplied.")
+@slip("O10", "Without parentheses, multiplication comes first, so only one number is multiplied.")
 def leaves_the_brackets_out(label: str) -> Wrong:
     """As O07, where an expression is to be chosen."""
     return label

@@ -119,7 +119,7 @@ def judges_without_a_row(rows: int, size: int, claimed: int) -> Wrong:
     return "true" if (rows - 1) * size == claimed else "false"
 
 
-@slip("P25", "That is all of them. How many times can you take 2?")
+@slip("P25", "That is all of them. Find half.")
 def keeps_the_number(number: int) -> Wrong:
     """Common practice, no source, as are the two below."""
     return whole(number)
@@ -130,6 +130,6 @@ def one_pair_too_many(number: int) -> Wrong:
     return whole(number // 2 + 1)
 
 
-@slip("P27", "Take the half, not 2 away.")
+@slip("P27", "Find half. Do not take away 2.")
 def takes_two_away(number: int) -> Wrong:
     return whole(number - 2)

@@ -54,3 +54,9 @@ def multiplies_for_the_whole(goal: int, k: int, n: int) -> Wrong:
 def point_moved_once(number: int) -> Wrong:
     """30 / 0.75 as 30 / 7.5, where that is a whole number."""
     return whole(number // 10) if number % 10 == 0 else None
+
+
+@slip("E38", "Add first, then round once.")
+def rounds_before_adding(k: int, k2: int, n: int) -> Wrong:
+    """0.14 + 0.14 as 0.1 + 0.1, to the nearest tenth."""
+    return over((20 * k + n) // (2 * n) + (20 * k2 + n) // (2 * n), 10)
