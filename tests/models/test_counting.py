@@ -57,7 +57,7 @@ ROWS = {
         {"H41": "Yes"},
     ),
     "is_that_the_total, right": (
-        2,
+        1,
         Ask(Truth(Op("+", colors("Owls", 1)), "=", Stated(9, "claimed")), (), TRUTH),
         "Yes",
         "x = 3 + 2 + 4 - 9",
