@@ -43,7 +43,7 @@ RULES: tuple[Rule, ...] = (
     # a fraction told by its distance from 1
     rule("fact", "the fraction <that_outcome> is WHOLE parts (from|before) WHOLE", _told_from_one),
     rule("fact", "count back WHOLE parts from WHOLE to find the fraction <that_outcome>", lambda n, one, m: _told_from_one(m, n, one)),
-    rule("fact", "from WHOLE , count back WHOLE parts to the fraction <that_outcome>", lambda one, n, m: _told_from_one(m, n, one)),
+    rule("fact", "count back WHOLE parts from WHOLE to the fraction <that_outcome>", lambda n, one, m: _told_from_one(m, n, one)),
     rule("fact", "a fraction has the top number WHOLE and the bottom number WHOLE", lambda *numbers: (TopAndBottom(*numbers),)),
     rule("fact", "the top number of a fraction is WHOLE , and the bottom number is WHOLE", lambda *numbers: (TopAndBottom(*numbers),)),
     rule("fact", "write a fraction with the top number WHOLE and the bottom number WHOLE", lambda *numbers: (TopAndBottom(*numbers),)),

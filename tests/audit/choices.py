@@ -74,7 +74,7 @@ def _mean_and_median(line: dict[str, Any], winner: str, most: bool, values: tupl
     """Of the list that the words tell of: both worked out from the rows, and the one that the question asks for."""
     rising = listed(line, texts)
     both = {"mean": Rational(sum(rising), len(rising)), "median": middle(rising)}
-    if values != (both["mean"], both["median"]) or most == bool(re.search(r"\bis less,", line["text"])):
+    if values != (both["mean"], both["median"]) or most == bool(re.search(r"\bless\b", sentences(line["text"])[-1])):
         yield f"the rows have the mean {both['mean']} and the median {both['median']}, not {values}"
     if both[winner] != (max if most else min)(values) or both["mean"] == both["median"]:
         yield f"{winner} is not the one that the question asks for"
@@ -89,7 +89,7 @@ def _product_and_factor(line: dict[str, Any], winner: str, most: bool, values: t
     if found is None or len(counts) != 2 or counts[0] != int(found[3]) or counts[1] * int(found[2]) != counts[0] * int(found[1]):
         yield f"the rows have {counts}"
         return
-    if values != (counts[1], counts[0]) or most == bool(re.search(r"\bis less,", line["text"])):
+    if values != (counts[1], counts[0]) or most == bool(re.search(r"\bless\b", sentences(line["text"])[-1])):
         yield f"the product is {counts[1]}, the factor {counts[0]}, not {values}"
     if {"product": counts[1], "factor": counts[0]}[winner] != (max if most else min)(values) or counts[0] == counts[1]:
         yield f"{winner} is not the one that the question asks for"

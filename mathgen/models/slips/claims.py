@@ -24,7 +24,7 @@ def by_top_numbers(says_so: int) -> Wrong:
     return _verdict(says_so)
 
 
-@slip("V04", "Smaller parts can still make more, if there are enough of them. Give both fractions the same bottom number.")
+@slip("V04", "Many smaller parts can make more. Give both fractions the same bottom number.")
 def by_bottom_numbers(says_so: int) -> Wrong:
     return _verdict(says_so)
 
