@@ -4,6 +4,8 @@ from __future__ import annotations
 
 from typing import Any
 
+from mathgen.asks.expression import Price
+from mathgen.problems.draft import leaves_of
 from mathgen.problems.record import Cell, Problem
 from mathgen.scenario.naming import upper_first
 from mathgen.trials.scope import Label, Scope
@@ -79,7 +81,8 @@ def results_table(
     if not used:
         return None
     if table.prices:
-        return price_table(table, {item for item, _, _ in used}, words)
+        told = (leaf.item for problem in problems for given in problem.givens for leaf in leaves_of(given.expr) if isinstance(leaf, Price))
+        return price_table(table, {item for item, _, _ in used}.union(told), words)
     hidden = covered_cells(table, (*problems, *beside))
     if used & hidden:
         raise GivenAwayError(f"cells both needed and given away: {sorted(map(str, used & hidden))}")
@@ -125,7 +128,7 @@ _MOST_IN_ONE_ROW = 4  # items below one another; more stand in two halves side b
 
 
 def price_table(table: TrialTable, used: set[str], words: dict[str, Any]) -> dict[str, Any]:
-    """The items that problems read, and some beside them: a price list in cents, in the order of the file."""
+    """The items that problems read or tell of, and some beside them: a price list in cents, in the order of the file."""
     fill = [one.item for one in table.prices if one.item not in used][: max(_FEWEST_ITEMS - len(used), 0)]
     lines = [(upper_first(one.item), f"{one.cents}¢") for one in table.prices if one.item in used or one.item in fill]
     half = -(-len(lines) // 2) if len(lines) > _MOST_IN_ONE_ROW else len(lines)

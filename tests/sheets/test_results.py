@@ -4,9 +4,12 @@ from __future__ import annotations
 
 import pytest
 
+from mathgen.bank.plan import SheetPlan
+from mathgen.bank.sheet import make_sheet
 from mathgen.sheets.results import GivenAwayError, results_table
 from mathgen.trials.scope import Scope
 from mathgen.trials.table import Row, TrialTable
+from tests.audit.banks import sample
 from tests.sheets.by_hand import TABLE, problem, words
 
 WORDS = words(4)
@@ -82,3 +85,16 @@ def test_many_colors_stand_below_one_another() -> None:
     assert [column["head"] for column in printed["columns"]] == ["Owls"]
     assert printed["rows"][:2] == [{"head": "red (4 set up)", "cells": ["0"]}, {"head": "blue (4 set up)", "cells": ["1"]}]
     assert len(printed["rows"]) == len(colors)
+
+def test_a_price_list_holds_every_item_that_a_problem_of_the_sheet_names() -> None:
+    """ "The price list says 40 cents for the ball of string" is then true of the page."""
+    table = sample("prices")
+    for grade in range(2, 7):
+        problems = tuple(make_sheet(table, SheetPlan(grade)).forms[0].problems)
+        printed = results_table(table, problems, {**words(grade), "table_caption": "Price list"})
+        if printed is None:
+            continue
+        shown = {text for row in printed["rows"] for text in (row["head"], *row["cells"])}
+        named = [one.item for one in table.prices if any(one.item in problem.text for problem in problems)]
+        assert named
+        assert {item[0].upper() + item[1:] for item in named} <= shown
