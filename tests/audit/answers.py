@@ -167,7 +167,7 @@ def _display(line: dict[str, Any], shown: Rational, texts: Texts) -> Iterator[st
         re.IGNORECASE,
     )
     shares = re.search(
-        r"\bis n\b|\bpairs are there\b|\bmany trials\b.*\bmean\b|\bin each row\b|"
+        r"\bis n\b|\bpairs are there\b|\bmany trials (did|were)\b|\bin each row\b|"
         r"percent|fraction|how many (full )?(boxes|bags|rows)|\bpart\b|how many times|ratio|unit rate|\bsets\b",
         question,
         re.IGNORECASE,

@@ -171,7 +171,7 @@ def _numbers_in_text(line: dict[str, Any], texts: Texts) -> Iterator[str]:
         if (
             one.text in ("0", "1")
             and "number line" in line["text"]
-            and re.search(r"from 0 to 1\b|\b(and|from|to|before) 1[.?]", one.sentence)
+            and re.search(r"from 0 to 1\b|\b(and|from|to|before) 1[.?]|^Count back \d+ parts from 1 to\b", one.sentence)
         ):
             continue
         if one.text == "0" and one.sentence == "Do not use 0, and count each pair once.":

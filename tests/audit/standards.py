@@ -412,7 +412,7 @@ def _times_picked(line: Problem) -> bool:
 
 def _behind_mean(line: Problem) -> bool:
     """A total and a mean: how many results there are."""
-    return _whole(line) and _signs(line) == {"/"} and _says(r"\bmean\b.*\bmany trials\b.*\?")(line)
+    return _whole(line) and _signs(line) == {"/"} and _says(r"\bmean\b.*\b(many trials|number of trials)\b.*\?")(line)
 
 
 def _constant(line: Problem) -> bool:

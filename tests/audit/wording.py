@@ -152,7 +152,7 @@ def faults(text: str, grade: int, texts: Texts) -> Iterator[str]:
         yield f"a sentence of {max(counted)} words, at most {cap_longest}"
     if counted[-1] > cap_question:
         yield f"a question of {counted[-1]} words, at most {cap_question}"
-    if not re.search(r"\?( Round to the nearest [a-z ]+\.| Tell why\.)?$", text):
+    if not re.search(r"\?( (?:Round|Add, then round) to the nearest [a-z ]+\.| Tell why\.)?$", text):
         yield "does not end in a question mark"
     if text.count("?") != 1:
         yield f"{text.count('?')} question marks"
