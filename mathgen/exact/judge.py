@@ -90,7 +90,7 @@ def _judge_name(expected: str, typed: str) -> tuple[Verdict, str]:
     if name == key or several[0] == several[1]:
         return RIGHT, "the same name"
     # What is said may be passed on to a pupil, so it never holds the answer.
-    close = len(name) > 3 and SequenceMatcher(None, key, name).ratio() > 0.8
+    close = len(name) > 3 and 5 * SequenceMatcher(None, key, name).ratio() > 4
     return WRONG, "a name much like the answer; check the spelling" if close else "another name"
 
 

@@ -240,7 +240,7 @@ def _relation(line: dict[str, Any], exact: Rational, texts: Texts) -> Iterator[s
         lists = two_lists(line, texts) if apart else (listed(line, texts),)
         # Two numbers in the middle; a mean that others are far from.
         known |= {2, *(Rational(sum(numbers), len(numbers)) for numbers in lists)}
-    if re.search(r"\bin pairs\b|\btwo equal rows\b|\bnumbers are the same\b", line["text"]):
+    if re.search(r"\bin pairs\b|\bMake pairs\b|\btwo equal rows\b|\bnumbers are the same\b", line["text"]):
         known.add(Rational(2))
     named = texts.named(line["text"])
     known |= {

@@ -50,7 +50,7 @@ def faults(line: dict[str, Any], texts: Texts) -> Iterator[str]:
 
 def number_faults(line: dict[str, Any], exact: Rational, texts: Texts) -> Iterator[str]:
     """One number of it: how many are full, how many are needed for all, or how many pins are in none that is full."""
-    if re.search(r"\bin pairs\.|\btwo equal rows\.|\bnumbers are the same\b", line["text"]):
+    if re.search(r"\bin pairs\.|\bMake pairs of\b|\btwo equal rows\.|\bMake two equal rows of\b|\bnumbers are the same\b", line["text"]):
         named = texts.named(line["text"])
         if 2 * exact != texts.results.total("down", Reach(named.groups or None, named.trials or None, named.colors or None)):
             yield f"{exact} is not half of the rows' count"

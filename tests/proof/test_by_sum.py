@@ -33,7 +33,7 @@ def of(deck: ChosenDeck, one: CheckSet) -> tuple[Problem, ...]:
 
 def test_every_line_of_a_deck_agrees_and_they_are_of_several_forms(deck: ChosenDeck, table: TrialTable) -> None:
     decks = [deck, *(make_deck(table, DeckPlan((grade,))) for grade in (4, 5))]
-    assert all(len(one.sets) >= 4 for one in decks)
+    assert all(len(one.sets) >= 3 for one in decks)
     assert any("/" in one.line for some in decks for one in some.sets)
     assert all(verdict(one.line, one.first, of(some, one), RawRows(table)) == "agrees" for some in decks for one in some.sets)
 

@@ -195,14 +195,20 @@ def test_a_count_that_answers_another_card_is_covered() -> None:
     needed = cells_read(main(), tuple(card.problem for card in cards))
     places = [(row, column) for row in table["rows"] for column in table["columns"]]
     spare = [(*row["head"].split(", Trial "), column["head"]) for row, column in places]
-    group, trial, color = next(one for one in spare if (one[0], int(one[1]), one[2]) not in needed)
+    covered_already = covered_cells_of(table)
+    group, trial, color = next(one for one in spare if (one[0], int(one[1]), one[2]) not in {*needed, *covered_already})
     asking = next(card for card in chosen.cards if card.number not in away)
     secret = Scope((group,), (int(trial),), (color,))
     planted = [card._replace(problem=card.problem._replace(must_not_show=(secret,))) if card is asking else card for card in chosen.cards]
     covered = cards_data(replace(chosen, cards=tuple(planted)), main(), words, SIX, away)["results"]["table"]
-    heads = [column["head"] for column in covered["columns"]]
-    cells = [(row["head"], head, cell) for row in covered["rows"] for head, cell in zip(heads, row["cells"], strict=True)]
-    assert [cell for cell in cells if cell[2] == "?"] == [(f"{group}, Trial {trial}", color, "?")]
+    assert covered_cells_of(covered) - covered_already == {(group, int(trial), color)}
+
+
+def covered_cells_of(table: dict[str, Any]) -> set[tuple[str, int, str]]:
+    """Group, trial and color of each cell that shows no number."""
+    heads = [column["head"] for column in table["columns"]]
+    cells = [(*row["head"].split(", Trial "), head, cell) for row in table["rows"] for head, cell in zip(heads, row["cells"], strict=True)]
+    return {(group, int(trial), color) for group, trial, color, cell in cells if cell == "?"}
 
 
 def secrets(problem: Problem) -> list[Scope]:
