@@ -34,7 +34,7 @@ def gives_away(one: Candidate, other: Candidate) -> bool:
     """Whether one candidate's words or givens print what the other asks for, or all but print it."""
     printed = {given.expr for given in one.givens}
     totals = asked_totals(other)
-    if totals & printed or totals & (_all_but_printed(one) - _all_but_printed(other)):
+    if totals and totals & (printed | (_all_but_printed(one) - _all_but_printed(other))):
         return True
     expr = asked(other)
     if not isinstance(expr, Op):

@@ -27,16 +27,14 @@ _WORDS: dict[str, tuple[str, ...]] = {  # the limits of the gate, by what a teac
     "its decimals have too many places or too few": (
         "decimal places", "decimal places in a step", "answer places", "repeating", "repeating block", "rounded answer", "rounding tie",
     ),
-    "too much would have to be read or said": ("words", "cells to read", "graph", "graph categories", "operations"),
+    "too much would have to be read or said": ("words", "cells to read", "graph categories", "operations"),
     "its answers are not whole, or not parts, as the grade wants them": ("whole answer",),
+    # What leaves a problem out although the grade allows it.
+    "there are no words for it in this grade": ("no wording for this grade",),
+    "its graph does not fit": ("graph",),
+    "met twice": ("twice",),
+    "yes or no too often": ("yes and no",),
 }  # fmt: skip
-_NO_LIMIT = {  # what leaves a problem out although the grade allows it
-    "words": "too much would have to be read or said",
-    "no wording for this grade": "there are no words for it in this grade",
-    "graph": "its graph does not fit",
-    "twice": "met twice",
-    "yes and no": "yes or no too often",
-}
 _LOOKED_AT = 300  # choices of a model
 _OF_LIMIT = {limit: words for words, limits in _WORDS.items() for limit in limits}
 _TRIED = tuple(Rational(quarters, 4) for quarters in (8, 9, 12, 10, 16, 14, 6, 11))  # inches, as classes set them
@@ -49,12 +47,7 @@ def why_not(stops: Counter[str]) -> str:
     >>> why_not(Counter({"set size": 9, "words": 2})), why_not(Counter())
     ('its sets are not of the sizes that the grade works with', 'the table has no results that make such a problem')
     """
-    if not stops:
-        return _NOTHING
-    told = Counter[str]()
-    for limit, times in stops.items():
-        told[_OF_LIMIT.get(limit, _LATER)] += times
-    return told.most_common(1)[0][0]
+    return in_words(stops)[0][0] if stops else _NOTHING
 
 
 def in_words(stops: Counter[str]) -> list[tuple[str, int]]:
@@ -67,7 +60,7 @@ def in_words(stops: Counter[str]) -> list[tuple[str, int]]:
     """
     told = Counter[str]()
     for limit, times in stops.items():
-        told[_NO_LIMIT.get(limit) or _OF_LIMIT.get(limit, _LATER)] += times
+        told[_OF_LIMIT.get(limit, _LATER)] += times
     return told.most_common()
 
 

@@ -5,7 +5,7 @@ from __future__ import annotations
 from itertools import combinations
 from math import lcm
 
-from mathgen.asks.expression import Ask, Op, Stated, Value
+from mathgen.asks.expression import Ask, Op, Quantity, Stated, Value
 from mathgen.asks.steps import terminating
 from mathgen.exact.demand import Demand
 from mathgen.models.parts_of_parts import rest_of
@@ -63,17 +63,25 @@ def joined_parts_as_decimal(view: TableView) -> AskSpace:
     return AskSpace((view.spots, tuple(combinations(colors, 2)) if len(colors) > 2 else ()), build)
 
 
+def _two_parts(view: TableView, spot: Spot, pair: tuple[str, str]) -> tuple[Quantity, Quantity, Quantity, tuple[str, ...]] | None:
+    """Two colors' counts, the rack, and both parts of it as decimals; None where a color has none down, or the two are the rack."""
+    first, second = (view.quantity("down", spot, color) for color in pair)
+    whole = view.quantity("set_up", spot)
+    k, k2, n = map(view.number, (first, second, whole))
+    texts = decimals((k, n), (k2, n)) if k and k2 and k + k2 < n else None
+    return None if texts is None else (first, second, whole, texts)
+
+
 @problem_model(skill="add decimal parts")
 def add_decimal_parts(view: TableView) -> AskSpace:
     """The sum of two colors' decimal parts of one rack."""
 
     def build(spot: Spot, pair: tuple[str, str]) -> Draft | None:
-        first, second = (view.quantity("down", spot, color) for color in pair)
-        whole = view.quantity("set_up", spot)
-        k, k2, n = map(view.number, (first, second, whole))
-        texts = decimals((k, n), (k2, n)) if k and k2 and k + k2 < n else None
-        if texts is None:
+        found = _two_parts(view, spot, pair)
+        if found is None:
             return None
+        first, second, whole, texts = found
+        k, k2, n = map(view.number, (first, second, whole))
         rate, rate2 = Op("/", (first, whole)), Op("/", (second, whole))
         return Draft(
             ask=Ask(Value(Op("+", (rate, rate2))), (), _DECIMAL),
@@ -224,12 +232,13 @@ def about_both_parts(view: TableView) -> AskSpace:
     """The sum of two colors' decimal parts of one rack, rounded to tenths."""
 
     def build(spot: Spot, pair: tuple[str, str]) -> Draft | None:
-        first, second = (view.quantity("down", spot, color) for color in pair)
-        whole = view.quantity("set_up", spot)
+        found = _two_parts(view, spot, pair)
+        if found is None:
+            return None
+        first, second, whole, texts = found
         k, k2, n = map(view.number, (first, second, whole))
-        texts = decimals((k, n), (k2, n)) if k and k2 and k + k2 < n else None
         # What ends at tenths is not rounded; a tie is rounded in more than one way.
-        if texts is None or 20 * (k + k2) % n == 0 or max(map(_places, texts)) >= _MOST_PLACES or not n < 20 * (k + k2) < 19 * n:
+        if 20 * (k + k2) % n == 0 or max(map(_places, texts)) >= _MOST_PLACES or not n < 20 * (k + k2) < 19 * n:
             return None
         rate, rate2 = Op("/", (first, whole)), Op("/", (second, whole))
         return Draft(
