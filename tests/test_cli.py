@@ -242,9 +242,7 @@ def test_files_that_exist_are_kept_without_force_and_replaced_with_it(command: l
     assert out.read_bytes() != b"mine"
 
 
-@pytest.mark.parametrize(
-    ("asked", "grades"), [(["--grades", "3-5"], (3, 4, 5)), (["--grade", "3,5"], (3, 5))]
-)
+@pytest.mark.parametrize(("asked", "grades"), [(["--grades", "3-5"], (3, 4, 5)), (["--grade", "3,5"], (3, 5))])
 def test_several_grades_make_a_set_each(asked: list[str], grades: tuple[int, ...], tmp_path: Path) -> None:
     made = run("worksheet", MAIN, *asked, "--count", 3, "--out", tmp_path)
     assert made.exit_code == 0, made.output

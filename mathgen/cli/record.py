@@ -39,4 +39,3 @@ def record(groups: str, colors: str | None, set_up: str | None, scenario_name: s
     write_files(contents, force)
     for path in contents:
         click.echo(path)
-

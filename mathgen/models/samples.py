@@ -2,48 +2,130 @@
 
 from __future__ import annotations
 
+from collections.abc import Sequence
+from typing import Any, NamedTuple
+
 from mathgen.asks.expression import Ask, Expr, Op, Quantity, Stat, Stated, Truth, Value
 from mathgen.exact.demand import Demand
 from mathgen.models.lists import MOST_NUMBERS, list_choices, listed
 from mathgen.models.registry import problem_model
 from mathgen.models.space import AskSpace
 from mathgen.models.view import Spot, TableView
-from mathgen.problems.draft import Draft
+from mathgen.problems.draft import Draft, Role
 
 _ANY, _WHOLE, _TRUTH = Demand("any"), Demand("whole"), Demand("truth")
 _CHANCE = frozenset({"probability"})
 _FEWEST = 5  # results that say something about chance
 _DIGITS = 10
+_POPULATION = 15
+_SIZES = (5, 6, 8, 9, 10, 12, 15, 16, 18, 20, 24, 25)  # of a sample of pins
+
+
+class _Sample(NamedTuple):
+    """Groups drawn at random, in one trial, and the estimate that they give for the class."""
+
+    series: tuple[Quantity, ...]
+    roles: dict[str, Role]
+    total: int
+    estimate: int
+    formula: Op
+
+
+def _drawn(view: TableView, spot: Spot, way: tuple[str, ...], color: str | None) -> _Sample | None:
+    """A sample whose mean is whole, more than 1, and not the half of the class, which is doubled without a mean."""
+    groups = len(view.table.groups)
+    found = listed(view, spot, way, color)
+    if found is None:
+        return None
+    series, whole = found
+    total, size = sum(map(view.number, series)), len(series)
+    if total % size or total <= size or 2 * size == groups:
+        return None
+    drawn, everybody = Stated(size, "in the sample"), Stated(groups, "groups")
+    formula = Op("*", (Op("/", (Op("+", series), drawn)), everybody))
+    roles: dict[str, Role] = {"series": series, "whole": whole, "drawn": drawn, "groups": everybody}
+    return _Sample(series, roles, total, total // size * groups, formula)
+
+
+def _some_groups(view: TableView) -> tuple[Sequence[Any], ...]:
+    """The axes of a sample: a trial, which groups are drawn, and a color."""
+    groups = view.table.groups if len(view.table.groups) > 4 else ()
+    spots = [Spot(None, (trial,)) for trial in view.table.trials if view.totals.complete(view.scope(Spot(None, (trial,))))]
+    ways = [way for way in list_choices(groups) if way is not None and 3 <= len(way) < min(len(groups), MOST_NUMBERS)]
+    return spots if groups else [], ways, view.colors_or_all
 
 
 @problem_model(skill="estimate from a sample")
 def sample_estimate(view: TableView) -> AskSpace:
     """About how many the class knocked down in a trial, going by some of its groups, drawn at random."""
-    groups = view.table.groups if len(view.table.groups) > 4 else ()
-    spots = [Spot(None, (trial,)) for trial in view.table.trials if view.totals.complete(view.scope(Spot(None, (trial,))))]
-    ways = [way for way in list_choices(groups) if way is not None and 3 <= len(way) < min(len(groups), MOST_NUMBERS)]
 
     def build(spot: Spot, way: tuple[str, ...], color: str | None) -> Draft | None:
-        found = listed(view, spot, way, color)
-        if found is None:
+        found = _drawn(view, spot, way, color)
+        if found is None or view.count("down", spot, color) == found.total:
             return None
-        series, whole = found
-        total, size = sum(map(view.number, series)), len(series)
-        estimate = total // size * len(groups)
-        # A mean of one pin is little to go by; a sample that is half the class is doubled without a mean.
-        if total % size or total <= size or 2 * size == len(groups) or view.count("down", spot, color) == total:
-            return None
-        drawn, everybody = Stated(size, "in the sample"), Stated(len(groups), "groups")
         return Draft(
-            ask=Ask(Value(Op("*", (Op("/", (Op("+", series), drawn)), everybody))), (), _WHOLE),
-            roles={"series": series, "whole": whole, "class": view.quantity("down", spot, color), "drawn": drawn, "groups": everybody},
+            ask=Ask(Value(found.formula), (), _WHOLE),
+            roles=found.roles,
             structure="part from rate",
-            slips=(("K20", (total,)), ("K21", (total // size,)), ("K22", (total, len(groups)))),
+            slips=(
+                ("K20", (found.total,)),
+                ("K21", (found.total // len(found.series),)),
+                ("K22", (found.total, len(view.table.groups))),
+            ),
             features=frozenset(),
-            must_not_show=(view.scope(spot, color),) if estimate == view.count("down", spot, color) else (),
+            must_not_show=(view.scope(spot, color),) if found.estimate == view.count("down", spot, color) else (),
         )
 
-    return AskSpace((spots if groups else [], ways, view.colors_or_all), build)
+    return AskSpace(_some_groups(view), build)
+
+
+@problem_model(skill="how far off an estimate is")
+def estimate_off(view: TableView) -> AskSpace:
+    """How many pins too high or too low an estimate is that a sample gives for the class."""
+
+    def build(spot: Spot, way: tuple[str, ...], color: str | None) -> Draft | None:
+        found = _drawn(view, spot, way, color)
+        if found is None:
+            return None
+        known = view.quantity("down", spot, color)
+        number = view.number(known)
+        off = abs(found.estimate - number)
+        # One pin off is a word in the question; half of the class off is no estimate.
+        if not 2 <= off <= number // 2 or off in (number, found.total):
+            return None
+        high = found.estimate > number
+        return Draft(
+            ask=Ask(Value(Op("-", (found.formula, known) if high else (known, found.formula))), (), _WHOLE),
+            roles={**found.roles, "class": known, "side": "high" if high else "low"},
+            structure="difference unknown",
+            slips=(("K36", (found.estimate,)), ("K37", (number - found.total,)), ("K21", (found.total // len(found.series),))),
+        )
+
+    return AskSpace(_some_groups(view), build)
+
+
+@problem_model(skill="sample like its population")
+def sample_like_population(view: TableView) -> AskSpace:
+    """How many of a color belong in a sample that represents the colors of a population: the pins of one trial."""
+    colors = view.table.colors if len(view.table.colors) > 1 else ()
+    spots = [spot for spot in view.spots if len(spot.trials or view.table.trials) == 1]
+
+    def build(spot: Spot, color: str, size: int) -> Draft | None:
+        whole, part = view.quantity("down", spot), view.quantity("down", spot, color)
+        n, k = view.number(whole), view.number(part)
+        # Few pins are no population. At most half of them are drawn, and the color has a count of its own in the sample.
+        if n < _POPULATION or k == 0 or 2 * size > n or size * k % n or not 2 <= size * k // n < size or k == size:
+            return None
+        drawn = Stated(size, "in the sample")
+        return Draft(
+            ask=Ask(Value(Op("*", (Op("/", (part, whole)), drawn))), (), _WHOLE),
+            roles={"part": part, "whole": whole, "drawn": drawn},
+            structure="part from rate",
+            slips=(("K38", (size, len(colors))), ("K39", (size, k, n)), ("K40", (k,))),
+            sets=(n,),
+        )
+
+    return AskSpace((spots, colors, _SIZES), build)
 
 
 @problem_model(skill="simulation by digits")

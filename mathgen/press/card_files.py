@@ -113,9 +113,7 @@ def _fitting(new_maker: Callable[[], DeckMaker], table: TrialTable, look: CardLo
     )
 
 
-def _printed(
-    deck: ChosenDeck, table: TrialTable, look: CardLook, words: dict[str, Any], signs: tuple[str, ...]
-) -> tuple[_Pack, list[int]]:
+def _printed(deck: ChosenDeck, table: TrialTable, look: CardLook, words: dict[str, Any], signs: tuple[str, ...]) -> tuple[_Pack, list[int]]:
     """The pack, and the numbers of cards whose words have no room. What a card has no room for goes to the results page."""
     elsewhere: frozenset[int] = frozenset()
     while True:

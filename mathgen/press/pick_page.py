@@ -55,13 +55,17 @@ def page_of(data: dict[str, Any]) -> bytes:
     style, script = _source("pick.css"), _source("judge.js") + _source("pick.js")
     allowed = f"script-src '{_digest(script)}'; style-src '{_digest(style)}'; img-src data:"
     policy = f"default-src 'none'; {allowed}; base-uri 'none'; form-action 'none'"
-    html = _environment().get_template("pick.html.j2").render(
-        lang=data["lang"],
-        title=data["title"],
-        policy=policy,
-        style=Markup(style),
-        script=Markup(script),
-        deck=Markup(_as_script_data(data | {"cards": cards})),
+    html = (
+        _environment()
+        .get_template("pick.html.j2")
+        .render(
+            lang=data["lang"],
+            title=data["title"],
+            policy=policy,
+            style=Markup(style),
+            script=Markup(script),
+            deck=Markup(_as_script_data(data | {"cards": cards})),
+        )
     )
     return html.encode()
 

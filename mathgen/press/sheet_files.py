@@ -105,9 +105,7 @@ def _printed(chosen: ChosenSheet, table: TrialTable, said_as: _SaidAs) -> _Print
     return _Printed(chosen, worksheet, pdf_bytes("worksheet", worksheet))
 
 
-def _with_key(
-    made: _Printed, table: TrialTable, scenario_name: str, said_as: _SaidAs, notes: tuple[str, ...], left_out: int
-) -> SheetFiles:
+def _with_key(made: _Printed, table: TrialTable, scenario_name: str, said_as: _SaidAs, notes: tuple[str, ...], left_out: int) -> SheetFiles:
     """All files of a sheet, of which ``left_out`` problems had no room on the pages."""
     (words, signs), (chosen, worksheet, printed), plan = said_as, made, made.chosen.plan
     few = few_on_pages(plan, len(chosen.forms[0].problems), wanted_count(plan)) if left_out else None

@@ -104,9 +104,7 @@ def check_labels(labels: Iterable[str], signs: Sequence[str]) -> None:
     for rest, all_named in by_rest.items():
         shown = ", ".join(json.dumps(label, ensure_ascii=False) for label in all_named)
         if not rest:
-            faults.append(
-                f"{shown}: none of {'its' if len(all_named) == 1 else 'their'} characters can be printed."
-            )
+            faults.append(f"{shown}: none of {'its' if len(all_named) == 1 else 'their'} characters can be printed.")
         elif len(all_named) > 1:
             faults.append(f'{shown}: all would be printed as "{rest}", for the other characters cannot be printed.')
     if faults:

@@ -71,6 +71,8 @@ Kind = Literal[
     "sample",
     "simulation",
     "sample gap",
+    "sample off",
+    "sample like",
     "mean then",
     "model gap",
     "likelier",

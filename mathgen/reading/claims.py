@@ -113,6 +113,7 @@ from mathgen.reading.meaning import (
     SameRate,
     SameRatio,
     Sample,
+    SampleLike,
     ScaledCount,
     ScatterPlot,
     ScoreGrew,
@@ -150,7 +151,7 @@ from mathgen.reading.plots import bar_from, plot_to_make
 from mathgen.reading.points import classes, one_set, same_points, same_racks
 from mathgen.reading.proportional import grid, growing, proportional, score_grew
 from mathgen.reading.rates import same_ratio
-from mathgen.reading.samples import digits, drawn, sample, uniform_model
+from mathgen.reading.samples import digits, drawn, sample, sample_like, uniform_model
 from mathgen.reading.scaling import scaled_count
 from mathgen.reading.scatter import line_close_by, scatter_plot
 from mathgen.reading.score_lines import goal_score, one_line, starting_scores
@@ -466,6 +467,7 @@ _TAKE = {
     OtherRow: other_row,
     Wondered: wondered,
     Sample: sample,
+    SampleLike: sample_like,
     Digits: digits,
     Drawn: drawn,
     NextTrial: next_trial,

@@ -118,7 +118,6 @@ class Counts:
             raise NotRead("the table has no space between pins there")
         return found[0]
 
-
     def price(self, price: Price) -> Rational:
         """What an item costs.
 

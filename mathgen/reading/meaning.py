@@ -419,6 +419,14 @@ class Sample(NamedTuple):
     groups: Number
 
 
+class SampleLike(NamedTuple):
+    """ "A sample of 8 of these pins should represent the kinds of all 48 pins." """
+
+    size: Number
+    measure: Measure | None = None
+    whole: Number | None = None
+
+
 class NextTrial(NamedTuple):
     """ "Suppose the Owls knocked down 5 red pins in one more trial." """
 
@@ -920,7 +928,7 @@ Claim = (
     | PartOf | NextGoal | TheFraction | EqualFraction
     | RuleIs | EquationIs | LetterIs | PointsEach | BonusPoints | ScoreIs
     | StartingScores | OneLine | GoalScore
-    | OtherRow | Wondered | Sample | Digits | Drawn | UniformModel | NextTrial
+    | OtherRow | Wondered | Sample | SampleLike | Digits | Drawn | UniformModel | NextTrial
     | ZeroIs | ResultIs | ResultsAre | PutInBoxes | BoxesAlike | Repeated | SomePart | ShownPart | ScoreGrew | LossLimit
     | LetterCount | SumTimes | ExpressionsAre | NextLetter
     | About

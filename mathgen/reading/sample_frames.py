@@ -4,15 +4,21 @@ from __future__ import annotations
 
 from mathgen.reading.chart import Clash, Rule, rule
 from mathgen.reading.facts import Claims
-from mathgen.reading.meaning import Digits, Drawn, Labels, Mark, Sample, UniformModel
+from mathgen.reading.meaning import Digits, Drawn, Labels, Mark, Sample, SampleLike, UniformModel
 from mathgen.reading.noun_phrases import always, measured, what
 from mathgen.reading.tokens import Number
-from mathgen.reading.wanted import AllGroups, LikelierThan, MeanGap, StandFor, ThanModel
+from mathgen.reading.wanted import AllGroups, EstimateOff, InSample, LikelierThan, MeanGap, StandFor, ThanModel
 from mathgen.trials.scope import Measure
 
 
 def _sample(size: Number, groups: Number) -> Claims:
     return (Sample(size, groups),)
+
+
+def _like_all(size: Number, colors: Labels, whole: Number | None, again: Labels, measure: Measure | None = None) -> Claims:
+    if {colors, again} != {Mark("bare")}:
+        raise Clash  # "of these red pins"
+    return (SampleLike(size, None if measure is None else measured(measure, "down", "standing"), whole),)
 
 
 def _model(colors: Labels, measure: Measure, kinds: Number) -> Claims:
@@ -34,6 +40,28 @@ RULES: tuple[Rule, ...] = (
     rule("all_groups", "about how many <things> did all the groups <outcome_base>", lambda c, m: AllGroups(m, what(c))),
     rule("ask", "<by_sample> , <all_groups>", lambda _, question: question),
     rule("ask", "<all_groups> , <by_sample>", lambda question, _: question),
+    rule("too", "too high", always(True)),
+    rule("too", "too low", always(False)),
+    rule("ask", "how many <things> <too> is the estimate that this sample gives for <who>", lambda c, high, who: EstimateOff(c, who, high)),
+    rule(
+        "ask", "how many <things> <too> is an estimate for <who> that goes by this sample", lambda c, high, who: EstimateOff(c, who, high)
+    ),
+    rule("ask", "<by_sample> , how many <things> <too> is an estimate for <who>", lambda _, c, high, who: EstimateOff(c, who, high)),
+    # a sample that is like its population
+    rule("fact", "a sample of WHOLE of these <things> should represent the kinds of all WHOLE <things>", _like_all),
+    rule(
+        "fact",
+        "these <things> are a population , and WHOLE of these <things> are a sample that represents the kinds",
+        lambda c, size, again: _like_all(size, c, None, again),
+    ),
+    rule(
+        "fact",
+        "the <things> <that_outcome> are a population , and a sample of WHOLE <things> should represent the kinds",
+        lambda c, m, size, again: _like_all(size, c, None, again, m),
+    ),
+    rule("ask", "how many <things> should be in the sample", InSample),
+    rule("ask", "how many of the sample should be <things>", InSample),
+    rule("ask", "how many <things> should the sample have", InSample),
     rule(
         "fact",
         "<groups> are a random sample from the population of WHOLE groups",

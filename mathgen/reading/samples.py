@@ -5,10 +5,10 @@ from __future__ import annotations
 from mathgen.asks.expression import Op, Quantity, Stat, Stated, Truth, Value
 from mathgen.reading.asked import ANY, TRUTH, WHOLE, Asked
 from mathgen.reading.evaluate import evaluate
-from mathgen.reading.meaning import Digits, Drawn, Mark, Np, Sample, UniformModel
+from mathgen.reading.meaning import Digits, Drawn, Mark, Np, Sample, SampleLike, UniformModel
 from mathgen.reading.tokens import NotRead
 from mathgen.reading.told import Fact, Told
-from mathgen.reading.wanted import AllGroups, LikelierThan, MeanGap, StandFor, ThanModel
+from mathgen.reading.wanted import AllGroups, EstimateOff, InSample, LikelierThan, MeanGap, StandFor, ThanModel
 from mathgen.scenario.words import Scenario
 
 
@@ -27,21 +27,70 @@ def sample(told: Told, claim: Sample) -> None:
     told.facts.append(Fact(Stated(len(every), "groups"), claim.groups.text))
 
 
-def all_groups(question: AllGroups, told: Told, _: Scenario) -> Asked:
+def _from_sample(told: Told) -> tuple[tuple[Quantity, ...], Op]:
+    """The groups' counts in the sample, and the estimate that they give for all the groups."""
     claim = told.sample
     if claim is None or len(told.lists) != 1:
         raise NotRead("it is not said which sample is meant")
     [series] = told.lists
     groups = [one.scope.groups for one in series]
-    alike = {(one.measure, one.scope.trials, one.scope.colors) for one in series}
+    alike = {one._replace(scope=one.scope._replace(groups=None)) for one in series}
     if len(series) != claim.size.value or len(alike) != 1 or any(one is None or len(one) != 1 for one in groups):
         raise NotRead(f"the sample does not have {claim.size.text} groups")
-    whole = told.quantity(question.measure, question.np)
-    if (whole.measure, whole.scope.trials, whole.scope.colors) not in alike:
-        raise NotRead("the sample is of something else than what is asked")
     one_group = Op("/", (Op("+", series), Stated(len(series), "in the sample")))
-    goal = Op("*", (one_group, Stated(len(told.mentions.every("groups")), "groups")))
-    return Asked("sample", Value(goal), WHOLE, (*series, whole), ("sample",))
+    return series, Op("*", (one_group, Stated(len(told.mentions.every("groups")), "groups")))
+
+
+def _same_but_for_groups(whole: Quantity, series: tuple[Quantity, ...]) -> None:
+    if whole._replace(scope=whole.scope._replace(groups=None)) != series[0]._replace(scope=series[0].scope._replace(groups=None)):
+        raise NotRead("the sample is of something else than what is asked")
+
+
+def all_groups(question: AllGroups, told: Told, _: Scenario) -> Asked:
+    series, estimate = _from_sample(told)
+    whole = told.quantity(question.measure, question.np)
+    _same_but_for_groups(whole, series)
+    return Asked("sample", Value(estimate), WHOLE, (*series, whole), ("sample",))
+
+
+def estimate_off(question: EstimateOff, told: Told, _: Scenario) -> Asked:
+    series, estimate = _from_sample(told)
+    first = series[0]
+    known = told.quantity(first.measure, Np(question.who, first.scope.trials, question.colors))
+    if known.scope.groups is not None or not any(fact.expr == known for fact in told.facts):
+        raise NotRead("it is not said how many all the groups had")
+    _same_but_for_groups(known, series)
+    goal = Op("-", (estimate, known) if question.high else (known, estimate))
+    if evaluate(goal, told.counts) <= 0:
+        raise NotRead("the estimate is not on that side")
+    return Asked("sample off", Value(goal), WHOLE, (*series, known), ("sample",))
+
+
+def sample_like(told: Told, claim: SampleLike) -> None:
+    """Keep how many are in a sample that is like its population.
+
+    Raises:
+        NotRead: there are two.
+    """
+    if told.sample_like is not None:
+        raise NotRead("two samples are told of")
+    told.sample_like = claim
+    told.open["sample like"] = "the sample"
+    told.facts.append(Fact(Stated(int(claim.size.value), "in the sample"), claim.size.text))
+
+
+def in_sample(question: InSample, told: Told, _: Scenario) -> Asked:
+    claim = told.sample_like
+    counted = {fact.expr.measure for fact in told.facts if isinstance(fact.expr, Quantity)}
+    if claim is None or counted - {claim.measure or "down"} or not isinstance(question.colors, tuple) or len(question.colors) > 1:
+        raise NotRead("it is not said what the sample is of, or which color is meant")
+    measure = claim.measure or "down"
+    whole = told.quantity(measure, Np(None, None, Mark("all")))
+    part = told.quantity(measure, Np(None, None, question.colors))
+    if claim.whole is not None:
+        told.referred(whole, claim.whole)
+    goal = Op("*", (Op("/", (part, whole)), Stated(int(claim.size.value), "in the sample")))
+    return Asked("sample like", Value(goal), WHOLE, (part, whole), ("sample like",))
 
 
 def digits(told: Told, claim: Digits) -> None:

@@ -53,6 +53,10 @@ def in_words(reading: Reading, table: TrialTable, scenario: Scenario) -> str:
             sentence = f"Find which is {'greater' if asked.sign > 0 else 'less'}, the mean or the median of {'; '.join(number)}."
         case "sample":
             sentence = f"Estimate for all the groups from a sample: {'; '.join(number[:-1])}."
+        case "sample off":
+            sentence = f"Find how far an estimate from a sample is from {number[-1]}: {'; '.join(number[:-1])}."
+        case "sample like":
+            sentence = f"Find how many of a sample of {stated['in the sample']} are as large a part as {number[0]} of {number[1]}."
         case "mean then":
             brought, count = stated["in one more trial"], stated["trials"]
             sentence = f"Find the mean of {count} trials if one more brings {brought}: {'; '.join(number)}."

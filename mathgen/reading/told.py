@@ -69,6 +69,7 @@ from mathgen.reading.meaning import (
     SameRate,
     SameRatio,
     Sample,
+    SampleLike,
     ScaledCount,
     ScatterPlot,
     ScoreGrew,
@@ -181,6 +182,7 @@ class Told:
     other_row: OtherRow | None = None
     wondered: Wondered | None = None
     sample: Sample | None = None
+    sample_like: SampleLike | None = None
     digits: Digits | None = None
     drawn: Drawn | None = None
     next_trial: NextTrial | None = None

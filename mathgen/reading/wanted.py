@@ -441,6 +441,20 @@ class AllGroups(NamedTuple):
     np: Np
 
 
+class EstimateOff(NamedTuple):
+    """ "How many pins too high is the estimate that this sample gives for the class?" """
+
+    colors: Labels
+    who: Labels
+    high: bool
+
+
+class InSample(NamedTuple):
+    """ "How many red pins should be in the sample?" """
+
+    colors: Labels
+
+
 class StandFor(NamedTuple):
     """ "How many of the 10 digits should stand for a pin knocked down?" """
 
@@ -994,6 +1008,8 @@ Question = (
     | MeanThen
     | ThanModel
     | AllGroups
+    | EstimateOff
+    | InSample
     | StandFor
     | LikelierThan
     | MeanOrMedian

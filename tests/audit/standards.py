@@ -658,10 +658,16 @@ SHOWS: dict[str, Callable[[Problem], bool]] = {
         or (p["answer"]["kind"] == "truth" and _says(r"more likely to .+ than to .+\?")(p))
     ),
     "7.SP.C.7a": lambda p: (_probability(p) or _times_picked(p)) and _says("is picked (at random|without looking)|equally likely")(p),
-    "7.SP.A.1": _says(r"mean of the sample (greater |less )?than the mean of the population\?"),
+    "7.SP.A.1": lambda p: (
+        _says(r"mean of the sample (greater |less )?than the mean of the population\?")(p)
+        or (_says(r"\bsample\b.*\brepresents?\b.*\bhow many\b.*\bsample\b.*\?")(p) and _part_of(p, percent=False))
+    ),
     "7.SP.C.7b": lambda p: _against_model(p) or (_probability(p) and _says(r"\bnext\b")(p) and _says("results")(p)),
     "7.SP.C.8b": lambda p: _whole(p) and "*" in _signs(p) <= {"*", "-"} and _says(r"\bpairs of\b.*\?")(p),
-    "7.SP.A.2": lambda p: _says(r"\bsample\b.*\babout how many\b|\bAbout how many .* sample\?")(p) and _signs(p) == {"+", "/", "*"},
+    "7.SP.A.2": lambda p: (
+        (_says(r"\bsample\b.*\babout how many\b|\bAbout how many .* sample\?")(p) and _signs(p) == {"+", "/", "*"})
+        or (_says(r"\bdrawn at random\b|\brandom sample\b")(p) and _says(r"\bestimate\b.*\?")(p) and _signs(p) == {"+", "-", "/", "*"})
+    ),
     "7.SP.C.8c": lambda p: _says(r"simulation")(p) and _says(r"how many of the \d+ digits.*\?")(p) and _part_of(p, percent=False),
     "7.SP.C.6": lambda p: (
         (_probability(p) and _says("results")(p)) or (_says("about")(p) and _says("expect|predict")(p) and _part_of(p, percent=False))

@@ -51,6 +51,7 @@ WORDS_ONLY = {
     "comparison_true",
     "mean_or_median",
     "sample_estimate",
+    "estimate_off",
     "two_way_missing",
     "pins_by_coordinates",
     "off_the_line",

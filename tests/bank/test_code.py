@@ -15,26 +15,30 @@ from tests.tables import TWO_GROUPS
 
 SIGNS = "0123456789ABCDEFGHJKMNPQRSTVWXYZ"
 
-plans = st.builds(
-    SheetPlan,
-    grade=st.integers(1, 8),
-    seed=st.integers(0, 16_383),
-    curriculum=st.sampled_from(["ccss", "england"]),
-    level=st.sampled_from([None, "support", "on grade", "challenge"]),
-    forms=st.integers(1, 4),
-    paper=st.sampled_from(["letter", "a4"]),
-    layout=st.sampled_from(["more-room", "save-paper"]),
-    large_print=st.booleans(),
-    choices=st.booleans(),
-    copies=st.just(1),
-).flatmap(
-    # Tiers and a sheet for every group have no forms of their own.
-    lambda plan: st.sampled_from([plan, replace(plan, forms=1, tiers=True), replace(plan, forms=1, each_group=True)])
-).flatmap(
-    lambda plan: st.one_of(
-        st.just(plan),
-        st.integers(1, 60).map(lambda minutes: replace(plan, minutes=minutes)),
-        st.integers(1, 20).map(lambda count: replace(plan, count=count)),
+plans = (
+    st.builds(
+        SheetPlan,
+        grade=st.integers(1, 8),
+        seed=st.integers(0, 16_383),
+        curriculum=st.sampled_from(["ccss", "england"]),
+        level=st.sampled_from([None, "support", "on grade", "challenge"]),
+        forms=st.integers(1, 4),
+        paper=st.sampled_from(["letter", "a4"]),
+        layout=st.sampled_from(["more-room", "save-paper"]),
+        large_print=st.booleans(),
+        choices=st.booleans(),
+        copies=st.just(1),
+    )
+    .flatmap(
+        # Tiers and a sheet for every group have no forms of their own.
+        lambda plan: st.sampled_from([plan, replace(plan, forms=1, tiers=True), replace(plan, forms=1, each_group=True)])
+    )
+    .flatmap(
+        lambda plan: st.one_of(
+            st.just(plan),
+            st.integers(1, 60).map(lambda minutes: replace(plan, minutes=minutes)),
+            st.integers(1, 20).map(lambda count: replace(plan, count=count)),
+        )
     )
 )
 

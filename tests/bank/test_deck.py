@@ -59,7 +59,7 @@ def test_no_two_cards_are_alike(sample: str, grades: tuple[int, ...]) -> None:
 
 @everywhere
 def test_no_card_tells_a_fraction_of_a_set_whose_count_another_asks(sample: str, grades: tuple[int, ...]) -> None:
-    """"9/12 of the 12 pins" tells the 9 pins; so do the 3 that were left standing."""
+    """ "9/12 of the 12 pins" tells the 9 pins; so do the 3 that were left standing."""
     problems = deck(sample, grades).problems
     for one, other in itertools.permutations(problems, 2):
         tops = [given.expr.args[0] if isinstance(given.expr, Op) and given.expr.symbol == "/" else given.expr for given in one.givens]

@@ -36,9 +36,7 @@ def tiers(sample: str, grade: int) -> ChosenSheet:
     return make_sheet(table_of(sample), SheetPlan(grade, tiers=True))
 
 
-everywhere = pytest.mark.parametrize(
-    ("sample", "grade"), [(sample, grade) for sample in ("main", "small-sets") for grade in range(2, 8)]
-)
+everywhere = pytest.mark.parametrize(("sample", "grade"), [(sample, grade) for sample in ("main", "small-sets") for grade in range(2, 8)])
 
 
 @everywhere

@@ -31,9 +31,7 @@ ROWS = [
 @pytest.mark.parametrize(("below", "loss", "limit", "row"), ROWS)
 def test_each_row_worked_by_hand(below: str, loss: int, limit: int, row: tuple[object, ...]) -> None:
     told = (Stated(loss, "points lost for each"), Stated(limit, "limit in points"), below)
-    [draft] = [
-        one for one in every_draft("most_allowed", TABLE) if (one.roles["p"], one.roles["limit"], one.roles["below"]) == told
-    ][:1]
+    [draft] = [one for one in every_draft("most_allowed", TABLE) if (one.roles["p"], one.roles["limit"], one.roles["below"]) == told][:1]
     made = said("most_allowed", TABLE, 7, draft)
     assert proved(made), made.proof
     assert worked(made) == row

@@ -19,9 +19,7 @@ WHOLE, ANY = Demand("whole"), Demand("any")
 
 def fallen(points: dict[tuple[str, int], tuple[str, int]]) -> TrialTable:
     """One color, 30 pins set up; for each trial of a group the space in inches and how many pins fell."""
-    return TrialTable(
-        tuple(Row(group, trial, "red", 30, down, gap_inches=Rational(gap)) for (group, trial), (gap, down) in points.items())
-    )
+    return TrialTable(tuple(Row(group, trial, "red", 30, down, gap_inches=Rational(gap)) for (group, trial), (gap, down) in points.items()))
 
 
 # Near y = 25 - 2x: off by 1, 0, 1, 0, 2, 1, 0 and 1.

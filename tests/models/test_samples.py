@@ -30,6 +30,38 @@ ROWS = {
         ("8 + 3 + 7 = 18", "18 / 3 = 6", "6 * 5 = 30"),
         {"K20": "18", "K21": "6", "K22": "90"},
     ),
+    "estimate_off": (
+        CLASS,  # 25 in all
+        Ask(
+            Value(
+                Op(
+                    "-",
+                    (
+                        Op("*", (Op("/", (Op("+", SAMPLE), Stated(3, "in the sample"))), Stated(5, "groups"))),
+                        quantity("down", None, (1,), "red"),
+                    ),
+                )
+            ),
+            (),
+            WHOLE,
+        ),
+        "5",
+        "25 + x = (8 + 3 + 7)/3*5",
+        ("8 + 3 + 7 = 18", "18 / 3 = 6", "6 * 5 = 30", "30 - 25 = 5"),
+        {"K36": "30", "K37": "7", "K21": "6"},
+    ),
+    "sample_like_population": (
+        table({"red": 9, "blue": 9}, {("Owls", 1): (4, 8), ("Herons", 1): (6, 2)}),  # 10 red of 20
+        Ask(
+            Value(Op("*", (Op("/", (quantity("down", None, (1,), "red"), quantity("down", None, (1,)))), Stated(6, "in the sample")))),
+            (),
+            WHOLE,
+        ),
+        "3",
+        "20*x = 10*6",
+        ("4 + 6 = 10", "4 + 8 + 6 + 2 = 20", "10 / 20 = 10/20", "10/20 * 6 = 3"),
+        {"K40": "10"},
+    ),
     "simulation_digits": (
         TWICE,
         Ask(Value(Op("*", (Op("/", (DOWN, SET_UP)), Stated(10, "digits")))), (), WHOLE),

@@ -1,6 +1,6 @@
 """Pictures of the pick-a-card page for the samples; run as a module, it writes them into a folder.
 
-    python -m tests.press.page_pictures samples/pages/grade4-pick.html samples/pictures
+python -m tests.press.page_pictures samples/pages/grade4-pick.html samples/pictures
 """
 
 from __future__ import annotations

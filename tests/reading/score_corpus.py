@@ -55,8 +55,10 @@ def score(lines: list[dict[str, Any]]) -> Score:
         expect = [line["expect"]] if isinstance(line["expect"], str) else line["expect"]
         outcome: Outcome = listener(line["table"]).outcome(line["question"])
         is_answer = outcome.verdict == "answer"
-        right = is_answer and line.get("value") is not None and any(
-            _same(said, str(line["value"])) for said in (outcome.value, outcome.display)
+        right = (
+            is_answer
+            and line.get("value") is not None
+            and any(_same(said, str(line["value"])) for said in (outcome.value, outcome.display))
         )
         answered += is_answer
         shown = (

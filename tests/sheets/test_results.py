@@ -86,6 +86,7 @@ def test_many_colors_stand_below_one_another() -> None:
     assert printed["rows"][:2] == [{"head": "red (4 set up)", "cells": ["0"]}, {"head": "blue (4 set up)", "cells": ["1"]}]
     assert len(printed["rows"]) == len(colors)
 
+
 def test_a_price_list_holds_every_item_that_a_problem_of_the_sheet_names() -> None:
     """ "The price list says 40 cents for the ball of string" is then true of the page."""
     table = sample("prices")

@@ -175,3 +175,29 @@ def picks_of_the_others(number: int, k: int, n: int) -> Wrong:
 @slip("K35", "That is how many there are of the color. How many of the picks should be of it?")
 def keeps_the_count(k: int) -> Wrong:
     return whole(k)
+
+
+@slip("K36", "That is the estimate for the class. How far is that from what the class did?")
+def estimate_only(count: int) -> Wrong:
+    """Not in the research catalogue: H07, for an estimate, as are the rest common practice."""
+    return whole(count)
+
+
+@slip("K37", "That compares the class with the sample. Make an estimate for the class first.")
+def class_less_sample(gap: int) -> Wrong:
+    return whole(gap)
+
+
+@slip("K38", "Colors need not be equally many. Use the fraction that the color has of the population.")
+def alike_for_each_color(size: int, colors: int) -> Wrong:
+    return whole(size // colors) if size % colors == 0 else None
+
+
+@slip("K39", "Those are the other colors. Which color does the question ask for?")
+def other_colors_of_the_sample(size: int, k: int, n: int) -> Wrong:
+    return whole(size * (n - k) // n)
+
+
+@slip("K40", "That is how many the population has. How many belong in the sample?")
+def count_of_the_population(count: int) -> Wrong:
+    return whole(count)

@@ -134,7 +134,7 @@ def counts_the_first_number_too(a: int, b: int, whole: int) -> Wrong:
     return "true" if a + b - 1 == whole else "false"
 
 
-@slip("H46", "Read the sign from the left: > means \"is greater than\", < means \"is less than\".")
+@slip("H46", 'Read the sign from the left: > means "is greater than", < means "is less than".')
 def reads_the_sign_backwards(other: str) -> Wrong:
     """Not in the research catalogue: common practice, no source."""
     return other
