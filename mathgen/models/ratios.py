@@ -1,8 +1,10 @@
-"""Ratios: one part to another, and a part to the whole. The order is that of the words; any equal ratio is right."""
+"""Ratios: one part to another, a part to the whole, and the fraction that they tell. The order is that of the words; any equal one is right."""
 
 from __future__ import annotations
 
-from mathgen.asks.expression import Ask, Expr, Op, Quantity, Ratio
+from itertools import combinations
+
+from mathgen.asks.expression import Ask, Expr, Op, Quantity, Ratio, Value
 from mathgen.exact.demand import Demand
 from mathgen.models.registry import problem_model
 from mathgen.models.space import AskSpace, joined
@@ -14,6 +16,7 @@ _RATIO = frozenset({"ratio"})
 _FATE = frozenset({"fate"})  # knocked down and left standing
 _COLORS = frozenset({"colors"})
 _DOWN_FIRST = (True, False)
+_FEWEST, _MOST = 3, 60  # in both parts together, where only the ratio is told
 
 
 def _draft(
@@ -98,3 +101,38 @@ def ratio_part_to_whole(view: TableView) -> AskSpace:
         return _draft(parts[place], Op("+", parts), (part, total), ("G02", (part, total)), roles, _COLORS)
 
     return joined(AskSpace((view.spots, view.colors_or_all, _DOWN_FIRST), of_fate), AskSpace((view.spots, sets, (0, 1, 2, 3)), of_colors))
+
+
+@problem_model(skill="fraction from a ratio")
+def fraction_from_ratio(view: TableView) -> AskSpace:
+    """The fraction of all that one of two parts is, from the ratio of the parts: two colors knocked down, or knocked down and standing."""
+    pairs = tuple(combinations(view.table.colors, 2))
+    sets = [spot for spot in view.spots if len(spot.trials or view.table.trials) == 1]  # what was left standing is set up again
+
+    def fraction(first: Quantity, second: Quantity, roles: dict[str, Role], mark: frozenset[str]) -> Draft | None:
+        a, b = view.number(first), view.number(second)
+        # A zero is no ratio to speak of; even parts have nothing to tell apart.
+        if min(a, b) < 1 or a == b or not _FEWEST <= a + b <= _MOST:
+            return None
+        return Draft(
+            ask=Ask(Value(Op("/", (first, Op("+", (first, second))))), (), Demand("any")),
+            roles={**roles, "first": first, "second": second},
+            structure="what fraction",
+            slips=(("G04", (a, b)), ("A03", (a, a + b))),
+            features=_RATIO,
+            over=a + b,
+            unit=False,
+            wanted=mark,
+        )
+
+    def of_fate(spot: Spot, down_first: bool) -> Draft | None:
+        down = view.quantity("down", spot)
+        standing = Quantity("standing", down.scope)
+        first, second = (down, standing) if down_first else (standing, down)
+        return fraction(first, second, {"whole": view.quantity("set_up", spot)}, _FATE)
+
+    def of_colors(spot: Spot, colors: tuple[str, ...], place: int) -> Draft | None:
+        parts, _ = _told(view, spot, colors)
+        return fraction(parts[place], parts[1 - place], {"whole": view.quantity("down", spot, colors)}, _COLORS)
+
+    return joined(AskSpace((sets, _DOWN_FIRST), of_fate), AskSpace((view.spots, pairs, (0, 1)), of_colors))

@@ -3,8 +3,8 @@
 from __future__ import annotations
 
 from mathgen.reading.chart import Clash, Rule, rule
-from mathgen.reading.facts import Claims
-from mathgen.reading.meaning import Labels, Np, SameRatio
+from mathgen.reading.facts import Claims, at, of
+from mathgen.reading.meaning import Count, Labels, Np, SameRatio
 from mathgen.reading.noun_phrases import measured, what
 from mathgen.reading.tokens import Number
 from mathgen.reading.wanted import CountAhead, ForEach, InRow, TrialsAhead, UnitRate
@@ -33,7 +33,31 @@ def _in_row(colors: Labels, number: Number, others: Labels) -> InRow:
     return InRow(Np(None, None, colors), Np(None, None, others), number)
 
 
+def _parts(colors: Labels, other: Labels, measure: Measure, one: Number, two: Number, who: Labels = None, first: Measure | None = None) -> Claims:
+    """A ratio as it was counted: 3 to 5 are 3 of the one and 5 of the other."""
+    measures = measured(first or measure, "down", "standing"), measured(measure, "down", "standing")
+    if (measures[0], colors) == (measures[1], other):
+        raise Clash
+    return (Count(measures[0], what(colors, who), one), Count(measures[1], what(other, who), two))
+
+
 RULES: tuple[Rule, ...] = (
+    # a ratio that is told
+    rule(
+        "told_ratio",
+        "the ratio of <things> <that_outcome> to <things> <that_outcome> was WHOLE to WHOLE",
+        lambda a, m, b, m2, n, k: _parts(a, b, m2, n, k, None, m),
+    ),
+    rule("told_ratio", "the ratio of <things> to <things> <that_outcome> was WHOLE to WHOLE", _parts),
+    rule(
+        "told_ratio",
+        "the ratio of <things> to <things> <who> <past> was WHOLE to WHOLE",
+        lambda a, b, who, m, n, k: _parts(a, b, m, n, k, who),
+    ),
+    rule("fact", "<told_ratio>", lambda claims: claims),
+    rule("fact", "for <who> <when>? , <told_ratio>", lambda who, when, claims: of(who, at(when, claims) if when else claims)),
+    rule("fact", "<told_ratio> for <who>", lambda claims, who: of(who, claims)),
+    rule("vp", "<past> <things> and <things> in the ratio WHOLE to WHOLE", lambda m, a, b, n, k: _parts(a, b, m, n, k)),
     # so much for one
     rule("ask", "(what|find) (is|was)? the unit rate of <things> <that_outcome> per trial", lambda c, m: _unit(c, m)),
     rule("ask", "how many <things> did <who> <base> per trial , as a unit rate", lambda c, who, m: _unit(c, m, who)),

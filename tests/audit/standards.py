@@ -619,7 +619,10 @@ SHOWS: dict[str, Callable[[Problem], bool]] = {
     "6.NS.C.7c": lambda p: any("|" in step for step in p["steps"]) and _says(r"(absolute value|zero|distance|the goal)\b.*\?")(p),
     "7.NS.A.1b": lambda p: _below_zero(p) and "+" in _signs(p) and _says(r"\b(sum|total)\b.*\?")(p),
     "7.NS.A.3": lambda p: _below_zero(p) and bool({"/", "-"} & _signs(p)),
-    "6.RP.A.1": lambda p: p["answer"]["kind"] == "ratio" and _says(r"\bratio of .+ to .+\?")(p),
+    "6.RP.A.1": lambda p: (
+        (p["answer"]["kind"] == "ratio" and _says(r"\bratio of .+ to .+\?")(p))
+        or _says(r"\b(ratio of .+ to .+ was|in the ratio) \d+ to \d+.*What fraction of .+\?")(p)
+    ),
     "6.RP.A.2": lambda p: _says(r"\bunit rate\b|\bfor (each|every) ")(p) and "/" in _signs(p),
     "6.RP.A.3a": lambda p: (_compares(p) and len(_bottoms_compared(p)) > 1) or (_says(r"\bratio\b")(p) and {"/", "*"} <= _signs(p)),
     "6.RP.A.3b": lambda p: _says(r"\brate\b")(p) and _says(r"\bin (\d+|how many) trials\b")(p) and "/" in _signs(p),

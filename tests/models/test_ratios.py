@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import pytest
 
-from mathgen.asks.expression import Ask, Op, Ratio
+from mathgen.asks.expression import Ask, Op, Ratio, Value
 from mathgen.bank.desk import Desk
 from mathgen.exact.demand import Demand
 from mathgen.exact.judge import judge
@@ -16,9 +16,11 @@ from tests.tables import TWO_GROUPS, table
 
 ANY = Demand("ratio:any")
 MODELS = ("ratio_part_to_part", "ratio_part_to_whole")
+ALL = (*MODELS, "fraction_from_ratio")
 
 DOWN, SET_UP, STANDING = (quantity(measure, "Herons") for measure in ("down", "set_up", "standing"))  # 17 of 24 pins, 7 left
 OWLS_1 = tuple(quantity("down", "Owls", (1,), color) for color in ("red", "blue", "gold"))  # 3, 2, 4
+DOWN_1, STANDING_1 = (quantity(measure, "Owls", (1,)) for measure in ("down", "standing"))  # 9 of 12, 3 left
 RED = tuple(quantity(measure, None, None, "red") for measure in ("down", "set_up"))  # the class: 10 of 16
 
 ROWS = {
@@ -65,6 +67,20 @@ ROWS = {
         ("3 + 2 + 4 = 9", "3 / 9 = 3/9"),
         {"G02": "3:6", "G03": "9:3"},
     ),
+    "fraction_from_ratio": (
+        Ask(Value(Op("/", (DOWN_1, Op("+", (DOWN_1, STANDING_1))))), (), Demand("any")),
+        "9/12",
+        "(9 + 3)*x = 9",
+        ("9 + 3 = 12", "9 / 12 = 9/12"),
+        {"G04": "9/3", "A03": "3/12"},
+    ),
+    "fraction_from_ratio, colors": (
+        Ask(Value(Op("/", (OWLS_1[0], Op("+", (OWLS_1[0], OWLS_1[2]))))), (), Demand("any")),
+        "3/7",
+        "(3 + 4)*x = 3",
+        ("3 + 4 = 7", "3 / 7 = 3/7"),
+        {"G04": "3/4", "A03": "4/7"},
+    ),
 }
 
 
@@ -73,7 +89,7 @@ def test_each_model_by_hand(row: str) -> None:
     ask, *expected = ROWS[row]
     one = problem(row.partition(",")[0], TWO_GROUPS, 6, ask)
     assert proved(one)
-    assert one.answer.kind == "ratio"
+    assert one.answer.kind == ("number" if row.startswith("fraction") else "ratio")
     assert worked(one) == tuple(expected)
 
 
@@ -95,9 +111,16 @@ def test_every_problem_is_proved_and_shows_the_likeliest_mistakes(model: str, ac
     assert {tuple(slip.id for slip in one.slips) for one in problems} == {("G01" if model == "ratio_part_to_part" else "G02", "G03")}
 
 
-@pytest.mark.parametrize("model", MODELS)
+@pytest.mark.parametrize("model", ALL)
 def test_every_frame_is_used(model: str) -> None:
     assert {one.frame for one in every_problem(model, TWO_GROUPS, 6, draws=8)} == {frame.name for frame in frames("ratios", model)}
+
+
+def test_a_fraction_is_told_by_the_ratio_alone() -> None:
+    """Neither all nor how many were set up stands in the words."""
+    problems = every_problem("fraction_from_ratio", TWO_GROUPS, 6)
+    assert {(len(one.givens), len(one.steps)) for one in problems} == {(2, 2)}
+    assert [one.proof for one in problems if not proved(one)] == []
 
 
 @pytest.mark.parametrize("model", MODELS)

@@ -20,6 +20,11 @@ def order_swapped(first: int, second: int) -> Wrong:
     return over(second, first)
 
 
+@slip("G04", "The ratio compares two parts. How many are there in all?")
+def ratio_as_fraction(part: int, other: int) -> Wrong:
+    return over(part, other) if other > 1 else None
+
+
 @slip("G05", "Multiply the part as many times as the whole has grown. Do not add.")
 def add_same_scaling(k: int, n: int, number: int) -> Wrong:
     return whole(k + number - n)
