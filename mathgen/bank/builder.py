@@ -33,6 +33,7 @@ from mathgen.asks.relation import question_in_x
 from mathgen.asks.steps import school_steps
 from mathgen.bank.desk import Desk
 from mathgen.bank.givens import givens_of, may_be_bar, on_one_graph, to_be_read
+from mathgen.bank.graph_scale import lines_as_ones
 from mathgen.bank.key import answer_of, slips_of
 from mathgen.difficulty.levels import level
 from mathgen.difficulty.score import Features, score
@@ -250,14 +251,23 @@ class Builder:
 
     def _graph_features(self, givens: tuple[Given, ...]) -> frozenset[str]:
         """A graph, and a scale that counts in steps where a bar is too tall for single units."""
-        scope = next(given.scope for given in givens if given.where == "graph" and given.scope is not None)
-        bars = [self.desk.view.number(Quantity("down", scope._replace(colors=(color,)))) for color in self.desk.table.colors]
-        return frozenset({"graph", "scaled_graph"} if max(bars) > _SINGLE_UNITS else {"graph"})
+        return frozenset({"graph", "scaled_graph"} if self._tallest(givens) > _SINGLE_UNITS else {"graph"})
+
+    def _tallest(self, givens: tuple[Given, ...]) -> int:
+        """The tallest bar of the graph that is read; 0 where none is."""
+        scope = next((given.scope for given in givens if given.where == "graph" and given.scope is not None), None)
+        if scope is None:
+            return 0
+        return max(self.desk.view.number(Quantity("down", scope._replace(colors=(color,)))) for color in self.desk.table.colors)
 
     def finish(self, candidate: Candidate) -> Problem:
         """The candidate as a whole problem, with its key and its proof. It is to be kept only if every route agrees."""
         draft = candidate.draft
         key = answer_of(self.desk, draft, candidate.exact, candidate.shown)
+        bars = [int(given.number) for given in candidate.givens if given.where == "graph"]
+        if bars:
+            also = lines_as_ones(bars, self._tallest(candidate.givens), self.grade, candidate.exact)
+            draft = draft._replace(slips=(*draft.slips, *also))
         problem = Problem(
             grade=self.grade,
             curriculum=self.curriculum.name,

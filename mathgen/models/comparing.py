@@ -62,6 +62,8 @@ def how_many_more(view: TableView) -> AskSpace:
         # 8 and 4: the answer would stand in the words, and "I took the smaller number" would be right.
         if most == 2 * least or _at_a_glance(compared):
             return None
+        left = tuple(view.number(Quantity("standing", one.scope)) for one in (bigger, smaller))
+        uneven = left[0] + most != left[1] + least  # of sets of one size, as many more are down as are fewer standing
         return Draft(
             ask=Ask(Value(Op("-", (bigger, smaller))), (), _WHOLE),
             roles={"pair": pair, "asked": (bigger, smaller) if word == "more" else (smaller, bigger), "word": word},
@@ -71,6 +73,7 @@ def how_many_more(view: TableView) -> AskSpace:
                 ("H02", (most, least)),
                 ("H10", (most, least)),
                 *off_by_one(most - least, most - least + 1),
+                *((("H05", left),) if uneven else ()),
             ),
             fewer=word == "fewer",
         )

@@ -1,4 +1,7 @@
-"""Ratios: one part to another, a part to the whole, and the fraction that they tell. The order is that of the words; any equal one is right."""
+"""Ratios: one part to another, a part to the whole, and the fraction that one tells.
+
+The order is that of the words; any equal ratio is right.
+"""
 
 from __future__ import annotations
 

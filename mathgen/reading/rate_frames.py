@@ -33,7 +33,9 @@ def _in_row(colors: Labels, number: Number, others: Labels) -> InRow:
     return InRow(Np(None, None, colors), Np(None, None, others), number)
 
 
-def _parts(colors: Labels, other: Labels, measure: Measure, one: Number, two: Number, who: Labels = None, first: Measure | None = None) -> Claims:
+def _parts(
+    colors: Labels, other: Labels, measure: Measure, one: Number, two: Number, who: Labels = None, first: Measure | None = None
+) -> Claims:
     """A ratio as it was counted: 3 to 5 are 3 of the one and 5 of the other."""
     measures = measured(first or measure, "down", "standing"), measured(measure, "down", "standing")
     if (measures[0], colors) == (measures[1], other):

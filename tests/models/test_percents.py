@@ -164,3 +164,16 @@ def test_a_part_in_another_form_and_the_same_percent_of_counts_have_names_of_the
     one, other = said("three_forms", TWO_GROUPS, 6, draft), problem("percent_of_set", TWO_GROUPS, 6, draft.ask)
     assert one.ask == other.ask
     assert one.id != other.id
+
+
+def test_a_percent_under_ten_as_a_decimal_has_the_digit_mistake() -> None:
+    """1 of 20 pins is 5%: 0.05, and not 0.5 (D13)."""
+    few = table({"red": 20, "blue": 20}, {("Owls", 1): (1, 7), ("Herons", 1): (9, 3)})
+    [draft] = [
+        one
+        for one in every_draft("three_forms", few)
+        if one.rates and one.rates[0][1] == "5%" and len(one.rates) == 1 and one.wanted == frozenset({"decimal"})
+    ]
+    one = said("three_forms", few, 6, draft)
+    assert one.answer.shown == "0.05"
+    assert "0.5" in {slip.value for slip in one.slips if slip.id == "D13"}

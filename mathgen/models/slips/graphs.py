@@ -1,8 +1,13 @@
-"""Slips of picture graphs: what one picture stands for."""
+"""Slips, section J of the catalogue. Graphs: what one picture, or one line of the scale, stands for."""
 
 from __future__ import annotations
 
 from mathgen.models.slips.rule import Wrong, slip, whole
+
+
+@slip("J01", "Each numbered line stands for more than 1. Read the scale.")
+def line_is_one(number: int, step: int) -> Wrong:
+    return whole(number // step) if number % step == 0 else None
 
 
 @slip("J04", "Each picture stands for more than 1 pin.")

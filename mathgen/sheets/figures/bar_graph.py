@@ -4,22 +4,10 @@ from __future__ import annotations
 
 from typing import Any
 
+from mathgen.bank.graph_scale import UNIT_LINES, scale_step, scale_top
 from mathgen.bank.plan import Graph
 from mathgen.scenario.naming import listed
 from mathgen.trials.table import TrialTable
-
-_UNIT_LINES = 30  # up to here a fine line for every pin can be told apart; beyond it each bar carries its number
-_STEPS = (1, 2, 5, 10, 20, 25, 50, 100, 200, 250, 500, 1000)
-
-
-def scale_step(highest: int, grade: int, large_print: bool = False) -> int:
-    """How many pins one line of the scale stands for: single units in grade 2 (2.MD.D.10), then at most 10 lines, 6 in large print.
-
-    >>> scale_step(14, 2), scale_step(14, 4), scale_step(37, 4), scale_step(9, 4, large_print=True)
-    (1, 2, 5, 2)
-    """
-    lines = 20 if grade <= 2 else 6 if large_print else 10
-    return next((step for step in _STEPS if highest <= lines * step), 10 * (highest // 80 + 1))
 
 
 def where_it_counts(graph: Graph, table: TrialTable, words: dict[str, Any]) -> str:
@@ -38,8 +26,8 @@ def graph_data(graph: Graph, table: TrialTable, words: dict[str, Any], grade: in
     kind = words.get("graph_kind", "bar")
     highest = max(graph.values, default=0)
     step = scale_step(highest, grade, large_print)
-    top = step * (highest // step + 1)
-    numbered = top > _UNIT_LINES
+    top = scale_top(highest, step)
+    numbered = top > UNIT_LINES
     if numbered:
         top += step  # room for the number on the highest bar
     where = where_it_counts(graph, table, words)

@@ -9,8 +9,8 @@ from sympy import Rational
 
 from mathgen.asks.evaluate import value
 from mathgen.asks.expression import Stat, StatName, Value
+from mathgen.bank.graph_scale import scale_step
 from mathgen.exact.forms import mixed
-from mathgen.sheets.figures.bar_graph import scale_step
 from mathgen.sheets.figures.counts_listed import counts_listed
 from mathgen.sheets.figures.scene import FigureData, Scene, Support
 

@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Sequence
 
 from mathgen.asks.expression import Tally, Value
-from mathgen.sheets.figures.bar_graph import scale_step
+from mathgen.bank.graph_scale import scale_step
 from mathgen.sheets.figures.counts_listed import counts_listed
 from mathgen.sheets.figures.scene import FigureData, Scene, Support
 

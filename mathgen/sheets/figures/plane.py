@@ -7,7 +7,7 @@ from typing import NamedTuple
 
 from sympy import Rational
 
-from mathgen.sheets.figures.bar_graph import scale_step
+from mathgen.bank.graph_scale import scale_step
 from mathgen.sheets.figures.scene import FigureData
 
 

@@ -4,8 +4,9 @@ from __future__ import annotations
 
 import pytest
 
+from mathgen.bank.graph_scale import scale_step
 from mathgen.bank.plan import Graph
-from mathgen.sheets.figures.bar_graph import graph_data, scale_step
+from mathgen.sheets.figures.bar_graph import graph_data
 from mathgen.trials.scope import Scope
 from mathgen.trials.table import Row, TrialTable
 from tests.sheets.by_hand import GRAPHS, TABLE, words
