@@ -118,6 +118,8 @@ class Working:
         if kind is Price:
             return self._reader.price(expr)  # type: ignore[arg-type]
         if kind is Stated:
+            if expr.meaning == "percent":  # type: ignore[union-attr]
+                self.line(f"{expr.number}%", f"{expr.number}/{expr.bottom}")  # type: ignore[union-attr]
             return mixed(expr.number, expr.bottom)  # type: ignore[union-attr]
         if kind is Tally:
             return self._tally(expr)  # type: ignore[arg-type]

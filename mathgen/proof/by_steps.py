@@ -8,6 +8,8 @@ stand in the words are looked for in the words.
 from __future__ import annotations
 
 import re
+from collections import Counter
+from collections.abc import Iterator
 from functools import lru_cache
 
 from mathgen.asks.expression import (
@@ -27,6 +29,7 @@ from mathgen.asks.expression import (
     StatName,
     Truth,
     Unknown,
+    Value,
 )
 from mathgen.problems.record import Answer, Problem
 from mathgen.proof.lists import is_statistic, statistic
@@ -68,6 +71,8 @@ def _check(problem: Problem) -> None:
         _check_expression(problem, goal, steps)
         return
     operations = sum(_operations(expr, printed) for expr in goal.exprs) - _means_used_again(ask)
+    if isinstance(goal, Value):
+        operations -= _used_again(goal.expr, printed)
     if isinstance(goal, Truth):
         _check_statement(problem, goal, steps, givens, operations)
         return
@@ -485,6 +490,19 @@ def _means_used_again(ask: Ask) -> int:
     """The operations of means that are worked out once and used for a deviation besides."""
     stats = {stat for expr in ask.goal.exprs for stat in _stats(expr)}
     return sum(len(stat.series) for stat in stats if stat.name == "mean absolute deviation" and stat._replace(name="mean") in stats)
+
+
+def _used_again(expr: Expr, printed: set[Expr]) -> int:
+    """The operations of what is worked out once and used twice: a total, and 20% of the total."""
+    seen = Counter(_left_to_do(expr, printed))
+    return sum((times - 1) * (len(op.args) - 1) for op, times in seen.items())
+
+
+def _left_to_do(expr: Expr, printed: set[Expr]) -> Iterator[Op]:
+    if isinstance(expr, Op) and expr not in printed:
+        yield expr
+        for arg in expr.args:
+            yield from _left_to_do(arg, printed)
 
 
 def _in_statistic(name: StatName, size: int) -> int:

@@ -76,6 +76,7 @@ from mathgen.reading.meaning import (
     Mark,
     MeanWas,
     More,
+    NewPrice,
     NextGoal,
     NextLetter,
     NextSet,
@@ -88,6 +89,7 @@ from mathgen.reading.meaning import (
     OneSet,
     OtherRow,
     PartOf,
+    PercentOn,
     PickOne,
     Picks,
     PictureStandsFor,
@@ -142,6 +144,7 @@ from mathgen.reading.meaning import (
 )
 from mathgen.reading.mentions import DIMENSIONS, Dimension
 from mathgen.reading.money import bought, has_money, look_at_prices, price_is
+from mathgen.reading.money_percents import new_price, percent_on
 from mathgen.reading.number_lines import as_fraction, from_one, number_line, top_and_bottom
 from mathgen.reading.one_more import next_trial
 from mathgen.reading.one_whole import equal_fraction, part_of, the_fraction
@@ -569,6 +572,8 @@ _TAKE = {
     Bought: bought,
     HasMoney: has_money,
     LookAtPrices: look_at_prices,
+    PercentOn: percent_on,
+    NewPrice: new_price,
 }
 
 

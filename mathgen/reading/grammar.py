@@ -32,6 +32,7 @@ from mathgen.reading import (
     limit_frames,
     listing_frames,
     money_frames,
+    money_percent_frames,
     noun_phrases,
     number_line_frames,
     one_more_frames,
@@ -98,6 +99,7 @@ GRAMMAR = Grammar(
         *limit_frames.RULES,
         *variable_frames.RULES,
         *money_frames.RULES,
+        *money_percent_frames.RULES,
     )
 )
 LONGEST = 80  # words and signs; the longest that is printed has some 35

@@ -916,6 +916,21 @@ class LookAtPrices(NamedTuple):
     items: tuple[str, ...] = ()  # all where none is named
 
 
+class PercentOn(NamedTuple):
+    """ "In a sale, every price is 20% less", "a tax of 10% is added", "every price went up by 20% this week"."""
+
+    why: Literal["sale", "tax", "next week", "last week"]
+    sign: Literal["+", "-"]
+    percent: Number
+
+
+class NewPrice(NamedTuple):
+    """ "Next week, the price will be 50 cents." """
+
+    number: Number
+    item: str | None = None
+
+
 Claim = (
     FromOne | Picks | MeanWas | ToChooseFrom | TopAndBottom | InTwo
     | Count | EachTrial | Portion | Series | More | Times | NextSet | SameRate | Points | PointsEarned | ShareOut | GoalMean
@@ -935,5 +950,5 @@ Claim = (
     | SamePoints | SameRacks | OneSet | Classes | LetterEquation | LetterFor | TheExpression | InBoxes
     | InEqualRows | SplitInto | OneChange | Claimed | Explain
     | ScaledCount | InRows | RowHolds | NumberLine | AsFraction | CountOn
-    | PriceIs | Bought | HasMoney | LookAtPrices
+    | PriceIs | Bought | HasMoney | LookAtPrices | PercentOn | NewPrice
 )  # fmt: skip

@@ -34,7 +34,7 @@ def bought(told: Told, claim: Bought) -> None:
     for number, item in claim.items:
         if any(item == other for _, other in told.buying.bought):
             raise NotRead(f"the {item} is bought twice")
-        told.buying.bought.append((None if number is None else _stated(told, number, "bought"), item))
+        told.buying.bought.append((None if number is None else stated(told, number, "bought"), item))
     told.open["bought"] = "what is bought"
 
 
@@ -46,7 +46,7 @@ def has_money(told: Told, claim: HasMoney) -> None:
     """
     if told.buying.money is not None:
         raise NotRead("it is told twice what there is to pay with")
-    told.buying.money = DOLLAR if claim.dollars is None else Op("*", (_stated(told, claim.dollars, "dollars"), DOLLAR))
+    told.buying.money = DOLLAR if claim.dollars is None else Op("*", (stated(told, claim.dollars, "dollars"), DOLLAR))
     told.open["money"] = "the money"
 
 
@@ -62,7 +62,7 @@ def look_at_prices(told: Told, claim: LookAtPrices) -> None:
     told.open["listed"] = "the price list"
 
 
-def _stated(told: Told, number: Number, meaning: str) -> Stated:
+def stated(told: Told, number: Number, meaning: str) -> Stated:
     if number.value.q != 1 or number.value < 1:
         raise NotRead(f"{number.text} is no whole number")
     stated = Stated(int(number.value), meaning)
@@ -70,7 +70,7 @@ def _stated(told: Told, number: Number, meaning: str) -> Stated:
     return stated
 
 
-def _price(told: Told, item: str, unit: Money) -> Price:
+def price_of(told: Told, item: str, unit: Money) -> Price:
     """The price that was told, or that stands on the list, where in cents."""
     found = told.buying.prices.get(item)
     if found is None:
@@ -83,19 +83,19 @@ def _price(told: Told, item: str, unit: Money) -> Price:
     return found
 
 
-def _known(told: Told) -> tuple[str, ...]:
+def known_items(told: Told) -> tuple[str, ...]:
     """Every item whose price was told, or that was to be looked at."""
     return tuple(dict.fromkeys((*told.buying.prices, *(told.buying.listed or ()))))
 
 
 def _two(told: Told) -> tuple[str, str]:
-    items = _known(told)
+    items = known_items(told)
     if len(items) != 2:
         raise NotRead("it is not clear which two prices are meant")
     return items[0], items[1]
 
 
-def _asked(told: Told, goal: Value | QuotientRemainder, demand: Demand, *uses: str) -> Asked:
+def asked_for(told: Told, goal: Value | QuotientRemainder, demand: Demand, *uses: str) -> Asked:
     """The question, once every item that was to be looked at plays a part."""
     return Asked("money", goal, demand, (), (*uses, "listed") if _looked_at(told, goal) else uses)
 
@@ -119,7 +119,7 @@ def _form(unit: Money) -> Demand:
 def _spent(told: Told, unit: Money) -> Expr:
     parts: list[Expr] = []
     for number, item in told.buying.bought:
-        price = _price(told, item, unit)
+        price = price_of(told, item, unit)
         parts.append(price if number is None else Op("*", (number, price)))
     if not parts:
         raise NotRead("nothing is bought")
@@ -127,20 +127,30 @@ def _spent(told: Told, unit: Money) -> Expr:
 
 
 def pays(question: Pays, told: Told, _: Scenario) -> Asked:
-    spent = _spent(told, question.unit)
+    spent = _with_percent(told, _spent(told, question.unit))
     if isinstance(spent, Price):
         raise NotRead("only the price is asked for")
-    return _asked(told, Value(spent), _form(question.unit), "bought")
+    return asked_for(told, Value(spent), _form(question.unit), "bought", "percent")
+
+
+def _with_percent(told: Told, cost: Expr) -> Expr:
+    """What is paid where a sale or a tax is told of: the cost, and its percent added or taken off."""
+    claim, rate = told.buying.percent, told.buying.rate
+    if claim is None or rate is None:
+        return cost
+    if claim.why not in ("sale", "tax"):
+        raise NotRead("it is not said that the price is another now")
+    return Op(claim.sign, (cost, Op("*", (rate, cost))))
 
 
 def cost_together(question: CostTogether, told: Told, _: Scenario) -> Asked:
-    prices = tuple(_price(told, item, question.unit) for item in _two(told))
-    return _asked(told, Value(Op("+", prices)), _form(question.unit))
+    prices = tuple(price_of(told, item, question.unit) for item in _two(told))
+    return asked_for(told, Value(Op("+", prices)), _form(question.unit))
 
 
 def cost_of(question: CostOf, told: Told, _: Scenario) -> Asked:
-    number = _stated(told, question.number, "bought")
-    return _asked(told, Value(Op("*", (number, _price(told, question.item, question.unit)))), _form(question.unit))
+    number = stated(told, question.number, "bought")
+    return asked_for(told, Value(Op("*", (number, price_of(told, question.item, question.unit)))), _form(question.unit))
 
 
 def gets_back(question: GetsBack, told: Told, _: Scenario) -> Asked:
@@ -151,29 +161,29 @@ def gets_back(question: GetsBack, told: Told, _: Scenario) -> Asked:
         if not isinstance(money, Op):
             raise NotRead("the dollars are not told as a number")
         money = money.args[0]
-    return _asked(told, Value(Op("-", (money, _spent(told, question.unit)))), _form(question.unit), "bought", "money")
+    return asked_for(told, Value(Op("-", (money, _spent(told, question.unit)))), _form(question.unit), "bought", "money")
 
 
 def costs_more(question: CostsMore, told: Told, _: Scenario) -> Asked:
-    one, other = (_price(told, item, question.unit) for item in _two(told))
+    one, other = (price_of(told, item, question.unit) for item in _two(told))
     if question.item not in (None, one.item, other.item):
         raise NotRead("another item is asked about")
     dearer, cheaper = (one, other) if told.counts.price(one) > told.counts.price(other) else (other, one)
     if question.item not in (None, dearer.item):
         raise NotRead(f"the {question.item} does not cost more")
-    return _asked(told, Value(Op("-", (dearer, cheaper))), _form(question.unit))
+    return asked_for(told, Value(Op("-", (dearer, cheaper))), _form(question.unit))
 
 
 def price_as(question: PriceAs, told: Told, _: Scenario) -> Asked:
-    items = _known(told) if question.item is None else (question.item,)
+    items = known_items(told) if question.item is None else (question.item,)
     if len(items) != 1:
         raise NotRead("it is not clear which price is meant")
     told_price = told.buying.prices.get(items[0])
     if told_price is not None and told_price.unit == "dollars":
         if question.demand.form != "fraction":
             raise NotRead("the price is told so already")
-        return _asked(told, Value(told_price), question.demand)
-    return _asked(told, Value(Op("/", (_price(told, items[0], "cents"), DOLLAR))), question.demand)
+        return asked_for(told, Value(told_price), question.demand)
+    return asked_for(told, Value(Op("/", (price_of(told, items[0], "cents"), DOLLAR))), question.demand)
 
 
 def price_of_price(question: PriceOfPrice, told: Told, _: Scenario) -> Asked:
@@ -183,12 +193,12 @@ def price_of_price(question: PriceOfPrice, told: Told, _: Scenario) -> Asked:
             raise NotRead("it is not clear which price is the first")
         first, second = told.buying.prices
         items = (second, first) if question.turned else (first, second)
-    part, whole = (_price(told, item, "cents") for item in items if item is not None)
-    return _asked(told, Value(Op("/", (part, whole))), PERCENT)
+    part, whole = (price_of(told, item, "cents") for item in items if item is not None)
+    return asked_for(told, Value(Op("/", (part, whole))), PERCENT)
 
 
 def how_many_to_buy(question: HowManyToBuy, told: Told, _: Scenario) -> Asked:
     if told.buying.money is None:
         raise NotRead("it is not said what there is to pay with")
-    goal = QuotientRemainder(told.buying.money, _price(told, question.item, "cents"))
-    return _asked(told, goal, Demand("quotient_remainder"), "money")
+    goal = QuotientRemainder(told.buying.money, price_of(told, question.item, "cents"))
+    return asked_for(told, goal, Demand("quotient_remainder"), "money")

@@ -55,6 +55,7 @@ from mathgen.reading.meaning import (
     OneLine,
     OneMoreTrial,
     OtherRow,
+    PercentOn,
     Picks,
     PlotToMake,
     Points,
@@ -135,6 +136,10 @@ class Buying:
     listed: tuple[str, ...] | None = None  # items to be looked at on the price list; () for all
     bought: list[tuple[Stated | None, str]] = field(default_factory=list)
     money: Expr | None = None
+    percent: PercentOn | None = None
+    rate: Stated | None = None  # of that percent
+    new: Stated | None = None  # the price next week
+    new_item: str | None = None  # of what
 
 
 @dataclass(eq=False, repr=False)

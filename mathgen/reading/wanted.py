@@ -924,8 +924,41 @@ class HowManyToBuy(NamedTuple):
     item: str
 
 
+class PriceThen(NamedTuple):
+    """ "How many cents does the tape cost in the sale?", "what was the price last week in cents?" """
+
+    why: Literal["sale", "tax", "next week", "last week"]
+    item: str | None = None
+
+
+class PercentPart(NamedTuple):
+    """ "How many cents is the tax?", "how many cents does the store take off?" """
+
+    why: Literal["sale", "tax"]
+    item: str | None = None
+
+
+class PriceMoves(NamedTuple):
+    """ "By what percent will the price go up?" """
+
+    up: bool
+
+
+class PercentApart(NamedTuple):
+    """ "What percent more does the tape cost than the box?", "by what percent is the second price higher than the first price?" """
+
+    more: bool
+    asked: str | None = None  # None: one of the two that are told
+    base: str | None = None
+    turned: bool = False  # whether the second is compared with the first
+
+
 Question = (
     HowMany
+    | PriceThen
+    | PercentPart
+    | PriceMoves
+    | PercentApart
     | Pays
     | CostTogether
     | CostOf

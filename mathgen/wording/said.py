@@ -10,7 +10,7 @@ from collections.abc import Iterable
 
 from sympy import Rational
 
-from mathgen.asks.expression import Expr, Measured, Op, Price, Quantity, Stated
+from mathgen.asks.expression import PERCENTS, Expr, Measured, Op, Price, Quantity, Stated
 from mathgen.exact.forms import mixed
 from mathgen.exact.number_words import cardinal
 from mathgen.problems.draft import Role
@@ -533,7 +533,7 @@ class SaidNumber:
     @property
     def n(self) -> str:
         number, meaning, bottom = self._stated
-        return self._printed.note(self._stated, f"{number}%" if meaning == "claimed percent" else mixed(Rational(number, bottom)))
+        return self._printed.note(self._stated, f"{number}%" if meaning in PERCENTS else mixed(Rational(number, bottom)))
 
     @property
     def one(self) -> bool:

@@ -13,6 +13,7 @@ from tests.audit.wording import Texts, sentences
 from tests.audit.working import relation_numbers, solutions
 
 _AMOUNT = re.compile(r"\$(\d+\.\d\d)|(\d+)(?:¢| cents?)")
+_NEW_PRICE = re.compile(r"\bwill (?:be|cost) (\d+)(?:¢| cents?)")
 _NUMBER = re.compile(r"\d+(?:\.\d+)?")
 
 
@@ -22,9 +23,8 @@ def faults(line: dict[str, Any], texts: Texts) -> Iterator[str]:
     text, answer = line["text"], line["answer"]
     yield from _givens(line, list_of)
     for sentence in sentences(text)[:-1]:
-        told = _AMOUNT.findall(sentence)
-        named = list_of.named(sentence)
-        if told and ([_cents(*one) for one in told] != [list_of.cents[item] for item, _ in named]):
+        told = [] if _NEW_PRICE.search(sentence) else [_cents(*one) for one in _AMOUNT.findall(sentence)]
+        if told and told != [list_of.cents[item] for item, _ in list_of.named(sentence)]:
             yield f'"{sentence}": the list has other prices'
     wanted = asked(text, list_of)
     exact = answer["exact"] if answer["kind"] == "quotient_remainder" else value(answer["exact"])
@@ -67,6 +67,11 @@ def asked(text: str, list_of: _Items) -> Rational | str:
     about = list_of.named(question)
     if re.search(r"percent of (a dollar|the (price|first|second))|fraction of a dollar|percent of a dollar|as a decimal", question):
         return _part(facts, question, list_of)
+    rate = re.search(r"\b(\d+)%", " ".join(facts))
+    if rate:
+        return _with_rate(facts, question, list_of, Rational(rate[1]) / 100)
+    if re.search(r"\bpercent\b", question):
+        return _percent_apart(facts, question, list_of)
     unit = Rational(1, 100) if re.search(r"\bdollars\b", question) else Rational(1)
     money = _money(facts)
     if "can be bought" in question:
@@ -83,6 +88,38 @@ def asked(text: str, list_of: _Items) -> Rational | str:
     if re.search(r"\bget back\b|\bhave left\b|\bchange\b", question):
         return (money - spent) * unit
     return spent * unit
+
+
+def _with_rate(facts: list[str], question: str, list_of: _Items, rate: Rational) -> Rational:
+    """A tax, a sale, or a price that went or will go up or down by a percent."""
+    told = " ".join(facts)
+    bought = [one for fact in facts if re.search(r"\bbuys\b", fact) for one in list_of.named(fact)]
+    [(item, number)] = bought or list_of.named(question) or _each_once(facts, list_of)
+    cost = number * list_of.cents[item]
+    if re.search(r"\blast week\b", question):
+        down = re.search(r"\bwent down\b|% less\b", told)
+        return cost / (1 - rate if down else 1 + rate)
+    if re.search(r"\bcents is the tax\b|\bthe tax in cents\b|\btake off\b|\bcents less\b", question):
+        return rate * cost
+    lower = re.search(r"\bsale\b|\bgoes down\b|% off\b", told)
+    return cost * (1 - rate if lower else 1 + rate) * (Rational(1, 100) if re.search(r"\bdollars\b", question) else 1)
+
+
+def _percent_apart(facts: list[str], question: str, list_of: _Items) -> Rational:
+    """By what percent a price changes, or one price is over or under another."""
+    told = " ".join(facts)
+    new = _NEW_PRICE.search(told)
+    if new:
+        [(item, _)] = _each_once(facts, list_of)
+        base, other = list_of.cents[item], int(new[1])
+    else:
+        named = list_of.named(question) or _each_once(facts, list_of)
+        other, base = (list_of.cents[item] for item, _ in named)
+        if re.search(r"\bthe second price (?:higher|lower) than the first\b", question):
+            other, base = base, other
+    if bool(re.search(r"\b(?:more|higher|up|increase)\b", question)) != (other > base):
+        return Rational(-1)  # the words say another way than the prices
+    return Rational(abs(other - base), base)
 
 
 def _each_once(facts: list[str], list_of: _Items) -> list[tuple[str, int]]:
@@ -111,7 +148,7 @@ def _part(facts: list[str], question: str, list_of: _Items) -> Rational:
 
 
 def _givens(line: dict[str, Any], list_of: _Items) -> Iterator[str]:
-    """Each given is a price of the list, how many are bought, or dollars to pay with; each number of the text is a given."""
+    """Each given is a price of the list, how many are bought, dollars, a percent or a new price; each number of the text is a given."""
     for given in line["givens"]:
         found = re.fullmatch(r"price of the (.+) in (cents|dollars)", given["quantity"])
         if found:
@@ -120,9 +157,9 @@ def _givens(line: dict[str, Any], list_of: _Items) -> Iterator[str]:
                 yield f"given {given['number']} ({given['quantity']}): the list has {cents} cents"
             if given["where"] == "table" and (found[2] != "cents" or {"item": found[1]} not in line["cells"]):
                 yield f"given {given['number']} ({given['quantity']}) stands in no cell"
-        elif given["quantity"] not in ("bought", "dollars") or given["where"] != "words":
+        elif given["quantity"] not in ("bought", "dollars", "percent", "new price") or given["where"] != "words":
             yield f"given {given['number']} ({given['quantity']}) is of no known kind"
-    told = sorted(given["number"] for given in line["givens"] if given["where"] == "words")
+    told = sorted(given["number"].removesuffix("%") for given in line["givens"] if given["where"] == "words")
     if sorted(_NUMBER.findall(line["text"])) != told:
         yield f"the text has {sorted(_NUMBER.findall(line['text']))}, the givens are {told}"
 
@@ -145,7 +182,7 @@ def _key(line: dict[str, Any], exact: Rational, list_of: _Items) -> Iterator[str
         yield f"accepted forms {answer['accepted']}"
     if solutions(line["relation"]) != (exact,):
         yield f'relation "{line["relation"]}" has the solutions {solutions(line["relation"])}, the answer is {exact}'
-    parts = [value(given["number"]) for given in line["givens"]]
+    parts = [value(given["number"].removesuffix("%")) for given in line["givens"]]
     known = {1, 100, *(part for one in parts for part in (one.p, one.q))} | {exact.p, exact.q}
     if strange := [number for number in relation_numbers(line["relation"]) if number not in known]:
         yield f'relation "{line["relation"]}": where does {strange[0]} come from?'

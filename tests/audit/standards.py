@@ -626,7 +626,7 @@ SHOWS: dict[str, Callable[[Problem], bool]] = {
     "6.RP.A.2": lambda p: _says(r"\bunit rate\b|\bfor (each|every) ")(p) and "/" in _signs(p),
     "6.RP.A.3a": lambda p: (_compares(p) and len(_bottoms_compared(p)) > 1) or (_says(r"\bratio\b")(p) and {"/", "*"} <= _signs(p)),
     "6.RP.A.3b": lambda p: _says(r"\brate\b")(p) and _says(r"\bin (\d+|how many) trials\b")(p) and "/" in _signs(p),
-    "6.RP.A.3c": lambda p: _says("percent|%")(p) and not _says("increase|decrease|percent (more|fewer)|[Bb]y what percent")(p),
+    "6.RP.A.3c": lambda p: _says("percent|%")(p) and not _says("increase|decrease|percent (more|less|fewer)|[Bb]y what percent")(p),
     "6.SP.B.5c": _says(r"\b(mean|median|interquartile range)\b"),
     "6.SP.A.1": _says(r"\bstatistical question\?"),
     "6.SP.A.2": lambda p: _compares(p) and _says(r"\b(median|least number to the greatest)\b.*\?")(p),
@@ -638,7 +638,10 @@ SHOWS: dict[str, Callable[[Problem], bool]] = {
         _behind_mean(p) or (_whole(p) and _signs(p) == {"*"} and _says(r"\bhow many (results|rows of results|dots|counts)\b")(p))
     ),
     "7.NS.A.2d": lambda p: p["answer"]["demands"].startswith("decimal") and _exact(p).q != 1,
-    "7.RP.A.3": lambda p: _says("percent")(p) and _says("increase|decrease|change|error|percent (more|fewer)|[Bb]y what percent")(p),
+    "7.RP.A.3": lambda p: (
+        (_says("percent")(p) and _says("increase|decrease|change|error|percent (more|less|fewer)|[Bb]y what percent")(p))
+        or (_money()(p) and _says(r"\d%.*\b(tax|sale|week|total)\b|\b(tax|sale|week)\b.*\d%")(p) and steps_taken(_lines(p)) >= 2)
+    ),
     "7.EE.B.3": lambda p: (steps_taken(_lines(p)) >= 2 or len(_forms_given(p)) > 1) and _exact(p).q != 1,
     "7.EE.B.4a": _two_step_equation,
     "6.EE.B.6": lambda p: p["answer"]["demands"] == "expression" and _says(r"\bexpressions?\b.*\?")(p),

@@ -178,7 +178,9 @@ def faults(text: str, grade: int, texts: Texts) -> Iterator[str]:
     yield from _agreement(masked, texts)
     question = texts.masked(parts[-1])
     if texts.results.prices:  # the whole is a dollar, or a price that is named
-        if re.search(r"percent|fraction", question) and not re.search(r"of (a dollar|the (first |second )?price)", question):
+        base = r"\b(than the \w|will the price |(in|de)crease in the price)"  # of a percent change: the price compared with
+        whole = r"of (a dollar|the (first |second )?price)"
+        if re.search(r"percent|fraction", question) and not re.search(f"{whole}|{base}", question):
             yield "the question does not name its whole"
         return
     # The base of a percent change is the earlier count: it has no whole.

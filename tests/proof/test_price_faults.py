@@ -21,14 +21,16 @@ from mathgen.trials.reading import read_table
 DESK = Desk(read_table("samples/prices.csv").table, scenario())
 OTHER_WORDS = (
     ("cents", "dollars"), ("¢", " dollars"), ("$", ""), ("dollar bill", "penny"), ("a dollar", "2 dollars"), ("more", "fewer"),
-    ("first", "second"), ("percent", "fraction"), ("in all", "each"), ("The group pays", "The group also pays 3 dollars and"),
+    ("first", "second"), ("%", ""), ("%", " cents"), ("tax", "sale"), ("sale", "tax"), ("next week", "last week"), ("off", "more"),
+    ("last week", "next week"), (" up ", " down "), (" down ", " up "), ("less", "more"), ("higher", "lower"), ("lower", "higher"),
+    ("percent", "fraction"), ("in all", "each"), ("The group pays", "The group also pays 3 dollars and"),
 )  # fmt: skip
 
 
 def problems() -> list[Problem]:
     """Two of every wording of every model and grade."""
     ways: dict[tuple[str, int, str], list[Problem]] = defaultdict(list)
-    for problem in build_bank(DESK, load("ccss"), (2, 3, 4, 5, 6), seed=9, per_model=12, report=Report()):
+    for problem in build_bank(DESK, load("ccss"), (2, 3, 4, 5, 6, 7), seed=9, per_model=12, report=Report()):
         ways[problem.model, problem.grade, problem.frame].append(problem)
     return [problem for found in ways.values() for problem in found[:2]]
 
