@@ -2,18 +2,19 @@
 
 from __future__ import annotations
 
+from itertools import combinations
 from typing import NamedTuple
 
 from sympy import Integer, Rational
 
-from mathgen.asks.expression import Ask, Expr, Measured, Op, Quantity, Stated, Value
+from mathgen.asks.expression import Ask, Choice, Expr, Measured, Op, Quantity, Stated, Value
 from mathgen.exact.demand import Demand
 from mathgen.models.registry import problem_model
 from mathgen.models.space import AskSpace
 from mathgen.models.view import Spot, TableView
-from mathgen.problems.draft import Draft
+from mathgen.problems.draft import Draft, Role
 
-_WHOLE = Demand("whole")
+_WHOLE, _NAME = Demand("whole"), Demand("name")
 _FEWEST = 8  # points that a plot needs
 _CLOSE = 2  # pins: as far as the points may be from the line on average
 
@@ -58,11 +59,13 @@ def _line(found: Fit) -> tuple[Stated, Stated, str]:
 
 
 def _on_line(found: Fit, x: Expr) -> Op:
+    """The number that the line has at x."""
     start, slope, sign = _line(found)
     return Op("+" if sign == "+" else "-", (start, Op("*", (slope, x))))
 
 
-def _roles(found: Fit) -> dict[str, Stated | str | Quantity | Measured]:
+def _roles(found: Fit) -> dict[str, Role]:
+    """What wording files print a line from."""
     start, slope, sign = _line(found)
     return {"start": start, "slope": slope, "sign": sign, "down": found.points[0][1], "any": found.points[0][0]}
 
@@ -113,6 +116,48 @@ def off_the_line(view: TableView) -> AskSpace:
         )
 
     return AskSpace(([found] if found else [], range(0 if found is None else len(found.points))), build)
+
+
+@problem_model(skill="result and line compared")
+def farther_from_line(view: TableView) -> AskSpace:
+    """Which of two groups' points is farther from a line, up or down, where the higher point or the higher gap points to the other."""
+    found = fit(view)
+    by_trial: dict[object, list[tuple[Measured, Quantity]]] = {}
+    for space, count in found.points if found else ():
+        if view.length(space).q == 1:
+            by_trial.setdefault(space.trial, []).append((space, count))
+    twos = [two for points in by_trial.values() for two in combinations(points, 2)]
+
+    def build(fitted: Fit, two: tuple[tuple[Measured, Quantity], ...]) -> Draft | None:
+        (one, count), (other, count2) = two
+        lengths = view.length(one), view.length(other)
+        gap, gap2 = view.number(count) - fitted.at(lengths[0]), view.number(count2) - fitted.at(lengths[1])
+        wrong = other.group if abs(gap) > abs(gap2) else one.group
+        signed = one.group if gap > gap2 else other.group
+        higher = one.group if view.number(count) > view.number(count2) else other.group
+        if abs(gap) == abs(gap2) or lengths[0] == lengths[1] or min(map(fitted.at, lengths)) < 1 or wrong not in (signed, higher):
+            return None
+        lines = _on_line(fitted, one), _on_line(fitted, other)
+        return Draft(
+            ask=Ask(
+                Choice(
+                    (one.group, other.group),
+                    (
+                        Op("-", (count, lines[0]) if gap >= 0 else (lines[0], count)),
+                        Op("-", (count2, lines[1]) if gap2 >= 0 else (lines[1], count2)),
+                    ),
+                ),
+                (),
+                _NAME,
+            ),
+            roles={**_roles(fitted), "spaces": (one, other), "counts": (count, count2), "space": one},
+            structure="difference unknown",
+            slips=(("W65", (signed,)), ("W66", (higher,))),
+            unit=False,
+            wanted=frozenset({"groups"}),
+        )
+
+    return AskSpace(([found] if found else [], twos), build)
 
 
 @problem_model(skill="slope in context")

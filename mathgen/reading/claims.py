@@ -8,6 +8,7 @@ from typing import Literal
 from mathgen.asks.expression import Expr, Op, Quantity, Stated
 from mathgen.exact.parse import written
 from mathgen.reading.arrays import in_rows, row_holds
+from mathgen.reading.association import once_point, plot_tells, plotted, points_for
 from mathgen.reading.chance import choices, pick_one, picks
 from mathgen.reading.common_factors import boxes_alike, put_in_boxes, repeated
 from mathgen.reading.counting_on import count_on
@@ -83,6 +84,7 @@ from mathgen.reading.meaning import (
     NextTrial,
     Np,
     NumberLine,
+    OncePoint,
     OneChange,
     OneLine,
     OneMoreTrial,
@@ -93,11 +95,14 @@ from mathgen.reading.meaning import (
     PickOne,
     Picks,
     PictureStandsFor,
+    Plotted,
+    PlotTells,
     PlotToMake,
     PointAt,
     Points,
     PointsEach,
     PointsEarned,
+    PointsFor,
     Portion,
     PriceIs,
     Proportional,
@@ -574,6 +579,10 @@ _TAKE = {
     LookAtPrices: look_at_prices,
     PercentOn: percent_on,
     NewPrice: new_price,
+    PlotTells: plot_tells,
+    Plotted: plotted,
+    PointsFor: points_for,
+    OncePoint: once_point,
 }
 
 

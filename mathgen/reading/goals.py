@@ -5,6 +5,7 @@ from __future__ import annotations
 from mathgen.asks.expression import Quantity
 from mathgen.reading import (
     arrays,
+    association,
     blanks,
     chance,
     common_factors,
@@ -75,12 +76,14 @@ from mathgen.reading.wanted import (
     FactorPairs,
     Farther,
     FartherFromZero,
+    FartherPoint,
     FewestNeeded,
     ForEach,
     FractionGap,
     FractionShare,
     FromZero,
     GetsBack,
+    Goes,
     GreaterPart,
     GreatestBoxes,
     Growth,
@@ -119,6 +122,7 @@ from mathgen.reading.wanted import (
     NextNumber,
     NextSetUp,
     NextWider,
+    OddPoint,
     OfClasses,
     OffLine,
     OfLine,
@@ -339,4 +343,7 @@ _ASKED = {
     PercentPart: money_percents.percent_part,
     PriceMoves: money_percents.price_moves,
     PercentApart: money_percents.percent_apart,
+    Goes: association.goes,
+    OddPoint: association.odd_point,
+    FartherPoint: association.farther_point,
 }

@@ -16,6 +16,7 @@ from __future__ import annotations
 
 from mathgen.reading import (
     array_frames,
+    association_frames,
     chance_frames,
     common_factor_frames,
     counting_on_frames,
@@ -92,6 +93,7 @@ GRAMMAR = Grammar(
         *graph_frames.RULES,
         *plot_frames.RULES,
         *scatter_frames.RULES,
+        *association_frames.RULES,
         *signed_frames.RULES,
         *listing_frames.RULES,
         *judging_frames.RULES,

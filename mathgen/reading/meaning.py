@@ -759,6 +759,34 @@ class ScatterPlot(NamedTuple):
     np: Np
 
 
+class PlotTells(NamedTuple):
+    """ "Each point of a scatter plot tells inches between pins and red pins knocked down." """
+
+    measure: Measure
+    np: Np
+
+
+class Plotted(NamedTuple):
+    """ "The Owls plotted (2, 14), (3, 12), and (5, 9)": a point for each trial."""
+
+    np: Np
+    pairs: tuple[tuple[Number, Number], ...]
+
+
+class PointsFor(NamedTuple):
+    """ "The points for Trial 3 are (2, 14) for the Owls and (3, 12) for the Wrens." """
+
+    np: Np
+    points: tuple[tuple[Number, Number, Labels], ...]
+
+
+class OncePoint(NamedTuple):
+    """ "From each space to the next wider space, y goes down, except once." """
+
+    sign: int
+    np: Np | None = None
+
+
 class LineCloseBy(NamedTuple):
     """ "The line y = 24 - 2x is close to the points." """
 
@@ -951,4 +979,5 @@ Claim = (
     | InEqualRows | SplitInto | OneChange | Claimed | Explain
     | ScaledCount | InRows | RowHolds | NumberLine | AsFraction | CountOn
     | PriceIs | Bought | HasMoney | LookAtPrices | PercentOn | NewPrice
+    | PlotTells | Plotted | PointsFor | OncePoint
 )  # fmt: skip

@@ -7,7 +7,7 @@ from sympy import Integer, Rational
 from mathgen.asks.expression import Expr, Measured, Op, Quantity, Stated, Value
 from mathgen.reading.asked import WHOLE, Asked
 from mathgen.reading.evaluate import evaluate
-from mathgen.reading.meaning import LineCloseBy, ScatterPlot
+from mathgen.reading.meaning import LineCloseBy, Np, ScatterPlot
 from mathgen.reading.tokens import NotRead
 from mathgen.reading.told import Fact, Told
 from mathgen.reading.wanted import LineChange, OffLine, Predicted
@@ -71,23 +71,33 @@ def _slope(line: LineCloseBy) -> Stated:
     return Stated(int(line.slope.value), "pins for each inch")
 
 
-def _at(told: Told, x: Expr) -> Op:
+def line_at(told: Told, x: Expr) -> Op:
+    """The number that the line has at x.
+
+    Raises:
+        NotRead: no line is told of.
+    """
     line = told.line
     if line is None:
         raise NotRead("no line is told of")
     return Op(line.sign, (_start(line), Op("*", (_slope(line), x))))
 
 
-def _all_pins(told: Told, question: Predicted | LineChange) -> None:
-    if isinstance(question.np.colors, tuple) and set(question.np.colors) != set(told.mentions.every("colors")):
+def all_pins(told: Told, np: Np) -> None:
+    """Check that pins of every color are meant.
+
+    Raises:
+        NotRead: only some are.
+    """
+    if isinstance(np.colors, tuple) and set(np.colors) != set(told.mentions.every("colors")):
         raise NotRead("the line is for pins of every color")
 
 
 def predicted(question: Predicted, told: Told, _: Scenario) -> Asked:
-    _all_pins(told, question)
+    all_pins(told, question.np)
     x = Stated(int(question.number.value), "inches")
     told.facts.append(Fact(x, question.number.text))
-    return Asked("length", Value(_at(told, x)), WHOLE, (), ("line",))
+    return Asked("length", Value(line_at(told, x)), WHOLE, (), ("line",))
 
 
 def off_line(question: OffLine, told: Told, _: Scenario) -> Asked:
@@ -96,7 +106,7 @@ def off_line(question: OffLine, told: Told, _: Scenario) -> Asked:
     space, down = told.lengths[0], told.quantity(question.measure, question.np)
     if down != told.last_count or down.scope.colors is not None:
         raise NotRead("it is another result that is asked about")
-    both = (down, _at(told, space)) if question.sign > 0 else (_at(told, space), down)
+    both = (down, line_at(told, space)) if question.sign > 0 else (line_at(told, space), down)
     goal = Op("-", both)
     if evaluate(goal, told.counts) <= 0:
         raise NotRead("it is the other way round")
@@ -104,7 +114,7 @@ def off_line(question: OffLine, told: Told, _: Scenario) -> Asked:
 
 
 def line_change(question: LineChange, told: Told, _: Scenario) -> Asked:
-    _all_pins(told, question)
+    all_pins(told, question.np)
     line = told.line
     if line is None or (line.sign == "+") != (question.sign > 0):
         raise NotRead("no line is told of that goes this way")

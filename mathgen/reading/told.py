@@ -51,12 +51,14 @@ from mathgen.reading.meaning import (
     NextTrial,
     Np,
     NumberLine,
+    OncePoint,
     OneChange,
     OneLine,
     OneMoreTrial,
     OtherRow,
     PercentOn,
     Picks,
+    PlotTells,
     PlotToMake,
     Points,
     PointsEach,
@@ -220,6 +222,9 @@ class Told:
     coordinates: list[Fact] = field(default_factory=list)  # of points: of each one number may not be needed
     scatter_plot: ScatterPlot | None = None
     line: LineCloseBy | None = None
+    plot_tells: PlotTells | None = None
+    plotted: list[tuple[str, Label, Number, Number]] = field(default_factory=list)  # group, trial and both coordinates
+    once: OncePoint | None = None
     foot: Number | None = None  # "one foot is 12 inches"
     feet: InFeet | None = None
     listed: tuple[Measured, ...] = ()  # the spaces of all groups in one trial

@@ -951,6 +951,20 @@ class PercentApart(NamedTuple):
     asked: str | None = None  # None: one of the two that are told
     base: str | None = None
     turned: bool = False  # whether the second is compared with the first
+class Goes(NamedTuple):
+    """ "Is the association positive or negative?" """
+
+
+class OddPoint(NamedTuple):
+    """ "In which trial does y go up instead?" """
+
+    sign: int
+
+
+class FartherPoint(NamedTuple):
+    """ "Whose point is farther from the line, up or down?" """
+
+    np: Np | None = None
 
 
 Question = (
@@ -1081,6 +1095,9 @@ Question = (
     | ScoreWanted
     | SlopesApart
     | LeastBoth
+    | Goes
+    | OddPoint
+    | FartherPoint
 )
 
 

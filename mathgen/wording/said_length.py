@@ -7,7 +7,7 @@ from sympy import Rational
 from mathgen.asks.expression import Measured
 from mathgen.exact.forms import mixed
 from mathgen.scenario.naming import listed, upper_first
-from mathgen.wording.said import Printed, Speaker
+from mathgen.wording.said import Printed, SaidMany, Speaker
 
 
 class SaidLength:
@@ -59,14 +59,30 @@ class SaidLength:
 
 
 class SaidLengths:
-    """The spaces that all groups measured in one trial, in table order: "1 1/4, 2, and 1 1/2"."""
+    """The spaces that all groups measured in one trial, or one group in all trials: "1 1/4, 2, and 1 1/2"."""
 
-    __slots__ = ("_each", "first")
+    __slots__ = ("_each",)
 
     def __init__(self, speaker: Speaker, printed: Printed, series: tuple[Measured, ...], lengths: tuple[Rational, ...]) -> None:
-        self._each = [(printed, one, mixed(length)) for one, length in zip(series, lengths, strict=True)]
-        self.first = SaidLength(speaker, printed, series[0], lengths[0])
+        self._each = [SaidLength(speaker, printed, one, length) for one, length in zip(series, lengths, strict=True)]
+
+    @property
+    def first(self) -> SaidLength:
+        return self._each[0]
+
+    @property
+    def last(self) -> SaidLength:
+        return self._each[-1]
 
     @property
     def numbers(self) -> str:
-        return listed([printed.note(one, text) for printed, one, text in self._each])
+        return listed([one.n for one in self._each])
+
+    def beside(self, counts: SaidMany) -> str:
+        """Each as the first number of a point, beside its count: "(1 1/4, 22), (2, 19), and (5, 12)"."""
+        return listed([f"({one.n}, {count.n})" for one, count in zip(self._each, counts, strict=True)])
+
+    def plotted_by(self, counts: SaidMany) -> str:
+        """Whose each point is: "the Plovers plotted (3, 21), and the Terns plotted (5, 12)"."""
+        both = [f"{one.who} plotted ({one.n}, {count.n})" for one, count in zip(self._each, counts, strict=True)]
+        return ", and ".join(both)

@@ -9,7 +9,7 @@ from typing import Any
 
 from sympy import Rational
 
-from tests.audit import expressions
+from tests.audit import expressions, plotted
 from tests.audit.asked import listed, middle
 from tests.audit.printed import value
 from tests.audit.results import Label, Reach
@@ -37,6 +37,9 @@ def faults(line: dict[str, Any], texts: Texts) -> Iterator[str]:
         yield f'relation "{line["relation"]}" chooses nothing'
         return
     most, values = relation
+    if plotted.is_plotted(line):
+        yield from plotted.faults(line, texts)
+        return
     named = texts.named(text)
     if winner in ("mean", "median"):
         yield from _mean_and_median(line, winner, most, values, texts)

@@ -47,6 +47,13 @@ def asked_length(line: dict[str, Any], texts: Texts) -> Rational | None:
     return a - b if wide else b - a
 
 
+def by_rule(text: str, x: Rational) -> Rational:
+    """What the line of the words has at a space."""
+    found = re.search(r"\by = (\d+) ([-+]) (\d+)x\b", text)
+    assert found is not None
+    return int(found[1]) + int(found[3]) * x * (1 if found[2] == "+" else -1)
+
+
 def _by_line(text: str, question: str, texts: Texts) -> Rational:
     """What a line predicts, a change of what it predicts, or how far a result is from that; the rows must bear the line out."""
     found = re.search(r"\by = (\d+) ([-+]) (\d+)x\b", text)

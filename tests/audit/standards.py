@@ -571,7 +571,13 @@ SHOWS: dict[str, Callable[[Problem], bool]] = {
     "4.OA.A.3": lambda p: (_bought(p) or (p["answer"]["kind"] in ("number", "list") and _whole(p))) and steps_taken(_lines(p)) >= 2,
     "4.NF.A.2": lambda p: _compares(p) and (_says("fraction")(p) or _says(r"\b(more|less) than \d/\d of the\b")(p)),
     "5.G.A.2": lambda p: _whole(p) and _signs(p) == {"-"} and len(re.findall(r"\(\d+, \d+\)", p["text"])) == 2,
-    "8.SP.A.2": lambda p: _says(r"\bscatter plot\b.*\bthan the line predicts\?")(p) and {"*", "-"} <= _signs(p),
+    "8.SP.A.1": lambda p: (
+        _says(r"\bscatter plot\b|\bFor each point, x\b")(p)
+        and _says(r"\bassociation\b.*\?|\b(goes|lower|higher|less|greater)\b.*\binstead\?")(p)
+    ),
+    "8.SP.A.2": lambda p: (
+        _says(r"\bscatter plot\b.*(\bthan the line predicts|\bfarther from\b.*|\bmiss the point by more)\?")(p) and {"*", "-"} <= _signs(p)
+    ),
     "8.SP.A.3": lambda p: _says(r"\bscatter plot\b.*\bthe line predict\b.*\?")(p) and "*" in _signs(p),
     "4.MD.A.1": lambda p: _feet_in_inches(p),
     "5.MD.A.1": lambda p: _says(r"\bfoot is 12 inches\b")(p) and _says(r"\b\d+ feet|many feet\b")(p) and _signs(p) == {"*", "/"},

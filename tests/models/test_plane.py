@@ -5,7 +5,7 @@ from __future__ import annotations
 import pytest
 from sympy import Rational
 
-from mathgen.asks.expression import Ask, Measured, Op, Stated, Value
+from mathgen.asks.expression import Ask, Choice, Measured, Op, Stated, Value
 from mathgen.bank.desk import Desk
 from mathgen.exact.demand import Demand
 from mathgen.models.scatter import fit
@@ -22,7 +22,7 @@ def fallen(points: dict[tuple[str, int], tuple[str, int]]) -> TrialTable:
     return TrialTable(tuple(Row(group, trial, "red", 30, down, gap_inches=Rational(gap)) for (group, trial), (gap, down) in points.items()))
 
 
-# Near y = 25 - 2x: off by 1, 0, 1, 0, 2, 1, 0 and 1.
+# Near y = 25 - 2x: off by 1, 0, 1, 0, 2, 1, 0 and 2.
 TABLE = fallen(
     {
         ("Owls", 1): ("1", 24),
@@ -32,12 +32,12 @@ TABLE = fallen(
         ("Kites", 1): ("7", 13),
         ("Kites", 2): ("9", 6),
         ("Terns", 1): ("2", 21),
-        ("Terns", 2): ("8", 8),
+        ("Terns", 2): ("8", 7),
     }
 )
 START, SLOPE = Stated(25, "start of the line"), Stated(2, "pins for each inch")
 OWLS_1, OWLS_2 = Measured("gap", "Owls", 1), Measured("gap", "Owls", 2)
-KITES_1 = Measured("gap", "Kites", 1)
+KITES_1, KITES_2, TERNS_2 = Measured("gap", "Kites", 1), Measured("gap", "Kites", 2), Measured("gap", "Terns", 2)
 
 ROWS = [
     # model, grade, ask, answer, relation, steps, slips; each worked by hand
@@ -64,6 +64,28 @@ ROWS = [
         8,
         Ask(Value(Op("-", (quantity("down", "Kites", (1,)), Op("-", (START, Op("*", (SLOPE, KITES_1))))))), (), WHOLE),
         ("2", "25 - 2*7 + x = 13", ("2 * 7 = 14", "25 - 14 = 11", "13 - 11 = 2"), {"H07": "11", "W24": "12", "W25": "24"}),
+    ),
+    (
+        "farther_from_line",
+        8,
+        # Trial 2 was at 9 inches for the Kites, at 8 for the Terns.
+        Ask(
+            Choice(
+                ("Kites", "Terns"),
+                (
+                    Op("-", (Op("-", (START, Op("*", (SLOPE, KITES_2)))), quantity("down", "Kites", (2,)))),
+                    Op("-", (Op("-", (START, Op("*", (SLOPE, TERNS_2)))), quantity("down", "Terns", (2,)))),
+                ),
+            ),
+            (),
+            Demand("name"),
+        ),
+        (
+            "Terns",
+            "x = Max(25 - 2*9 - 6, 25 - 2*8 - 7)",
+            ("2 * 9 = 18", "25 - 18 = 7", "7 - 6 = 1", "2 * 8 = 16", "25 - 16 = 9", "9 - 7 = 2"),
+            {"W65": "Kites"},
+        ),
     ),
     (
         "wider_by",

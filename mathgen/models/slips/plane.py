@@ -48,3 +48,33 @@ def value_for_change(start: int, slope: int, x: int) -> Wrong:
 @slip("W28", "The slope counts once for each inch. Multiply; do not add.")
 def adds_slope_and_inches(slope: int, x: int) -> Wrong:
     return whole(slope + x)
+
+
+@slip("W61", "Go from left to right. Do the points go up or down?")
+def other_association(way: str) -> Wrong:
+    return way
+
+
+@slip("W62", "That trial has the most or the fewest {items}. Compare each point with the one before.")
+def most_or_fewest(label: str) -> Wrong:
+    return label
+
+
+@slip("W63", "That is the widest space. Which wider space does not go along with the others?")
+def widest_space(label: str) -> Wrong:
+    return label
+
+
+@slip("W64", "That is the point before the change. Which point comes after the change?")
+def point_before(label: str) -> Wrong:
+    return label
+
+
+@slip("W65", "A point below the line can be farther away than one above the line.")
+def highest_above_line(label: str) -> Wrong:
+    return label
+
+
+@slip("W66", "That point has the most {items}. Compare each point with the line.")
+def most_for_farthest(label: str) -> Wrong:
+    return label
