@@ -141,6 +141,8 @@ def farther_point(question: FartherPoint, told: Told, _: Scenario) -> Asked:
         all_pins(told, question.np)
     exprs: list[Expr] = []
     points = _points(told, PlotTells("down", Np(None, None, told.mentions.every("colors"))))
+    if len(points) != 2 or points[0][0].group == points[1][0].group:
+        raise NotRead("the points of two groups are needed")
     for space, count in points:
         line = line_at(told, space)
         exprs.append(Op("-", (count, line) if _y((space, count), told) >= evaluate(line, told.counts) else (line, count)))

@@ -951,6 +951,8 @@ class PercentApart(NamedTuple):
     asked: str | None = None  # None: one of the two that are told
     base: str | None = None
     turned: bool = False  # whether the second is compared with the first
+
+
 class Goes(NamedTuple):
     """ "Is the association positive or negative?" """
 
