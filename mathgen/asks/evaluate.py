@@ -5,6 +5,7 @@ This is where a key comes from. The proof may not import it: it has to arrive at
 
 from __future__ import annotations
 
+from itertools import combinations
 from math import gcd, lcm
 
 from sympy import Integer, Rational
@@ -14,6 +15,7 @@ from mathgen.asks.expression import (
     Ask,
     Changes,
     Choice,
+    Chosen,
     Expr,
     Listing,
     Measured,
@@ -150,6 +152,8 @@ def answer(ask: Ask, totals: Totals) -> Rational | str:
         return _listed(goal, totals)
     if isinstance(goal, Changes):
         return _changes(goal, totals)
+    if isinstance(goal, Chosen):
+        return _chosen(goal, totals)
     if not isinstance(goal, Choice):
         return value(goal.expr, totals)
     values = [value(expr, totals) for expr in goal.exprs]
@@ -205,4 +209,17 @@ def _changes(goal: Changes, totals: Totals) -> str:
     found = [f"{one} to {one + change}" for one in numbers if change and 0 <= one + change <= most]
     if not found:
         raise NoAnswer("no change will do")
+    return ", ".join(found)
+
+
+def _chosen(goal: Chosen, totals: Totals) -> str:
+    numbers = [value(one, totals) for one in goal.options]
+    total = value(goal.total, totals)
+    found = [
+        " + ".join(goal.labels[place] for place in places)
+        for places in combinations(range(len(numbers)), goal.size)
+        if sum((numbers[place] for place in places), Integer(0)) == total
+    ]
+    if not found:
+        raise NoAnswer("no sum will do")
     return ", ".join(found)

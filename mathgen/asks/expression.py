@@ -6,7 +6,7 @@
     Fact   = Equation(left, right)
     Goal   = Value(expr) | Ratio(first, second) | Choice(labels, exprs, most) | Truth(left, test, right)
            | QuotientRemainder(amount, size, want) | Listing(amount, symbol, whole)
-           | Changes(series, name, to, most) | Same(labels, options, target)
+           | Changes(series, name, to, most) | Chosen(labels, options, size, total) | Same(labels, options, target)
     Ask(goal, given, demand)
 
 Named tuples: a bank builds thousands, and equal expressions must be equal, hashable and cheap.
@@ -241,6 +241,19 @@ class Changes(NamedTuple):
         return Op("*", (Stated(len(self.series), "how many"), self.to)) if self.name == "mean" else self.to
 
 
+class Chosen(NamedTuple):
+    """Which so many of some written numbers have a sum, each used once? All such sums are the answer, its numbers as they are written."""
+
+    labels: tuple[str, ...]
+    options: tuple[Expr, ...]  # the number of each label
+    size: int
+    total: Expr
+
+    @property
+    def exprs(self) -> tuple[Expr, ...]:
+        return (*self.options, self.total)
+
+
 class Same(NamedTuple):
     """Which written expression is the one that the story makes, whatever number the letter in it stands for?"""
 
@@ -264,7 +277,7 @@ def with_number(expr: Expr, number: int) -> Expr:
 LETTER_VALUES = (2, 1001)  # linear expressions that are equal at two numbers are equal at all
 
 
-Goal = Value | Ratio | Choice | Truth | QuotientRemainder | Listing | Changes | Same
+Goal = Value | Ratio | Choice | Truth | QuotientRemainder | Listing | Changes | Chosen | Same
 
 
 def parts_to_share(goal: Goal) -> tuple[str, tuple[Expr, ...]]:
@@ -280,6 +293,8 @@ def parts_to_share(goal: Goal) -> tuple[str, tuple[Expr, ...]]:
         return f"list by {goal.symbol}", goal.exprs
     if isinstance(goal, Changes):
         return f"change the {goal.name}", goal.exprs
+    if isinstance(goal, Chosen):
+        return f"{goal.size} of {', '.join(goal.labels)}", goal.exprs
     if isinstance(goal, Same):
         return " | ".join(goal.labels), (goal.letter, *(with_number(expr, LETTER_VALUES[0]) for expr in goal.exprs))
     if isinstance(goal, Value) and isinstance(goal.expr, Op) and goal.expr.symbol in ("gcf", "lcm"):

@@ -13,6 +13,7 @@ from mathgen.asks.expression import (
     Ask,
     Changes,
     Choice,
+    Chosen,
     Deviation,
     Equation,
     Expr,
@@ -126,7 +127,7 @@ def question_in_x(ask: Ask, count: Callable[[Any], Any]) -> str:
     Of a choice, x is the greatest (or least) of the values. Of a statement, x is how far the left is from the right (0 where they are
     equal), or what is over when the left is put in groups of the right (0 where none is). Of groups, x is
     how many are full, how many are needed, or what is over. Of a list, x is how many pairs it holds;
-    of changes, by how much one number changes.
+    of changes, by how much one number changes; of numbers that are chosen, what all the others add up to.
     """
     goal = ask.goal
     if isinstance(goal, Same):
@@ -148,6 +149,8 @@ def question_in_x(ask: Ask, count: Callable[[Any], Any]) -> str:
         return f"2*x = {both} + Mod({both}, 2)"
     if isinstance(goal, Changes):
         return written(Equation(Op("+", (*goal.series, X)), goal.wanted), count)
+    if isinstance(goal, Chosen):
+        return written(Equation(Op("+", (goal.total, X)), Op("+", goal.options)), count)
     return written(relation(ask), count)
 
 

@@ -6,6 +6,7 @@ nothing is taken from ``trials.totals`` or from ``asks.evaluate``.
 
 from __future__ import annotations
 
+from itertools import combinations
 from math import gcd, lcm
 from typing import NamedTuple
 
@@ -14,6 +15,7 @@ from mathgen.asks.expression import (
     Ask,
     Changes,
     Choice,
+    Chosen,
     Equation,
     Expr,
     Listing,
@@ -271,6 +273,17 @@ class Working:
             new = one + wanted - total
             if 0 <= new <= most:
                 self.line(f"{one} {sign} {change}", str(new))
+
+    def chosen(self, goal: Chosen) -> None:
+        """All over one bottom number, then each sum that is right: 2/3 = 8/12, 8/12 + 5/12 + 7/12 = 20/12."""
+        *numbers, total = map(self.number, goal.exprs)
+        _same_bottoms(self, [*numbers, total])
+        bottom = lcm(total.bottom, *(one.bottom for one in numbers))
+        tops = [one.top * (bottom // one.bottom) for one in numbers]
+        wanted = total.top * (bottom // total.bottom)
+        for some in combinations(tops, goal.size):
+            if sum(some) == wanted:
+                self.line(" + ".join(f"{top}/{bottom}" for top in some), f"{wanted}/{bottom}")
 
     def splits(self, amount: Number, whole: Number) -> None:
         """Each way to split a part of a whole in two: 1/8 + 4/8 = 5/8, 2/8 + 3/8 = 5/8."""
@@ -531,6 +544,8 @@ def school_steps(ask: Ask, reader: CellReader, printed: dict[Expr, str]) -> tupl
             working.factor_pairs(amount.top)
     elif isinstance(ask.goal, Changes):
         working.changes(ask.goal)
+    elif isinstance(ask.goal, Chosen):
+        working.chosen(ask.goal)
     elif isinstance(ask.goal, Ratio):
         working.ratio(ask.goal.first, ask.goal.second)
     elif isinstance(ask.goal.expr, Quantity) or (ask.given and _by_undoing(relation(ask))):

@@ -17,6 +17,7 @@ from mathgen.asks.evaluate import NoAnswer, answer
 from mathgen.asks.expression import (
     Ask,
     Changes,
+    Chosen,
     Expr,
     Listing,
     Measured,
@@ -28,6 +29,7 @@ from mathgen.asks.expression import (
     Stated,
     Tally,
     Truth,
+    parts_to_share,
 )
 from mathgen.asks.relation import question_in_x
 from mathgen.asks.steps import school_steps
@@ -203,7 +205,7 @@ class Builder:
         if stops:
             return Stopped(tuple(stop.limit for stop in stops))
         scored = steps[:1] if draft.at_sight else steps
-        if isinstance(draft.ask.goal, Listing | Changes):  # its lines are alike: one operation, done again
+        if isinstance(draft.ask.goal, Listing | Changes | Chosen):  # its lines are alike: one operation, done again
             scored = tuple({step.partition(" = ")[2]: step for step in steps}.values())
         points = score(self._features(draft, words, cells, scored, text), self.grade)
         standards = self.gate.standards(signature)
@@ -308,6 +310,8 @@ def outline(ask: Ask) -> tuple[object, ...]:
         manner = goal.symbol
     if isinstance(goal, Changes):
         manner = goal.name
+    if isinstance(goal, Chosen):
+        manner = parts_to_share(goal)[0]
     return (ask.demand, manner, *map(_outline, exprs))
 
 

@@ -15,6 +15,7 @@ from mathgen.asks.expression import (
     Ask,
     Changes,
     Choice,
+    Chosen,
     Expr,
     Listing,
     Measured,
@@ -60,7 +61,7 @@ def answer_of(desk: Desk, draft: Draft, exact: Rational | str, text: str) -> Ans
     if isinstance(exact, str) and isinstance(draft.ask.goal, QuotientRemainder):
         written = exact.upper()
         return Answer("quotient_remainder", exact, written, written, (written, exact, exact.replace("r", "remainder")), demand)
-    if isinstance(exact, str) and isinstance(draft.ask.goal, Listing | Changes):
+    if isinstance(exact, str) and isinstance(draft.ask.goal, Listing | Changes | Chosen):
         written = _signs(exact)
         return Answer("list", exact, written, written, tuple(dict.fromkeys((written, exact))), demand)
     if isinstance(exact, str) and isinstance(draft.ask.goal, Same):

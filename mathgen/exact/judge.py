@@ -126,29 +126,52 @@ def _judge_rubric(expected: str, typed: str) -> tuple[Verdict, str]:
     return FORM, "the right verdict; its reason is to be read" if reason.strip(" ,.;:") else "the right verdict, without a reason"
 
 
-_PAIR = re.compile(r"([0-9]+(?:/[0-9]+)?) *(?:[*x×+]|and|by|times|to) *([0-9]+(?:/[0-9]+)?)")
+_TERM = "([0-9]+(?:/[0-9]+)?)"
+_OF_PAIRS = " *(?:[*x×+]|and|by|times|to) *"
+_OF_MORE = " *(?:[+&]|,? *and|,) *"  # "8/12, 5/12, and 6/12" is one sum of three
 _BETWEEN = re.compile(r"(?:[ ,;.()]|and )*")
 
 
-def _pairs(text: str) -> list[tuple[str, str]] | None:
-    """The pairs of a list, in order; None where something else stands there. A pair with nothing is left out."""
+@lru_cache(maxsize=8)
+def _group(size: int) -> re.Pattern[str]:
+    return re.compile((_OF_PAIRS if size == 2 else _OF_MORE).join([_TERM] * size))
+
+
+def _groups(text: str, size: int, in_order: bool) -> set[tuple[str, ...]] | None:
+    """The pairs of a list, or its sums of three; None where something else stands there. A pair with nothing is left out.
+
+    Args:
+        text: "1 x 12, 2 x 6".
+        size: how many numbers stand together.
+        in_order: whether which comes first says something: a change goes one way.
+    """
     tidied = tidy(text).lower()
-    if _BETWEEN.fullmatch(_PAIR.sub("", tidied)) is None:
+    if _BETWEEN.fullmatch(_group(size).sub("", tidied)) is None:
         return None
-    found = [sorted(match.groups()) for match in _PAIR.finditer(tidied)]
-    return sorted({(one, other) for one, other in found if "0" not in (one.partition("/")[0], other.partition("/")[0])})
+    found = [match.groups() for match in _group(size).finditer(tidied)]
+    if in_order:
+        return set(found)
+    return {tuple(sorted(one)) for one in found if "0" not in [term.partition("/")[0] for term in one]}
+
+
+def _values(groups: set[tuple[str, ...]]) -> list[list[Rational]]:
+    pairs = [[term.split("/") for term in one] for one in groups]
+    return sorted(sorted(Rational(*map(int, pair)) for pair in one) for one in pairs)
 
 
 def _judge_list(expected: str, typed: str) -> tuple[Verdict, str]:
-    """Pairs in any order: "1 x 12, 2 x 6, 3 x 4", "2/8 + 3/8 and 4/8 + 1/8"."""
-    key, said = _pairs(expected), _pairs(typed)
-    if not said:
-        return UNREADABLE, "no list of pairs"
+    """Pairs or sums in any order: "1 x 12, 2 x 6, 3 x 4", "2/8 + 3/8 and 4/8 + 1/8"."""
+    size, changes = expected.partition(",")[0].count(" ") // 2 + 1, " to " in expected
+    key, said = (_groups(text, size, changes) for text in (expected, typed))
+    if not said or any(term.endswith("/0") for one in said for term in one):
+        return UNREADABLE, "no list of pairs" if size == 2 else f"no list of sums of {size} numbers"
     assert key is not None  # keys are written "1 * 12, 2 * 6"
     if said == key:
-        return RIGHT, "the same pairs"
-    missing = len(set(key) - set(said))
-    return WRONG, "a pair that is none of them" if set(said) - set(key) else f"{missing} {'is' if missing == 1 else 'are'} missing"
+        return RIGHT, "the same list"
+    if _values(said) == _values(key) and not changes:
+        return FORM, "the same list, its fractions written in another way"
+    missing = len(key - said)
+    return WRONG, "something that is none of them" if said - key else f"{missing} {'is' if missing == 1 else 'are'} missing"
 
 
 _REMAINDER = re.compile(r"([0-9]+)(?:\s*[a-z]+)*\s*(?:,|\br|[a-z]|\s)\s*(?:[a-z]+\s*)*([0-9]+)(?:\s*[a-z]+)*", re.IGNORECASE)

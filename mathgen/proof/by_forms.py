@@ -120,9 +120,13 @@ def _check_remainder(answer: Answer, slips: tuple[Slip, ...]) -> None:
 
 
 def _pairs(text: str) -> set[frozenset[tuple[Rational, str]]]:
-    """A list of sums or products as a set of pairs, whatever the order; each number with how it is written."""
+    """A list of sums or products as a set of pairs (or of three), whatever the order; each number with how it is written."""
     found = set()
     for one in text.replace("×", "*").split(", "):
+        if one.count(" + ") > 1:  # a sum of three
+            terms = one.split(" + ")
+            found.add(frozenset((_value(term), f"{terms.count(term)} + {term}") for term in terms))
+            continue
         left, sign, right = one.split(" ") if one.count(" ") == 2 else ("", "", "")
         if sign == "to":  # a change goes one way
             found.add(frozenset({(_value(left), "from"), (_value(right), "to")}))

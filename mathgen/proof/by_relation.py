@@ -7,6 +7,7 @@ whose value strictly beats every other is taken. A statement is held against bot
 
 from __future__ import annotations
 
+from itertools import combinations
 from typing import Any, NamedTuple
 
 from sympy import QQ, ZZ, Rational, divisors
@@ -16,6 +17,7 @@ from mathgen.asks.expression import (
     Ask,
     Changes,
     Choice,
+    Chosen,
     Deviation,
     Equation,
     Expr,
@@ -100,6 +102,8 @@ def solve(ask: Ask, rows: RawRows) -> Rational | str:
         return _pairs(ask.goal, rows)
     if isinstance(ask.goal, Changes):
         return _changes(ask.goal, rows)
+    if isinstance(ask.goal, Chosen):
+        return _chosen(ask.goal, rows)
     equation = relation(ask)
     left, right = _symbolic(equation.left, rows), _symbolic(equation.right, rows)
     row = {0: QQ.convert(left.slope - right.slope), 1: QQ.convert(right.constant - left.constant)}
@@ -240,6 +244,21 @@ def _changes(goal: Changes, rows: RawRows) -> str:
     if not found:
         raise NoSolution("no change will do")
     return ", ".join(found)
+
+
+def _chosen(goal: Chosen, rows: RawRows) -> str:
+    """All but the last number of a sum settle which the last has to be."""
+    *numbers, total = sides(goal, rows)
+    if any(written(label).value != number for label, number in zip(goal.labels, numbers, strict=True)):
+        raise NoSolution("a number is written as another than it is")
+    places = list(range(len(numbers)))
+    found = []
+    for some in combinations(places, goal.size - 1):
+        missing = total - sum((numbers[place] for place in some), Rational(0))
+        found += [(*some, last) for last in places[some[-1] + 1 :] if numbers[last] == missing]
+    if not found:
+        raise NoSolution("no sum will do")
+    return ", ".join(" + ".join(goal.labels[place] for place in some) for some in found)
 
 
 def _is_so(goal: Truth, rows: RawRows) -> bool:

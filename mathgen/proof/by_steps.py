@@ -11,6 +11,7 @@ import re
 from collections import Counter
 from collections.abc import Iterator
 from functools import lru_cache
+from math import prod
 
 from mathgen.asks.expression import (
     DOLLAR,
@@ -18,6 +19,7 @@ from mathgen.asks.expression import (
     Ask,
     Changes,
     Choice,
+    Chosen,
     Expr,
     Listing,
     Op,
@@ -91,6 +93,9 @@ def _check(problem: Problem) -> None:
         return
     if isinstance(goal, Changes):
         _check_changes(problem, goal, steps, givens, operations)
+        return
+    if isinstance(goal, Chosen):
+        _check_chosen(problem, goal, steps, givens)
         return
     if isinstance(goal.expr, Op) and goal.expr.symbol in ("gcf", "lcm"):
         _check_common(problem, goal.expr, steps, givens, operations)
@@ -244,7 +249,7 @@ def _in_form(answer: Answer, last: str) -> bool:
     return True  # any form is right, or the exact value is worked out and the rounding is the last thing to do
 
 
-def _pairs(problem: Problem, goal: Choice | Truth | QuotientRemainder | Listing | Changes) -> tuple[_PAIR, ...]:
+def _pairs(problem: Problem, goal: Choice | Truth | QuotientRemainder | Listing | Changes | Chosen) -> tuple[_PAIR, ...]:
     """The value of each label of a choice, or of both sides of a statement, as the givens have it."""
     numbers = {given.expr: number(given.number) for given in problem.givens}
     read = {given.expr: numbers[given.expr] for given in problem.givens if given.where == "table"}
@@ -385,6 +390,28 @@ def _check_changes(problem: Problem, goal: Changes, steps: tuple[str, ...], give
     follow(steps[:first], (*givens, *own), operations + len(numbers) + len(own), ((change, 1),))
     if problem.answer.exact != ", ".join(f"{old} to {new}" for old, new in fitting):
         raise NotTrue(f"the steps list {', '.join(listed)}")
+
+
+def _check_chosen(problem: Problem, goal: Chosen, steps: tuple[str, ...], givens: tuple[str, ...]) -> None:
+    """Every set of the numbers is tried; the last steps have to be those with the sum, and those before bring the numbers to one bottom."""
+    *values, (top, bottom) = _pairs(problem, goal)
+    if list(map(number, goal.labels)) != values:
+        raise NotTrue("a number is written as another than it is")
+    found = []
+    for mask in range(1 << len(values)):
+        some = [place for place in range(len(values)) if mask >> place & 1]
+        over = prod(values[place][1] for place in some)
+        tops = sum(values[place][0] * (over // values[place][1]) for place in some)
+        if len(some) == goal.size and tops * bottom == top * over:
+            found.append(some)
+    found.sort()
+    first = len(steps) - len(found)
+    listed = [[number(one) for one in step.partition(" = ")[0].split(" + ")] for step in steps[max(first, 0) :]]
+    if not found or first < 0 or listed != [[values[place] for place in some] for some in found]:
+        raise NotTrue("the steps do not list the sums that are right")
+    follow(steps, givens, len(found) * (goal.size - 1), (*values, (top, bottom)))
+    if problem.answer.exact != ", ".join(" + ".join(goal.labels[place] for place in some) for some in found):
+        raise NotTrue(f"the steps list {len(found)} other sums")
 
 
 def _check_expression(problem: Problem, goal: Same, steps: tuple[str, ...]) -> None:

@@ -85,7 +85,7 @@ Kind = Literal[
     "common",
     "claim",
     "money",
-    "changes listed",
+    "changes listed", "sums listed",
 ]
 
 

@@ -10,6 +10,7 @@ from mathgen.exact.parse import written
 from mathgen.reading.arrays import in_rows, row_holds
 from mathgen.reading.association import once_point, plot_tells, plotted, points_for
 from mathgen.reading.chance import choices, pick_one, picks
+from mathgen.reading.choosing import parts_of_sets
 from mathgen.reading.common_factors import boxes_alike, put_in_boxes, repeated
 from mathgen.reading.counting_on import count_on
 from mathgen.reading.distributions import wondered
@@ -91,6 +92,7 @@ from mathgen.reading.meaning import (
     OneSet,
     OtherRow,
     PartOf,
+    PartsOfSets,
     PercentOn,
     PickOne,
     Picks,
@@ -134,6 +136,7 @@ from mathgen.reading.meaning import (
     Spaces,
     SplitInto,
     StartingScores,
+    SumOfSome,
     SumTimes,
     TheExpression,
     TheFraction,
@@ -492,6 +495,8 @@ _TAKE = {
     InBoxes: in_boxes,
     InEqualRows: to_list,
     SplitInto: to_list,
+    SumOfSome: to_list,
+    PartsOfSets: parts_of_sets,
     OneChange: to_list,
     InRows: in_rows,
     CountOn: count_on,

@@ -9,6 +9,7 @@ from sympy import Integer, Rational
 from mathgen.asks.expression import (
     Changes,
     Choice,
+    Chosen,
     Deviation,
     Expr,
     Goal,
@@ -252,6 +253,8 @@ def answer(goal: Goal, counts: Counts) -> Rational | str:
         return _all_pairs(goal, counts)
     if isinstance(goal, Changes):
         return _changes(goal, counts)
+    if isinstance(goal, Chosen):
+        return ", ".join(_sums(goal, counts)) or "none"
     if not isinstance(goal, Choice):
         return evaluate(goal.expr, counts)
     values = [evaluate(expr, counts) for expr in goal.exprs]
@@ -322,3 +325,20 @@ def _changes(goal: Changes, counts: Counts) -> str:
         if 0 <= new <= most and new != old:
             found.append(f"{old} to {new}")
     return ", ".join(found) or "none"
+
+
+def _sums(goal: Chosen, counts: Counts) -> list[str]:
+    """Each number in turn is taken or left, as long as too many are not taken."""
+    numbers = [evaluate(one, counts) for one in goal.options]
+    found: list[str] = []
+
+    def go_on(place: int, taken: tuple[str, ...], rest: Rational) -> None:
+        if len(taken) == goal.size:
+            if rest == 0:
+                found.append(" + ".join(taken))
+        elif place < len(numbers):
+            go_on(place + 1, (*taken, goal.labels[place]), rest - numbers[place])
+            go_on(place + 1, taken, rest)
+
+    go_on(0, (), evaluate(goal.total, counts))
+    return found

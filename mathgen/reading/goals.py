@@ -8,6 +8,7 @@ from mathgen.reading import (
     association,
     blanks,
     chance,
+    choosing,
     common_factors,
     comparing,
     counting_on,
@@ -178,6 +179,7 @@ from mathgen.reading.wanted import (
     WhichInequality,
     WhichList,
     WhichRecords,
+    WhichSums,
     WholeOfFraction,
     WidestGap,
 )
@@ -260,6 +262,7 @@ _ASKED = {
     RightExpression: equations.right_expression,
     FactorPairs: listing.factor_pairs,
     Splits: listing.splits,
+    WhichSums: choosing.which_sums,
     Shared: pairs.shared,
     AllFull: pairs.all_full,
     Partners: pairs.partners,

@@ -5,18 +5,19 @@ from __future__ import annotations
 from mathgen.asks.expression import Changes, Listing, Op, Quantity, Stated, Truth
 from mathgen.exact.demand import Demand
 from mathgen.reading.asked import TRUTH, Asked
+from mathgen.reading.choosing import which_sums
 from mathgen.reading.evaluate import answer, evaluate, quantities
-from mathgen.reading.meaning import InEqualRows, Mark, Np, OneChange, SplitInto
+from mathgen.reading.meaning import InEqualRows, Mark, Np, OneChange, SplitInto, SumOfSome
 from mathgen.reading.pairs import together
 from mathgen.reading.tokens import NotRead
 from mathgen.reading.told import Fact, Told
-from mathgen.reading.wanted import AllPairs, FactorPairs, IsSplit, Splits
+from mathgen.reading.wanted import AllPairs, FactorPairs, IsSplit, Splits, WhichSums
 from mathgen.scenario.words import Scenario
 
 _LIST = Demand("list")
 
 
-def to_list(told: Told, claim: InEqualRows | SplitInto | OneChange) -> None:
+def to_list(told: Told, claim: InEqualRows | SplitInto | SumOfSome | OneChange) -> None:
     """Keep what is to be written in every way.
 
     Raises:
@@ -111,8 +112,10 @@ def all_pairs(question: AllPairs, told: Told, scenario: Scenario) -> Asked:
         asked = factor_pairs(FactorPairs(*claim), told, scenario)
     elif isinstance(claim, SplitInto) and question.symbol is None:
         asked = splits(Splits(*claim), told, scenario)
+    elif isinstance(claim, SumOfSome) and question.symbol is None:
+        asked = which_sums(WhichSums(*claim), told, scenario)
     elif isinstance(claim, OneChange) and question.symbol is None:
         asked = _changes(told, claim)
     else:
         raise NotRead("it is not said of what all are to be found")
-    return asked._replace(uses=("list",))
+    return asked._replace(uses=("list", *asked.uses))

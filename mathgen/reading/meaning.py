@@ -245,6 +245,20 @@ class OneChange(NamedTuple):
     to: Number
 
 
+class PartsOfSets(NamedTuple):
+    """ "Each group knocked down 8/12, 5/12, 10/12, or 6/12 of the set": all the fractions that there were, each told once."""
+
+    measure: Measure
+    parts: tuple[Number, ...]
+
+
+class SumOfSome(NamedTuple):
+    """ "Find three of these fractions that have the sum 2." """
+
+    size: int
+    total: Number
+
+
 class SplitInto(NamedTuple):
     """ "Split 5/8 into two fractions with the bottom number 8." """
 
@@ -976,7 +990,7 @@ Claim = (
     | LetterCount | SumTimes | ExpressionsAre | NextLetter
     | About
     | SamePoints | SameRacks | OneSet | Classes | LetterEquation | LetterFor | TheExpression | InBoxes
-    | InEqualRows | SplitInto | OneChange | Claimed | Explain
+    | InEqualRows | SplitInto | PartsOfSets | SumOfSome | OneChange | Claimed | Explain
     | ScaledCount | InRows | RowHolds | NumberLine | AsFraction | CountOn
     | PriceIs | Bought | HasMoney | LookAtPrices | PercentOn | NewPrice
     | PlotTells | Plotted | PointsFor | OncePoint

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from mathgen.asks.expression import Changes, Choice, Listing, Op, Quantity, QuotientRemainder, Stat, Truth, Value
+from mathgen.asks.expression import Changes, Choice, Chosen, Listing, Op, Quantity, QuotientRemainder, Stat, Truth, Value
 from mathgen.exact.demand import Demand
 from mathgen.exact.demand import in_words as form_in_words
 from mathgen.reading.read_problem import Reading
@@ -179,6 +179,9 @@ def in_words(reading: Reading, table: TrialTable, scenario: Scenario) -> str:
         case "changes listed":
             assert isinstance(asked.goal, Changes)
             sentence = f"Find each way to change one number so that the {asked.goal.name} is {asked.goal.to.number}: {'; '.join(number)}."
+        case "sums listed":
+            assert isinstance(asked.goal, Chosen)
+            sentence = f"Find each way to choose {asked.goal.size} of these fractions with the sum wanted: {', '.join(asked.goal.labels)}."
         case "pairs listed":
             assert isinstance(asked.goal, Listing)
             wanted = "Find its factor pairs" if asked.goal.symbol == "*" else "Find the ways to split the fraction in two"

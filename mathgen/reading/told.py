@@ -81,6 +81,7 @@ from mathgen.reading.meaning import (
     ShareOut,
     SomePart,
     SplitInto,
+    SumOfSome,
     Terms,
     TheExpression,
     ToChooseFrom,
@@ -216,7 +217,9 @@ class Told:
     row: RowHolds | None = None
     claimed: Claimed | None = None
     explain: bool = False  # whether a reason is asked for
-    to_list: InEqualRows | SplitInto | OneChange | None = None
+    to_list: InEqualRows | SplitInto | SumOfSome | OneChange | None = None
+    parts: tuple[tuple[str, Expr], ...] = ()  # fractions of a set, all that groups had, as they are written
+    parts_of: tuple[Quantity, ...] = ()  # the sets, one a group
     lengths: list[Measured] = field(default_factory=list)  # spaces between pins that are told
     axes: Axes | None = None
     coordinates: list[Fact] = field(default_factory=list)  # of points: of each one number may not be needed

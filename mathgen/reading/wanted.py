@@ -220,6 +220,13 @@ class AllPairs(NamedTuple):
     symbol: Literal["*"] | None = None  # where factors are asked for
 
 
+class WhichSums(NamedTuple):
+    """ "Which choices of three of these fractions have the sum 2?" """
+
+    size: int
+    total: Number
+
+
 class NextNumber(NamedTuple):
     """ "Which number comes after 39?", "Which number comes next?" """
 
@@ -1100,6 +1107,7 @@ Question = (
     | Goes
     | OddPoint
     | FartherPoint
+    | WhichSums
 )
 
 

@@ -564,3 +564,8 @@ class SaidRates:
     @property
     def listed(self) -> str:
         return listed([one.n for one in self._each])
+
+    @property
+    def either(self) -> str:
+        """As ``listed``, of each of which it was one: "8/12, 4/12, or 6/12"."""
+        return listed([one.n for one in self._each], "or")

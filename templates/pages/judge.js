@@ -329,19 +329,29 @@ const judge = (() => {
     const [key, said] = [expected, typed].map(text => REMAINDER.exec(stripOf(tidy(text), " .!")));
     return said ? (BigInt(said[1]) === BigInt(key[1]) && BigInt(said[2]) === BigInt(key[2]) ? RIGHT : WRONG) : UNREADABLE;
   };
-  const LISTED = /(\d+(?:\/\d+)?) *(?:[*x×+]|and|by|times|to) *(\d+(?:\/\d+)?)/gu;
+  const TERM = "(\\d+(?:/\\d+)?)", OF_PAIRS = " *(?:[*x×+]|and|by|times|to) *", OF_MORE = " *(?:[+&]|,? *and|,) *";
   const BETWEEN = /^(?:[ ,;.()]|and )*$/u;
-  const pairsOf = text => {
+  const groupsOf = (text, count, inOrder) => {
     const tidied = tidy(text).toLowerCase(), found = new Set();
-    if (!BETWEEN.test(tidied.replace(LISTED, ""))) return null;
-    for (const [, one, other] of tidied.matchAll(LISTED)) {
-      if (one.split("/")[0] !== "0" && other.split("/")[0] !== "0") found.add([one, other].sort().join(" "));
+    const together = new RegExp(Array(count).fill(TERM).join(count === 2 ? OF_PAIRS : OF_MORE), "gu");
+    if (!BETWEEN.test(tidied.replace(together, ""))) return null;
+    for (const [, ...terms] of tidied.matchAll(together)) {
+      if (inOrder) found.add(terms.join(" "));
+      else if (terms.every(term => term.split("/")[0] !== "0")) found.add(terms.sort().join(" "));
     }
     return found;
   };
+  const inLowest = term => {
+    const [top, bottom] = term.split("/").map(BigInt), { n, d } = ratio(top, bottom ?? 1n);
+    return `${n}/${d}`;
+  };
   const judgeList = (expected, typed) => {
-    const [key, said] = [expected, typed].map(pairsOf);
-    return !said || !said.size ? UNREADABLE : said.size === key.size && [...said].every(one => key.has(one)) ? RIGHT : WRONG;
+    const count = (expected.split(",")[0].split(" ").length + 1) / 2, changes = expected.includes(" to ");
+    const [key, said] = [expected, typed].map(text => groupsOf(text, count, changes));
+    if (!said || !said.size || [...said].some(one => one.split(" ").some(term => term.endsWith("/0")))) return UNREADABLE;
+    if (said.size === key.size && [...said].every(one => key.has(one))) return RIGHT;
+    const values = groups => [...groups].map(one => one.split(" ").map(inLowest).sort().join(" ")).sort().join();
+    return !changes && values(said) === values(key) ? FORM : WRONG;
   };
 
   // Numbers

@@ -24,6 +24,7 @@ STATED = (
     "in each group", "in the sample", "digits", "in one more trial",
     "goal", "points more", "limit in points",
     "rows", "in each row", "counted next", "claimed", "picks", "claimed part", "claimed percent", "wanted total", "wanted mean",
+    "wanted sum",
 )  # fmt: skip
 
 
@@ -108,7 +109,7 @@ def _rate(given: dict[str, Any], number: Rational, name: str, line: dict[str, An
         if len(counts) != 2 or Rational(counts[1], counts[0]) != number:
             yield f"{name}: the two trials have {counts}"
         return
-    if part == "claimed":  # nothing bears it out: it is judged
+    if part in ("claimed", "wanted sum"):  # nothing bears it out: it is judged, or found among the fractions
         return
     if part_measure is None or (whole_measure is None and whole != "trials"):
         yield f"{name} is of no known kind"
@@ -150,6 +151,8 @@ def _places(number: str, text: str, texts: Texts) -> Iterator[tuple[tuple[Label,
         groups: list[tuple[Label, ...] | None] = [(group,) for group in named.groups or everything.groups] or [None]
         if texts.words.the_class in text.lower():
             groups.append(None)
+        if not everything.groups and re.search(r"\b[Ee]ach group\b", text):
+            groups += [(group,) for group in texts.results.groups]
         spans = ways(named.trials, everything.trials)
         yield from product(groups, spans)
 

@@ -4,13 +4,16 @@ from __future__ import annotations
 
 import re
 from collections.abc import Iterator
+from itertools import product
 from typing import Any
 
+from tests.audit.printed import value
 from tests.audit.results import Reach
 from tests.audit.wording import Texts
 from tests.audit.working import solutions
 
 Pairs = list[frozenset[str]]
+_CHOSEN = re.compile(r"\b(two|three) of these fractions (?:have|that have|that add up to) (?:the sum )?(\d[\d /]*)")
 
 
 def _wanted(line: dict[str, Any], texts: Texts) -> Pairs | None:
@@ -28,6 +31,9 @@ def _wanted(line: dict[str, Any], texts: Texts) -> Pairs | None:
         wanted = int(changed[2]) * (len(rows) if changed[1] == "mean" else 1)
         found = [(old, old + wanted - sum(rows)) for old in rows]
         return [frozenset({f"from {old}", f"to {new}"}) for old, new in found if 0 <= new <= max(sets) and new != old]
+    chosen = _CHOSEN.search(text)
+    if chosen:
+        return _sums(text, reach, texts, {"two": 2, "three": 3}[chosen[1]], chosen[2])
     split = re.search(
         r"\bSplit (\d+)/(\d+) into two fractions|\bWrite (\d+)/(\d+) as a sum of two|\bfractions .*\bhave the sum (\d+)/(\d+)",
         text,
@@ -38,6 +44,23 @@ def _wanted(line: dict[str, Any], texts: Texts) -> Pairs | None:
     if (top, bottom) != (down, texts.results.total("set_up", reach)) or set(re.findall(r"bottom number (\d+)", text)) != {str(bottom)}:
         return None
     return [frozenset({f"{a}/{bottom}", f"{b}/{bottom}"}) for a in range(1, top) for b in range(a, top) if a + b == top]
+
+
+def _told(text: str) -> list[str]:
+    """The fractions to choose from."""
+    return re.findall(r"\d+/\d+", text[: re.search(r"\bof these fractions\b", text).start()])  # type: ignore[union-attr]
+
+
+def _sums(text: str, reach: Reach, texts: Texts, size: int, total: str) -> Pairs | None:
+    """Every way to take so many of the fractions told, each once; None where the rows do not bear out just these fractions."""
+    told = _told(text)
+    rows = [reach._replace(groups=(group,)) for group in texts.results.groups]
+    sets = {texts.results.total("set_up", one) for one in rows}
+    downs = [texts.results.total("down", one) for one in rows]
+    if len(sets) != 1 or {value(one) for one in told} != {value(f"{down}/{max(sets)}") for down in downs} or len(set(told)) < len(told):
+        return None
+    found = {frozenset(some) for some in product(told, repeat=size) if sum(map(value, some)) == value(total.strip())}
+    return [some for some in found if len(some) == size]
 
 
 def _numbers(pair: str) -> list[str]:
@@ -63,11 +86,19 @@ def faults(line: dict[str, Any], texts: Texts) -> Iterator[str]:
     shown = [step.partition(" = ")[0] for step in line["steps"][-len(wanted) :]]
     if changes:  # 8 + 3 = 11 shows that 8 can become 11
         shown = [re.sub(r" [+-] \d+ = ", " to ", step) for step in line["steps"][-len(wanted) :]]
-    if shown != answer["value"]:
+    chosen = _CHOSEN.search(line["text"])
+    if chosen:  # over one bottom number
+        if [sorted(map(value, _numbers(one))) for one in shown] != [sorted(map(value, _numbers(one))) for one in answer["value"]]:
+            yield "the steps do not show each sum"
+    elif shown != answer["value"]:
         yield "the steps do not show each pair"
     if changes:
         old, new = map(int, answer["value"][0].split(" to "))
         if solutions(line["relation"]) != (new - old,):
             yield f"relation {line['relation']}: a number changes by {new - old}"
+    elif chosen:
+        others = sum(map(value, _told(line["text"])), -value(chosen[2].strip()))
+        if solutions(line["relation"]) != (others,):
+            yield f"relation {line['relation']}: the numbers not chosen come to {others}"
     elif solutions(line["relation"]) != (len(wanted),):
         yield f"relation {line['relation']}: there are {len(wanted)} pairs"

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from collections import Counter
+from itertools import compress, product
 from typing import NamedTuple
 
 import pytest
@@ -12,6 +13,7 @@ from flint import fmpq, fmpz
 from mathgen.asks.expression import (
     Changes,
     Choice,
+    Chosen,
     Expr,
     Listing,
     Measured,
@@ -142,6 +144,11 @@ class Flint:
             *numbers, to, most = (self.form(expr, None).constant for expr in ask.goal.exprs)
             change = (to * len(numbers) if ask.goal.name == "mean" else to) - sum(numbers, fmpq(0))
             return ", ".join(f"{old} to {old + change}" for old in numbers if 0 <= old + change <= most)
+        if isinstance(ask.goal, Chosen):
+            *numbers, total = (self.form(expr, None).constant for expr in ask.goal.exprs)
+            marks = [mark for mark in product((1, 0), repeat=len(numbers)) if sum(mark) == ask.goal.size]
+            right = [mark for mark in marks if sum((a * b for a, b in zip(mark, numbers, strict=True)), fmpq(0)) == total]
+            return ", ".join(" + ".join(compress(ask.goal.labels, mark)) for mark in right)
         goal = ask.goal.expr
         for fact in ask.given:
             left, right = self.form(fact.left, goal), self.form(fact.right, goal)

@@ -254,8 +254,8 @@ def pair_added(problem: Problem) -> Problem | None:
     """The first pair turned round and put at the end: true, but no other pair."""
     if problem.answer.kind != "list":
         return None
-    one, sign, other = problem.answer.exact.split(", ")[0].split(" ")
-    return _listed(problem, f"{problem.answer.exact}, {other} {sign} {one}")
+    turned = " ".join(reversed(problem.answer.exact.split(", ")[0].split(" ")))
+    return _listed(problem, f"{problem.answer.exact}, {turned}")
 
 
 def pair_displayed_wrong(problem: Problem) -> Problem | None:

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from itertools import combinations, combinations_with_replacement
 from math import lcm
 
 from mathgen.models.slips.rule import Wrong, over, slip
@@ -102,3 +103,30 @@ def judges_by_adding_bottoms() -> Wrong:
 def takes_a_near_sum_for_equal(total: int, k: int) -> Wrong:
     """As H41, of fractions."""
     return "true" if abs(total - k) == 1 else None
+
+
+def _sums(size: int, total: int, n: int, parts: tuple[int, ...], again: bool = False) -> list[str]:
+    """Sums of so many of the parts (top and bottom in turn), each sum in the order of the parts."""
+    pairs = list(zip(parts[::2], parts[1::2], strict=True))
+    ways = combinations_with_replacement(pairs, size) if again else combinations(pairs, size)
+    right = [some for some in ways if sum(top * n // bottom for top, bottom in some) == total]
+    return [" + ".join(f"{top}/{bottom}" for top, bottom in some) for some in right]
+
+
+@slip("C58", "There is more than one way. Go on trying.")
+def finds_one_sum(size: int, total: int, n: int, *parts: int) -> Wrong:
+    """Common practice, no source."""
+    return _sums(size, total, n, parts)[0]
+
+
+@slip("C59", "Use each fraction only once.")
+def takes_a_part_again(size: int, total: int, n: int, *parts: int) -> Wrong:
+    """Common practice, no source."""
+    found = _sums(size, total, n, parts, True)
+    return ", ".join(found) if len(found) <= 3 else None  # nobody finds more
+
+
+@slip("C60", "Count how many fractions you are asked to choose.")
+def takes_one_more(size: int, total: int, n: int, *parts: int) -> Wrong:
+    """Common practice, no source."""
+    return ", ".join(_sums(size + 1, total, n, parts)) or None

@@ -5,6 +5,7 @@ from __future__ import annotations
 from mathgen.asks.expression import (
     Changes,
     Choice,
+    Chosen,
     Expr,
     Listing,
     Op,
@@ -40,7 +41,7 @@ def sentence_of(plan: Plan, table: TrialTable, scenario: Scenario) -> str:
         return f"{what} for which it is {tested} {goal.number}: {'; '.join(map(named, goal.exprs))}."
     if isinstance(goal, Choice):
         return f"Find which is the {'greatest' if goal.most else 'smallest'}: {'; '.join(map(named, goal.exprs))}."
-    assert not isinstance(goal, Truth | QuotientRemainder | Listing | Changes | Same)  # no wish asks for any of these
+    assert not isinstance(goal, Truth | QuotientRemainder | Listing | Changes | Chosen | Same)  # no wish asks for any of these
     if isinstance(goal, Ratio):
         text = f"Find the ratio: {named(goal.first)}, to {named(goal.second)}"
     elif plan.kind == "part" and isinstance(goal.expr, Op):

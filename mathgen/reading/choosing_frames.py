@@ -1,0 +1,42 @@
+"""Rules for sentences about fractions of a set that groups had, and that ask which of them have a sum."""
+
+from __future__ import annotations
+
+from mathgen.reading.chart import Clash, Rule, rule
+from mathgen.reading.facts import Claims
+from mathgen.reading.meaning import Count, Labels, PartsOfSets, SumOfSome
+from mathgen.reading.noun_phrases import Counted, Tail, measured, what
+from mathgen.reading.tokens import Number
+from mathgen.reading.wanted import WhichSums
+from mathgen.trials.scope import Measure
+
+
+def _set(each: Labels, thing: Counted, tail: Tail | None) -> Claims:
+    return (Count("set_up", what(thing.colors, each, None if tail is None else tail.trials), thing.number),)
+
+
+def _parts(measure: Measure, parts: tuple[Number, ...]) -> Claims:
+    return (PartsOfSets(measured(measure, "down", "standing"), parts),)
+
+
+def _so_many(number: Number) -> int:
+    if number.text not in ("two", "three"):
+        raise Clash
+    return int(number.value)
+
+
+RULES: tuple[Rule, ...] = (
+    rule("clause", "<each_group> had a set of <counted> <tail>?", _set),
+    rule("clause", "<each_group> SET a set of <counted> <tail>?", lambda each, _, thing, tail: _set(each, thing, tail)),
+    rule("parts_and", "FRACTION ,? and FRACTION", lambda one, other: (one, other)),
+    rule("parts_and", "FRACTION , <parts_and>", lambda one, more: (one, *more)),
+    rule("parts_or", "FRACTION ,? or FRACTION", lambda one, other: (one, other)),
+    rule("parts_or", "FRACTION , <parts_or>", lambda one, more: (one, *more)),
+    rule("fact", "<each_group> <outcome> <parts_or> of the set", lambda _, m, parts: _parts(m, parts)),
+    rule("fact", "the groups <outcome> <parts_and> of a set", _parts),
+    rule("fact", "the fractions of a set <that_outcome> were <parts_and>", _parts),
+    rule("so_many", "WHOLE", _so_many),
+    rule("fact", "(find|choose) <so_many> of these fractions that have the sum NUM", lambda size, total: (SumOfSome(size, total),)),
+    rule("fact", "(find|choose) <so_many> of these fractions that add up to NUM", lambda size, total: (SumOfSome(size, total),)),
+    rule("ask", "which choices of <so_many> of these fractions have the sum NUM", WhichSums),
+)
