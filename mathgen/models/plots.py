@@ -15,11 +15,15 @@ from mathgen.problems.draft import Draft, Role
 _WHOLE = Demand("whole")
 _FEWEST = 5  # numbers worth a display
 _WIDTHS = (2, 3, 4, 5, 10)  # whole numbers that a bar of a histogram may take in
-_BARS = (3, 6)
+_BARS = (3, 4)  # that the words can list
 
 _Way = tuple[str, ...] | None
 _Side = Literal["=", ">", "<"]
-_WHERE: dict[_Side, str] = {"=": "above", ">": "for numbers greater than", "<": "for numbers less than"}
+_WHERE: dict[_Side, str] = {
+    "=": "are stacked over the number",
+    ">": "stand for numbers greater than",
+    "<": "stand for numbers less than",
+}
 
 
 class Listed(NamedTuple):
@@ -41,6 +45,10 @@ def _worth_a_display(view: TableView, spot: Spot, way: _Way, color: str | None) 
     numbers = tuple(map(view.number, found[0]))
     roles: dict[str, Role] = {"series": found[0], "whole": found[1], "over": "trials" if way is None else "groups"}
     return Listed(found[0], numbers, roles) if len(set(numbers)) > 2 else None
+
+
+def _ends(start: int, width: int) -> tuple[Stated, Stated]:
+    return Stated(start, "from"), Stated(start + width - 1, "to")
 
 
 @problem_model(skill="dot plot to make")
@@ -76,7 +84,10 @@ def numbers_in_bar(view: TableView) -> AskSpace:
 
     def build(spot: Spot, way: _Way, color: str | None, width: int, bar: int) -> Draft | None:
         found = _worth_a_display(view, spot, way, color)
-        if found is None or not _BARS[0] <= max(found.numbers) // width + 1 <= _BARS[1]:
+        if found is None:
+            return None
+        bars = max(found.numbers) // width + 1
+        if not _BARS[0] <= bars <= _BARS[1]:
             return None
         low, high = width * bar, width * bar + width - 1
         inside = [one for one in found.numbers if low <= one <= high]
@@ -85,7 +96,12 @@ def numbers_in_bar(view: TableView) -> AskSpace:
             return None
         return Draft(
             ask=Ask(Value(Tally(found.series, "from", Stated(low, "from"), Stated(high, "to"))), (), _WHOLE),
-            roles={**found.roles, "low": Stated(low, "from"), "high": Stated(high, "to")},
+            roles={
+                **found.roles,
+                "low": Stated(low, "from"),
+                "high": Stated(high, "to"),
+                "bars": tuple(end for start in range(0, width * bars, width) for end in _ends(start, width)),
+            },
             structure="statistic",
             slips=(("W34", (sum(low < one < high for one in inside),)), ("W35", (sum(inside),)), ("W36", (len(found.numbers),))),
             unit="numbers",

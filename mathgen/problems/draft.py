@@ -8,7 +8,7 @@ from mathgen.asks.expression import Ask, Expr, Measured, Op, Price, Quantity, St
 from mathgen.exact.demand import Demand
 from mathgen.trials.scope import Scope
 
-Role = Quantity | Measured | Price | Stated | Op | str | tuple[Quantity, ...] | tuple[Measured, ...] | tuple[Op, ...]
+Role = Quantity | Measured | Price | Stated | Op | str | tuple[Quantity, ...] | tuple[Measured, ...] | tuple[Op, ...] | tuple[Stated, ...]
 
 
 class Draft(NamedTuple):

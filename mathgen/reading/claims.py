@@ -32,7 +32,7 @@ from mathgen.reading.meaning import (
     ApartEach,
     AsFraction,
     Axes,
-    BarFrom,
+    Bars,
     BonusPoints,
     Bought,
     BoxesAlike,
@@ -158,7 +158,7 @@ from mathgen.reading.one_more import next_trial
 from mathgen.reading.one_whole import equal_fraction, part_of, the_fraction
 from mathgen.reading.pairs import in_boxes, in_pairs, in_two
 from mathgen.reading.plane import axes, point_at
-from mathgen.reading.plots import bar_from, plot_to_make
+from mathgen.reading.plots import bars_told, plot_to_make
 from mathgen.reading.points import classes, one_set, same_points, same_racks
 from mathgen.reading.proportional import grid, growing, proportional, score_grew
 from mathgen.reading.rates import same_ratio
@@ -558,7 +558,7 @@ _TAKE = {
     InFeet: in_feet,
     LinePlot: line_plot,
     PlotToMake: plot_to_make,
-    BarFrom: bar_from,
+    Bars: bars_told,
     GraphToMake: graph_to_make,
     PictureStandsFor: picture_stands_for,
     MadeEqual: made_equal,

@@ -713,11 +713,10 @@ class PlotToMake(NamedTuple):
     by: Literal["", "groups", "trials"] = ""
 
 
-class BarFrom(NamedTuple):
-    """ "Draw a histogram with a bar from 5 to 9." """
+class Bars(NamedTuple):
+    """ "Use bars for 0 to 2, 3 to 5, and 6 to 8." """
 
-    low: Number
-    high: Number
+    ends: tuple[tuple[Number, Number], ...]
 
 
 class GraphToMake(NamedTuple):
@@ -980,7 +979,7 @@ Claim = (
     | LetterIs | PointsEach | BonusPoints | ScoreIs | StartingScores | OneLine | GoalScore | PartOf | NextGoal | TheFraction
     | EqualFraction | InPairs | PickOne | Choices | BoxPlot | Recorded | SameRatio | SameInTrials | ShareFraction | Proportional
     | Growing | Grid | Apart | Spaces | FootIs | InFeet | Axes | PointAt | ScatterPlot | LineCloseBy | ApartEach | LinePlot | MadeEqual
-    | PlotToMake | BarFrom | GraphToMake | PictureStandsFor
+    | PlotToMake | Bars | GraphToMake | PictureStandsFor
     | OneMoreTrial | TrialCount | Some | TheseWere | TotalWas | AllTheOthers | Look | Against | Rounding
     | PartOf | NextGoal | TheFraction | EqualFraction
     | RuleIs | EquationIs | LetterIs | PointsEach | BonusPoints | ScoreIs

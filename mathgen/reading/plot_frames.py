@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from mathgen.reading.chart import Rule, rule
-from mathgen.reading.meaning import BarFrom, PlotToMake
+from mathgen.reading.meaning import Bars, PlotToMake
 from mathgen.reading.noun_phrases import always, measured, what
 from mathgen.reading.wanted import Dots, InBar
 
@@ -18,14 +18,20 @@ RULES: tuple[Rule, ...] = (
         "(draw|make) <plot_kind> of the numbers of <things> <that_outcome> <per>",
         lambda kind, c, m, by: (PlotToMake(kind, what(c), measured(m, "down", "standing"), by),),
     ),
-    rule("fact", "(draw|make) a histogram with a bar from WHOLE to WHOLE", lambda low, high: (PlotToMake("histogram"), BarFrom(low, high))),
-    rule("side", "above", always("=")),
-    rule("side", "for numbers greater than", always(">")),
-    rule("side", "for numbers less than", always("<")),
-    rule("ask", "how many dots stand <side> WHOLE", Dots),
-    rule("ask", "how many dots of the plot stand <side> WHOLE", Dots),
-    rule("ask", "how many of the dots stand <side> WHOLE", Dots),
-    rule("ask", "how many of the numbers are in the bar from WHOLE to WHOLE", InBar),
-    rule("ask", "how many numbers does the bar from WHOLE to WHOLE show", InBar),
-    rule("ask", "how many of these numbers are in this bar", always(InBar())),
+    rule("fact", "make a histogram", always((PlotToMake("histogram"),))),
+    rule("run", "WHOLE to WHOLE", lambda low, high: (low, high)),
+    rule("runs", "<run> , <more_runs>", lambda first, rest: (first, *rest)),
+    rule("more_runs", "<run> ,? and <run>", lambda one, other: (one, other)),
+    rule("more_runs", "<run> , <more_runs>", lambda first, rest: (first, *rest)),
+    rule("fact", "(make|use) bars for <runs>", lambda runs: (Bars(runs),)),
+    rule("fact", "draw a histogram with bars for <runs>", lambda runs: (PlotToMake("histogram"), Bars(runs))),
+    rule("side", "are stacked over the number", always("=")),
+    rule("side", "stand for numbers greater than", always(">")),
+    rule("side", "stand for numbers less than", always("<")),
+    rule("ask", "how many dots <side> WHOLE", Dots),
+    rule("ask", "how many dots of the plot <side> WHOLE", Dots),
+    rule("ask", "how many of the dots <side> WHOLE", Dots),
+    rule("ask", "how many of the numbers are in the bar for WHOLE to WHOLE", InBar),
+    rule("ask", "how many numbers does the bar for WHOLE to WHOLE show", InBar),
+    rule("ask", "how many of these numbers belong in the bar for WHOLE to WHOLE", InBar),
 )

@@ -4,8 +4,9 @@ from __future__ import annotations
 
 from mathgen.asks.expression import Quantity, Stat, Stated, Tally, Value
 from mathgen.reading.asked import ANY, WHOLE, Asked
+from mathgen.reading.evaluate import evaluate
 from mathgen.reading.going_on import mean
-from mathgen.reading.meaning import BarFrom, PlotToMake
+from mathgen.reading.meaning import Bars, PlotToMake
 from mathgen.reading.tokens import NotRead, Number
 from mathgen.reading.told import Fact, Told
 from mathgen.reading.wanted import Dots, InBar, MeanOf
@@ -24,10 +25,23 @@ def plot_to_make(told: Told, claim: PlotToMake) -> None:
     told.open["plot"] = "the plot"
 
 
-def bar_from(told: Told, claim: BarFrom) -> None:
-    """Keep which bar is meant."""
-    told.bar = claim
-    told.open["bar"] = "the bar"
+def bars_told(told: Told, claim: Bars) -> None:
+    """Keep the bars of a histogram.
+
+    Raises:
+        NotRead: they are told twice, they do not follow on one another from 0 on, or they are not of one width.
+    """
+    if told.bars is not None:
+        raise NotRead("the bars are told of twice")
+    ends = [(int(low.value), int(high.value)) for low, high in claim.ends]
+    width = ends[0][1] - ends[0][0] + 1
+    if width < 2 or ends != [(width * place, width * place + width - 1) for place in range(len(ends))]:
+        raise NotRead("the bars do not follow on one another from 0 on, each as wide as the next")
+    told.bars = claim
+    told.open["bars"] = "the bars"
+    for low, high in claim.ends:
+        _stated(told, low, "from")
+        _stated(told, high, "to")
 
 
 def _plotted(kind: str, told: Told, scenario: Scenario) -> tuple[Quantity, ...]:
@@ -42,7 +56,8 @@ def _plotted(kind: str, told: Told, scenario: Scenario) -> tuple[Quantity, ...]:
 
 def _stated(told: Told, number: Number, meaning: str) -> Stated:
     stated = Stated(int(number.value), meaning)
-    told.facts.append(Fact(stated, number.text))
+    if Fact(stated, number.text) not in told.facts:
+        told.facts.append(Fact(stated, number.text))
     return stated
 
 
@@ -53,14 +68,11 @@ def dots(question: Dots, told: Told, scenario: Scenario) -> Asked:
 
 
 def in_bar(question: InBar, told: Told, scenario: Scenario) -> Asked:
-    series, bar = _plotted("histogram", told, scenario), told.bar
-    if question.low is not None and question.high is not None:
-        if bar is not None:
-            raise NotRead("two bars are meant")
-        bar = BarFrom(question.low, question.high)
-    if bar is None:
-        raise NotRead("it is not said which bar is meant")
-    if bar.low.value >= bar.high.value:
-        raise NotRead("a bar goes from a number to a greater one")
-    low, high = _stated(told, bar.low, "from"), _stated(told, bar.high, "to")
-    return Asked("tally", Value(Tally(series, "from", low, high)), WHOLE, series, ("plot", "bar"))
+    series, bars = _plotted("histogram", told, scenario), told.bars
+    asked_for = (question.low.value, question.high.value)
+    if bars is None or asked_for not in [(low.value, high.value) for low, high in bars.ends]:
+        raise NotRead("there is no such bar")
+    if max(evaluate(one, told.counts) for one in series) > bars.ends[-1][1].value:
+        raise NotRead("a number has no bar")
+    low, high = _stated(told, question.low, "from"), _stated(told, question.high, "to")
+    return Asked("tally", Value(Tally(series, "from", low, high)), WHOLE, series, ("plot", "bars"))

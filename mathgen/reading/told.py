@@ -13,7 +13,7 @@ from mathgen.reading.meaning import (
     Against,
     AsFraction,
     Axes,
-    BarFrom,
+    Bars,
     BoxesAlike,
     BoxPlot,
     Bracket,
@@ -244,7 +244,7 @@ class Told:
     zero: ZeroIs | None = None
     results: list[Op] = field(default_factory=list)  # over or under the goal
     plot: PlotToMake | None = None
-    bar: BarFrom | None = None
+    bars: Bars | None = None
     graph: str = ""  # that is to be made: "bar" or "picture"
     picture: Number | None = None  # how many pins a picture stands for
     spaces: Number | None = None  # how many of them are put end to end

@@ -714,10 +714,10 @@ class Dots(NamedTuple):
 
 
 class InBar(NamedTuple):
-    """How many numbers a bar of a histogram takes in: that of the question, or one told of before."""
+    """How many numbers a bar of a histogram takes in."""
 
-    low: Number | None = None
-    high: Number | None = None
+    low: Number
+    high: Number
 
 
 class PicturesFor(NamedTuple):

@@ -79,6 +79,8 @@ class Speaker:
             scope = role.scope
         elif isinstance(role, tuple) and role and isinstance(role[0], Quantity | Measured):
             return (len(role), *self.shape(role[0]))
+        elif isinstance(role, tuple) and role and isinstance(role[0], Stated):
+            return (len(role),)
         else:
             return ()
         known = self._shape.get(scope)
@@ -538,6 +540,19 @@ class SaidNumber:
     @property
     def one(self) -> bool:
         return self._stated.number == 1
+
+
+class SaidRuns:
+    """Runs of whole numbers, each told by its first and its last: "0 to 2, 3 to 5, and 6 to 8"."""
+
+    __slots__ = ("_ends",)
+
+    def __init__(self, printed: Printed, ends: tuple[Stated, ...]) -> None:
+        self._ends = [SaidNumber(printed, end) for end in ends]
+
+    @property
+    def n(self) -> str:
+        return listed([f"{low.n} to {high.n}" for low, high in zip(self._ends[::2], self._ends[1::2], strict=True)])
 
 
 class SaidRate:

@@ -9,7 +9,7 @@ from typing import Any, NamedTuple
 from mathgen.asks.expression import Expr, Measured, Op, Price, Quantity, Stated
 from mathgen.problems.draft import Draft, Role
 from mathgen.wording.frames import Frame, frames
-from mathgen.wording.said import Printed, SaidCount, SaidMany, SaidNumber, SaidRate, SaidRates, Speaker
+from mathgen.wording.said import Printed, SaidCount, SaidMany, SaidNumber, SaidRate, SaidRates, SaidRuns, Speaker
 from mathgen.wording.said_length import SaidLength, SaidLengths
 from mathgen.wording.said_price import SaidPrice
 
@@ -55,6 +55,8 @@ def _said(role: Role, rates: dict[Op, str], speaker: Speaker, printed: Printed, 
         return role
     if isinstance(role[0], Op):
         return SaidRates(printed, role, tuple([rates[one] for one in role]))
+    if isinstance(role[0], Stated):
+        return SaidRuns(printed, role)
     if isinstance(role[0], Measured):
         return SaidLengths(speaker, printed, role, tuple(map(count, role)))
     return SaidMany(speaker, printed, role, tuple(map(count, role)))

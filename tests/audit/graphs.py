@@ -42,12 +42,12 @@ def asked_of_graph(line: dict[str, Any], texts: Texts) -> Rational | None:
 def asked_of_plot(line: dict[str, Any], texts: Texts) -> Rational | None:
     """Dots above a number or beside it, or the numbers that a bar of a histogram takes in; None for any other question."""
     question = sentences(line["text"])[-1]
-    dots = re.search(r"\bdots\b.* stand (above|for numbers greater than|for numbers less than) (\d+)\?", question)
+    dots = re.search(r"\bdots\b.* (over the number|for numbers greater than|for numbers less than) (\d+)\?", question)
     if dots is not None:
         place, numbers = int(dots[2]), listed(line, texts)
-        above, left = numbers.count(place), sum(1 for one in numbers if one < place)
-        return Rational({"above": above, "for numbers less than": left, "for numbers greater than": len(numbers) - above - left}[dots[1]])
-    bar = re.search(r"\bbar from (\d+) to (\d+)\b", line["text"])
+        over, left = numbers.count(place), sum(1 for one in numbers if one < place)
+        return Rational({"over": over, "for": left if "less" in dots[1] else len(numbers) - over - left}[dots[1].split()[0]])
+    bar = re.search(r"\bbar for (\d+) to (\d+)\b", question)
     if bar is None:
         return None
     return Rational(sum(1 for one in listed(line, texts) if one in range(int(bar[1]), int(bar[2]) + 1)))

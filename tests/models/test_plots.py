@@ -27,7 +27,7 @@ ROWS = [
     (
         "numbers_in_bar",
         Tally(SERIES, "from", Stated(9, "from"), Stated(11, "to")),
-        ("2", "x = 1 + 1", ("1 + 1 = 2",), {"W35": "18", "W36": "6"}),
+        None,
     ),
     (
         "numbers_in_bar",
@@ -44,7 +44,7 @@ ROWS = [
 
 @pytest.mark.parametrize(("name", "tally", "row"), ROWS)
 def test_each_row_worked_by_hand(name: str, tally: Tally, row: tuple[object, ...] | None) -> None:
-    """None: no such problem, for one number in a bar is no count."""
+    """None: no such problem, for one number in a bar is no count, and five bars are more than the words list."""
     draft = next((draft for draft in every_draft(name, TABLE) if draft.ask == Ask(Value(tally), (), WHOLE)), None)
     assert (draft is None) == (row is None)
     if draft is not None:

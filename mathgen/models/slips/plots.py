@@ -15,7 +15,7 @@ def every_dot(count: int) -> Wrong:
     return whole(count)
 
 
-@slip("W33", "Dots above the number itself are neither greater nor less.")
+@slip("W33", "Dots over the number itself are neither greater nor less.")
 def with_the_place(count: int) -> Wrong:
     return whole(count)
 
