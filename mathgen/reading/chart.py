@@ -13,8 +13,7 @@ No rule may span nothing, and none may begin with its own name.
 
 from __future__ import annotations
 
-from collections.abc import Callable, Iterable, Sequence
-from itertools import product
+from collections.abc import Callable, Sequence
 from typing import NamedTuple
 
 Kinds = tuple[str, ...]
@@ -36,32 +35,56 @@ class Node(NamedTuple):
     parts: tuple[Node | tuple[int, int] | None, ...]
 
 
-class _Production(NamedTuple):
-    symbols: tuple[str, ...]  # "<name>", "KIND" or a word
-    slots: tuple[int | None, ...]  # which part each symbol fills; None for words
-    size: int  # how many parts the rule takes
+class _Piece(NamedTuple):
+    """One symbol of a pattern, with all the ways to fill it."""
+
+    symbols: tuple[str, ...]  # each a "<name>", a "KIND" or a word
+    optional: bool
+    slot: int | None  # which part it fills; None for words
+
+
+class _Prepared(NamedTuple):
+    """A rule with its pattern taken apart."""
+
+    pieces: tuple[_Piece, ...]
+    size: int  # how many parts it takes
     make: Callable[..., object]
 
 
 class _Step:
-    """A place within rules that begin alike: which rules end here, and where each next symbol leads."""
+    """A place within rules that begin alike: which rules end here, and where each next symbol leads.
 
-    __slots__ = ("ends", "names", "onward")
+    Most places are never come to, so each is worked out when it is.
+    """
+
+    __slots__ = ("ends", "names", "onward", "waiting")
 
     def __init__(self) -> None:
-        self.ends: list[tuple[_Production, tuple[int, ...]]] = []
+        self.waiting: list[tuple[_Prepared, int, tuple[int, ...]]] = []  # rule, place in it, slots filled so far
+        self.ends: list[tuple[_Prepared, tuple[int, ...]]] = []
         self.names: list[tuple[str, _Step]] = []
         self.onward: dict[str, _Step] = {}
 
-    def after(self, symbol: str) -> _Step:
-        """The step behind a symbol."""
-        if not _is_name(symbol):
-            return self.onward.setdefault(symbol, _Step())
-        for name, step in self.names:
-            if name == symbol:
-                return step
-        self.names.append((symbol, _Step()))
-        return self.names[-1][1]
+    def add(self, prepared: _Prepared, place: int, slots: tuple[int, ...]) -> None:
+        """Say that a rule can be at this step."""
+        self.waiting.append((prepared, place, slots))
+
+    def work_out(self) -> None:
+        """Fill in what ends here and what leads on, for the rules that were added."""
+        leads = dict(self.names)
+        for prepared, place, slots in self.waiting:
+            for index in range(place, len(prepared.pieces)):
+                symbols, optional, slot = prepared.pieces[index]
+                filled = slots if slot is None else (*slots, slot)
+                for symbol in symbols:
+                    steps = leads if _is_name(symbol) else self.onward
+                    steps.setdefault(symbol, _Step()).add(prepared, index + 1, filled)
+                if not optional:
+                    break
+            else:
+                self.ends.append((prepared, slots))
+        self.waiting.clear()
+        self.names = list(leads.items())
 
 
 _Parts = tuple[Node | tuple[int, int], ...]
@@ -86,56 +109,55 @@ def _captured(symbol: str) -> bool:
     return _is_name(symbol) or symbol.isupper()
 
 
-def _written_out(a_rule: Rule) -> Iterable[_Production]:
-    """The rule without brackets and question marks: a production for each way to choose."""
-    choices: list[tuple[tuple[str | None, ...], int | None]] = []
+def _prepared(a_rule: Rule) -> _Prepared:
+    pieces: list[_Piece] = []
     size = 0
     for piece in a_rule.pattern.split():
         optional = len(piece) > 1 and piece.endswith("?")
         symbol = piece[:-1] if optional else piece
-        words: tuple[str | None, ...] = tuple(symbol[1:-1].split("|")) if symbol[0] == "(" else (symbol,)
         slot = None
         if _captured(symbol):
             slot, size = size, size + 1
-        choices.append(((*words, None) if optional else words, slot))
-    slots = [slot for _, slot in choices]
-    for chosen in product(*(words for words, _ in choices)):
-        if None not in chosen:
-            yield _Production(chosen, tuple(slots), size, a_rule.make)  # type: ignore[arg-type]
-            continue
-        kept = [(symbol, slot) for symbol, slot in zip(chosen, slots, strict=True) if symbol is not None]
-        yield _Production(tuple(symbol for symbol, _ in kept), tuple(slot for _, slot in kept), size, a_rule.make)
+        pieces.append(_Piece(tuple(symbol[1:-1].split("|")) if symbol[0] == "(" else (symbol,), optional, slot))
+    return _Prepared(tuple(pieces), size, a_rule.make)
 
 
 class Grammar:
     """Rules made ready for parsing. ``words`` are all words that some rule names."""
 
     def __init__(self, rules: Sequence[Rule]) -> None:
-        self._productions: dict[str, list[_Production]] = {}
+        self._rules: dict[str, list[_Prepared]] = {}
         for a_rule in rules:
-            self._productions.setdefault(f"<{a_rule.name}>", []).extend(_written_out(a_rule))
-        symbols = {symbol for productions in self._productions.values() for made in productions for symbol in made.symbols}
-        missing = sorted(symbol for symbol in symbols if _is_name(symbol) and symbol not in self._productions)
+            self._rules.setdefault(f"<{a_rule.name}>", []).append(_prepared(a_rule))
+        symbols = {symbol for some in self._rules.values() for one in some for piece in one.pieces for symbol in piece.symbols}
+        missing = sorted(symbol for symbol in symbols if _is_name(symbol) and symbol not in self._rules)
         if missing:
             raise ValueError(f"no rule for {', '.join(missing)}")
         self.words = frozenset(symbol for symbol in symbols if not _captured(symbol))
-        self._starts = {name: _Step() for name in self._productions}
-        for name, productions in self._productions.items():
-            for made in productions:
-                step = self._starts[name]
-                for symbol in made.symbols:
-                    step = step.after(symbol)
-                step.ends.append((made, tuple(slot for slot in made.slots if slot is not None)))
-        self._first = {name: self._beginnings(name, ()) for name in self._productions}
+        self._starts: dict[str, _Step] = {}
+        for name, some in self._rules.items():
+            step = self._starts[name] = _Step()
+            for one in some:
+                step.add(one, 0, ())
+        self._first: dict[str, frozenset[str]] = {}
+        for name in self._rules:
+            self._beginnings(name, ())
         self._parsed: dict[tuple[str, tuple[Kinds, ...]], tuple[Node, ...]] = {}
 
     def _beginnings(self, name: str, above: tuple[str, ...]) -> frozenset[str]:
+        """The kinds of token that a name can begin with."""
         if name in above:
             raise ValueError(f"a rule for {name} begins with itself")
-        found: set[str] = set()
-        for first in {made.symbols[0] for made in self._productions[name]}:
-            found |= self._beginnings(first, (*above, name)) if _is_name(first) else {first}
-        return frozenset(found)
+        if name not in self._first:
+            found: set[str] = set()
+            for one in self._rules[name]:
+                for piece in one.pieces:
+                    for symbol in piece.symbols:
+                        found |= self._beginnings(symbol, (*above, name)) if _is_name(symbol) else {symbol}
+                    if not piece.optional:
+                        break
+            self._first[name] = frozenset(found)
+        return self._first[name]
 
     def parse(self, name: str, skeleton: tuple[Kinds, ...]) -> tuple[Node, ...]:
         """Every tree by which ``<name>`` spans the whole row of kinds; kept, since few skeletons make up most texts."""
@@ -160,6 +182,8 @@ class Grammar:
         self, at: _Step, place: int, parts: _Parts, skeleton: tuple[Kinds, ...], chart: _Chart, found: list[tuple[int, Node]]
     ) -> None:
         """Go on from a step that all rules with the same beginning share."""
+        if at.waiting:
+            at.work_out()
         for made, slots in at.ends:
             filled: list[Node | tuple[int, int] | None] = [None] * made.size
             for slot, part in zip(slots, parts, strict=True):
