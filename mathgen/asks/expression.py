@@ -283,7 +283,8 @@ Goal = Value | Ratio | Choice | Truth | QuotientRemainder | Listing | Changes | 
 def parts_to_share(goal: Goal) -> tuple[str, tuple[Expr, ...]]:
     """What two goals must have in common beside their values, where those are often equal by luck, and of what kind they are.
 
-    Of a statement that is both its sides, of groups the amount and the size, of a common factor both numbers; else "" and nothing.
+    Of a statement that is both its sides, of groups the amount and the size, of a common factor both numbers,
+    of marks counted all that they are for; else "" and nothing.
     """
     if isinstance(goal, Truth):
         return goal.test, goal.exprs
@@ -299,6 +300,8 @@ def parts_to_share(goal: Goal) -> tuple[str, tuple[Expr, ...]]:
         return " | ".join(goal.labels), (goal.letter, *(with_number(expr, LETTER_VALUES[0]) for expr in goal.exprs))
     if isinstance(goal, Value) and isinstance(goal.expr, Op) and goal.expr.symbol in ("gcf", "lcm"):
         return goal.expr.symbol, goal.expr.args
+    if isinstance(goal, Value) and isinstance(goal.expr, Tally):
+        return f"tally {goal.expr.test}", (*goal.expr.series, *goal.expr.bounds)
     return "", ()
 
 

@@ -3,10 +3,14 @@
 from __future__ import annotations
 
 from itertools import permutations
+from typing import Literal
 
-from mathgen.asks.expression import Ask, Expr, Op, Quantity, Same, Stated, Unknown
+from mathgen.asks.expression import Ask, Expr, Op, Quantity, Same, Stated, Tally, Unknown, Value
+from mathgen.asks.steps import terminating
 from mathgen.exact.demand import Demand
 from mathgen.models.expressions import earned
+from mathgen.models.lists import MOST_NUMBERS, list_choices
+from mathgen.models.lists import listed as list_of
 from mathgen.models.registry import problem_model
 from mathgen.models.space import AskSpace
 from mathgen.models.view import Spot, TableView
@@ -18,6 +22,9 @@ _EXPRESSION = Demand("expression")
 _N = Unknown("n")
 _ORDERS = tuple(permutations(range(3)))  # in which three expressions are shown
 _POINTS = (2, 3, 4, 5, 10)
+_ONE = Stated(1, "whole")
+_DECIMAL_SET = 10  # a set of which a decimal part is told
+_FEWEST = 4  # numbers worth going through one by one
 _Option = tuple[str, Expr, str]  # as it is written, what it is, and the slip of one who chooses it ("" for the right one)
 
 
@@ -120,3 +127,59 @@ def inequality_for_goal(view: TableView) -> AskSpace:
         return _draft(options, order, down, {"whole": whole, "down": down}, "compared unknown")
 
     return AskSpace((view.group_trials, view.colors_or_all, _ORDERS), build)
+
+
+@problem_model(skill="like terms of a rate")
+def left_as_a_multiple(view: TableView) -> AskSpace:
+    """n - 0.4n is 0.6n: what is left standing of n pins of which 0.4 fall, as a number times n."""
+
+    def build(spot: Spot, color: str | None) -> Draft | None:
+        whole, part = view.quantity("set_up", spot, color), view.quantity("down", spot, color)
+        n, k = view.number(whole), view.number(part)
+        # Half of n is left where half falls, and nobody has to take it from 1. Of 4 pins nobody says 0.25.
+        if n < _DECIMAL_SET or k in (0, n) or 2 * k == n or 100 * k % n:
+            return None
+        rate, text = Op("/", (part, whole)), terminating(k, n)
+        assert text is not None  # two places at the most
+        return Draft(
+            ask=Ask(Value(Op("-", (_ONE, rate))), (), Demand("any")),
+            roles={"part": part, "whole": whole, "standing": Quantity("standing", whole.scope), "rate": rate},
+            structure="part unknown",
+            slips=(("Q09", (k, n)), ("Q10", (n + k, n))),
+            rates=((rate, text),),
+            sets=(n,),
+            shown_as=Demand("decimal"),
+            unit=False,
+        )
+
+    return AskSpace((view.spots, view.colors_or_all), build)
+
+
+@problem_model(skill="numbers that fit an inequality")
+def results_in_limit(view: TableView) -> AskSpace:
+    """How many results make n > 8, or n < 8, true; one of them is 8."""
+    ways = [way for way in list_choices(view.table.groups) if way is None or len(way) >= _FEWEST]
+
+    def build(spot: Spot, way: tuple[str, ...] | None, color: str | None, sign: Literal[">", "<"], place: int) -> Draft | None:
+        found = list_of(view, spot, way, color)
+        if found is None or len(found[0]) < _FEWEST:
+            return None
+        series, whole = found
+        numbers = list(map(view.number, series))
+        # Each number is met once, and 0 is no limit.
+        if place >= len(numbers) or numbers.index(numbers[place]) != place or numbers[place] == 0:
+            return None
+        than, at = numbers[place], numbers.count(numbers[place])
+        count = sum((one > than) == (sign == ">") and one != than for one in numbers)
+        if not 2 <= count < len(numbers) - at or count == than:
+            return None
+        limit = Stated(than, "limit")
+        return Draft(
+            ask=Ask(Value(Tally(series, sign, limit)), (), Demand("whole")),
+            roles={"series": series, "whole": whole, "over": "trials" if way is None else "groups", "limit": limit, "sign": sign},
+            structure="statistic",
+            slips=(("Q11", (count + at,)), ("Q12", (len(numbers) - count - at,)), ("Q13", (than,))),
+            unit=False,
+        )
+
+    return AskSpace((view.spots, ways, view.colors_or_all, (">", "<"), range(MOST_NUMBERS)), build)

@@ -65,6 +65,8 @@ from mathgen.reading.meaning import (
     InRows,
     InTwo,
     Labels,
+    LeftIs,
+    LetterAhead,
     LetterCount,
     LetterEquation,
     LetterFor,
@@ -90,6 +92,7 @@ from mathgen.reading.meaning import (
     OneLine,
     OneMoreTrial,
     OneSet,
+    OneTerm,
     OtherRow,
     PartOf,
     PartsOfSets,
@@ -112,6 +115,7 @@ from mathgen.reading.meaning import (
     Recorded,
     Repeated,
     ResultIs,
+    ResultLimit,
     ResultsAre,
     Rounding,
     RowHolds,
@@ -153,6 +157,7 @@ from mathgen.reading.meaning import (
 from mathgen.reading.mentions import DIMENSIONS, Dimension
 from mathgen.reading.money import bought, has_money, look_at_prices, price_is
 from mathgen.reading.money_percents import new_price, percent_on
+from mathgen.reading.multiples import left_is, letter_ahead, one_term, result_limit
 from mathgen.reading.number_lines import as_fraction, from_one, number_line, top_and_bottom
 from mathgen.reading.one_more import next_trial
 from mathgen.reading.one_whole import equal_fraction, part_of, the_fraction
@@ -569,6 +574,10 @@ _TAKE = {
     SumTimes: sum_times,
     ExpressionsAre: expressions_are,
     NextLetter: next_letter,
+    LetterAhead: letter_ahead,
+    LeftIs: left_is,
+    OneTerm: one_term,
+    ResultLimit: result_limit,
     SomePart: some_part,
     ShownPart: shown_part,
     PutInBoxes: put_in_boxes,

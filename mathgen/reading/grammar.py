@@ -35,6 +35,7 @@ from mathgen.reading import (
     listing_frames,
     money_frames,
     money_percent_frames,
+    multiple_frames,
     noun_phrases,
     number_line_frames,
     one_more_frames,
@@ -102,6 +103,7 @@ GRAMMAR = Grammar(
         *common_factor_frames.RULES,
         *limit_frames.RULES,
         *variable_frames.RULES,
+        *multiple_frames.RULES,
         *money_frames.RULES,
         *money_percent_frames.RULES,
     )

@@ -825,6 +825,54 @@ class NextLetter(NamedTuple):
     np: Np
 
 
+class LetterAhead(NamedTuple):
+    """ "Next time, the Owls will set up n pins." """
+
+    letter: str
+    np: Np
+
+
+class Reduced(NamedTuple):
+    """n − 0.4n, as it is written: the letter, the part of it, and the letter once more."""
+
+    letter: str
+    part: Number
+    again: str
+
+
+class LeftIs(NamedTuple):
+    """ "At the same rate, n − 0.4n pins would be left standing." """
+
+    measure: Measure
+    written: Reduced
+    colors: Labels = None
+
+
+class OneTerm(NamedTuple):
+    """ "The expression n − 0.4n can be written as one term." """
+
+    written: Reduced
+
+
+class Limit(NamedTuple):
+    """n > 8, as it is written."""
+
+    letter: str
+    test: Literal[">", "<"]
+    number: Number
+
+
+class ResultLimit(NamedTuple):
+    """ "A result of n pins reaches the goal where n > 8"; or what the letter stands for, and no limit yet."""
+
+    letter: str
+    colors: Labels
+    limit: Limit | None = None
+    means: str = ""
+    measure: Measure | None = None
+    by: Literal["", "groups", "trials"] = ""
+
+
 class ExpressionsAre(NamedTuple):
     """ "Here are the expressions 12 − n, n − 12, and n + 12." """
 
@@ -986,7 +1034,7 @@ Claim = (
     | StartingScores | OneLine | GoalScore
     | OtherRow | Wondered | Sample | SampleLike | Digits | Drawn | UniformModel | NextTrial
     | ZeroIs | ResultIs | ResultsAre | PutInBoxes | BoxesAlike | Repeated | SomePart | ShownPart | ScoreGrew | LossLimit
-    | LetterCount | SumTimes | ExpressionsAre | NextLetter
+    | LetterCount | SumTimes | ExpressionsAre | NextLetter | LetterAhead | LeftIs | OneTerm | ResultLimit
     | About
     | SamePoints | SameRacks | OneSet | Classes | LetterEquation | LetterFor | TheExpression | InBoxes
     | InEqualRows | SplitInto | PartsOfSets | SumOfSome | OneChange | Claimed | Explain

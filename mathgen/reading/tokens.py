@@ -100,7 +100,7 @@ class Tokenizer:
             rf"\s*(?:(?P<trials>{trials})"
             + (rf"|(?P<phrase>(?:{'|'.join(map(re.escape, multiword))})(?!\w))" if multiword else "")
             + rf"|(?P<said>(?:{_SAID}(?:[ -]{_PART})|one half|a half|half|{_SAID})(?!\w|-[^\W\d_]))"
-            rf"|(?P<term>\d+[b-z])(?!\w)"
+            rf"|(?P<term>\d+(?:\.\d+)?[b-z])(?!\w)"
             rf"|(?P<signed>(?<![\w)])[-−]{_WRITTEN})(?![\w])"
             rf"|(?P<number>{_WRITTEN})(?![\w])"
             rf"|(?P<word>{_WORD.pattern})"

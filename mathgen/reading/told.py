@@ -37,6 +37,8 @@ from mathgen.reading.meaning import (
     InRows,
     InTwo,
     Labels,
+    LeftIs,
+    LetterAhead,
     LetterCount,
     LetterEquation,
     LetterFor,
@@ -55,6 +57,7 @@ from mathgen.reading.meaning import (
     OneChange,
     OneLine,
     OneMoreTrial,
+    OneTerm,
     OtherRow,
     PercentOn,
     Picks,
@@ -65,6 +68,7 @@ from mathgen.reading.meaning import (
     Proportional,
     PutInBoxes,
     Repeated,
+    ResultLimit,
     RowHolds,
     SameInTrials,
     SamePoints,
@@ -235,6 +239,10 @@ class Told:
     letter_count: LetterCount | None = None
     bracket: Bracket | None = None
     next_letter: NextLetter | None = None
+    letter_ahead: LetterAhead | None = None
+    left_is: LeftIs | None = None
+    one_term: OneTerm | None = None
+    result_limit: ResultLimit | None = None
     expressions: ExpressionsAre | None = None
     loss_limit: LossLimit | None = None
     some_part: SomePart | None = None

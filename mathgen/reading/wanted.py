@@ -6,7 +6,7 @@ from typing import Literal, NamedTuple
 
 from mathgen.asks.expression import Money, StatName, Want
 from mathgen.exact.demand import Demand
-from mathgen.reading.meaning import Bracket, Claim, Labels, LetterEquation, Np, Statement, Terms, TheExpression
+from mathgen.reading.meaning import Bracket, Claim, Labels, LetterEquation, Limit, Np, Reduced, Statement, Terms, TheExpression
 from mathgen.reading.tokens import Number
 from mathgen.trials.scope import Label, Measure
 
@@ -775,6 +775,20 @@ class FartherFromZero(NamedTuple):
     farther: bool
 
 
+class TimesLetter(NamedTuple):
+    """ "What number times n is the same as n − 0.4n?": None where the expression is told of before."""
+
+    letter: str
+    written: Reduced | None = None
+
+
+class HowManyFit(NamedTuple):
+    """How many results fit a limit: "reach the goal", or make an inequality true."""
+
+    limit: Limit | None = None
+    means: str = ""
+
+
 class WhichInequality(NamedTuple):
     """Which inequality tells a goal; its letter, where it is said."""
 
@@ -1101,6 +1115,8 @@ Question = (
     | MostAllowed
     | WhichExpression
     | WhichInequality
+    | TimesLetter
+    | HowManyFit
     | ScoreWanted
     | SlopesApart
     | LeastBoth

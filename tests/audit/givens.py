@@ -22,7 +22,7 @@ STATED = (
     "classes", "spaces", "inches", "inches in a foot", "feet next time", "feet in all",
     "start of the line", "pins for each inch", "inches wider", "pins for each picture", "number on the line", "from", "to",
     "in each group", "in the sample", "digits", "in one more trial",
-    "goal", "points more", "limit in points",
+    "goal", "points more", "limit in points", "limit",
     "rows", "in each row", "counted next", "claimed", "picks", "claimed part", "claimed percent", "wanted total", "wanted mean",
     "wanted sum",
 )  # fmt: skip

@@ -47,6 +47,9 @@ def asked_of_plot(line: dict[str, Any], texts: Texts) -> Rational | None:
         place, numbers = int(dots[2]), listed(line, texts)
         over, left = numbers.count(place), sum(1 for one in numbers if one < place)
         return Rational({"over": over, "for": left if "less" in dots[1] else len(numbers) - over - left}[dots[1].split()[0]])
+    limit = re.search(r"\bn ([<>]) (\d+)\b", line["text"])
+    if limit is not None and re.search(r"\bhow many of the(se)? (results|numbers)\b", question, re.IGNORECASE):
+        return Rational(sum(1 for one in listed(line, texts) if (one > int(limit[2])) == (limit[1] == ">") and one != int(limit[2])))
     bar = re.search(r"\bbar for (\d+) to (\d+)\b", question)
     if bar is None:
         return None

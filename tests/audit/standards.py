@@ -651,8 +651,14 @@ SHOWS: dict[str, Callable[[Problem], bool]] = {
     "7.EE.B.3": lambda p: (steps_taken(_lines(p)) >= 2 or len(_forms_given(p)) > 1) and _exact(p).q != 1,
     "7.EE.B.4a": _two_step_equation,
     "6.EE.B.6": lambda p: p["answer"]["demands"] == "expression" and _says(r"\bexpressions?\b.*\?")(p),
-    "6.EE.B.8": lambda p: p["answer"]["demands"] == "expression" and _says(r"\bgoal\b")(p) and _says(r"\binequalit(y|ies)\b.*\?")(p),
-    "7.EE.A.2": lambda p: p["answer"]["demands"] == "expression" and _says(r"\d\(\d+ \+ n\)")(p) and "n" in p["relation"],
+    "6.EE.B.8": lambda p: (
+        (p["answer"]["demands"] == "expression" and _says(r"\bgoal\b")(p) and _says(r"\binequalit(y|ies)\b.*\?")(p))
+        or (_whole(p) and _says(r"\bn [<>] \d+.*\?")(p) and _says(r"\bhow many of the(se)? (results|numbers)\b")(p))
+    ),
+    "7.EE.A.2": lambda p: (
+        (p["answer"]["demands"] == "expression" and _says(r"\d\(\d+ \+ n\)")(p) and "n" in p["relation"])
+        or (_says(r"\bn − 0\.\d+n\b.*\?")(p) and _signs(p) == {"-"} and 0 < _exact(p) < 1)
+    ),
     "6.EE.C.9": lambda p: _grows(p) or _for_one_more(p),
     "7.RP.A.2b": lambda p: _constant(p) or _constant_from_growth(p),
     "7.RP.A.2a": lambda p: _says(r"scores proportional to .+\?|line through the origin\?")(p) and "/" in _signs(p),

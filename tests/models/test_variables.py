@@ -5,8 +5,10 @@ from __future__ import annotations
 import pytest
 
 from mathgen.asks import evaluate
+from mathgen.asks.expression import Ask, Op, Stated, Tally, Value
+from mathgen.exact.demand import Demand
 from mathgen.proof.record import proved
-from tests.models.asked import every_draft, said, worked
+from tests.models.asked import every_draft, problem, quantity, said, worked
 from tests.tables import table
 
 TABLE = table({"red": 12}, {("Owls", 1): (8,), ("Owls", 2): (11,)})
@@ -36,3 +38,37 @@ def test_a_wrong_expression_as_the_key_is_caught_by_each_route_that_finds_it(mon
     made = said("rest_with_letter", TABLE, 6, next(every_draft("rest_with_letter", TABLE)))
     wrong = {route for route, verdict in made.proof if verdict != "agrees"}
     assert wrong == {"steps", "relation", "reading"}
+
+
+SERIES = tuple(quantity("down", "Owls", (trial,), "red") for trial in (1, 2, 3, 4, 5))
+
+
+def test_what_is_left_of_n_pins_by_hand() -> None:
+    """3 of 10 fall: n less 3 tenths of n is 7 tenths of n."""
+    results = table({"red": 10}, {("Owls", 1): (3,)})
+    rate = Op("/", (quantity("down", "Owls", (1,), "red"), quantity("set_up", "Owls", (1,), "red")))
+    made = problem("left_as_a_multiple", results, 7, Ask(Value(Op("-", (Stated(1, "whole"), rate))), (), Demand("any")))
+    assert proved(made), made.proof
+    assert worked(made) == ("0.7", "3/10 + x = 1", ("1 - 0.3 = 0.7",), {"Q09": "0.3", "Q10": "1.3"})
+
+
+def test_the_results_in_a_limit_by_hand() -> None:
+    """Of 8, 11, 9, 8, and 12, two are greater than 9; one is 9."""
+    results = table({"red": 12}, {("Owls", trial): (down,) for trial, down in zip((1, 2, 3, 4, 5), (8, 11, 9, 8, 12), strict=True)})
+    made = problem(
+        "results_in_limit",
+        results,
+        6,
+        Ask(Value(Tally(SERIES, ">", Stated(9, "limit"))), (), Demand("whole")),
+        frozenset({"words", "table"}),
+    )
+    assert proved(made), made.proof
+    assert worked(made) == ("2", "x = 1 + 1", ("1 + 1 = 2",), {"Q11": "3", "Q13": "9"})
+
+
+def test_a_limit_is_one_of_the_results() -> None:
+    """Who counts 9 as greater than 9 gets another number."""
+    results = table({"red": 12}, {("Owls", trial): (down,) for trial, down in zip((1, 2, 3, 4, 5), (8, 11, 9, 8, 12), strict=True)})
+    drafts = list(every_draft("results_in_limit", results))
+    assert drafts
+    assert {draft.roles["limit"].number for draft in drafts} <= {8, 9, 11, 12}  # type: ignore[union-attr]

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from mathgen.models.slips.rule import Wrong, slip
+from mathgen.models.slips.rule import Wrong, over, slip, whole
 
 
 @slip("Q01", "What falls is taken from what was set up, not the other way round.")
@@ -43,3 +43,28 @@ def turns_the_sign_round(text: str) -> Wrong:
 @slip("Q08", "That is more than were set up. Compare with what was knocked down.")
 def compares_with_the_whole(text: str) -> Wrong:
     return text
+
+
+@slip("Q09", "That is the part that falls. n is 1 times n: take the part away from 1.")
+def keeps_the_rate(k: int, n: int) -> Wrong:
+    return over(k, n)
+
+
+@slip("Q10", "The part that falls is taken away from n, not added.")
+def adds_the_rate(top: int, n: int) -> Wrong:
+    return over(top, n)
+
+
+@slip("Q11", "A number is neither greater nor less than itself. Leave out the ones that are equal.")
+def with_the_limit(count: int) -> Wrong:
+    return whole(count)
+
+
+@slip("Q12", "The open side of the sign is at the greater number. Read the inequality again.")
+def on_the_other_side(count: int) -> Wrong:
+    return whole(count) if count else None
+
+
+@slip("Q13", "That is the number in the inequality. Count the results that make the inequality true.")
+def limit_for_a_count(than: int) -> Wrong:
+    return whole(than)
