@@ -33,7 +33,7 @@ def equal_boxes(view: TableView) -> AskSpace:
             roles={"pair": (one, other), "one": one, "other": other},
             structure="part unknown",
             slips=(("Z01", (a, b)), ("Z02", (a, b)), ("Z03", (a, b))),
-            unit=False,
+            unit="boxes",
         )
 
     return AskSpace((view.spots, list(combinations(view.table.colors, 2))), build)

@@ -16,12 +16,6 @@ def _put(together: tuple[Labels, Measure | None], box: str) -> Claims:
     return (PutInBoxes(measure, what(colors), box),)
 
 
-def _alike(box: str, first: Labels, second: Labels) -> Claims:
-    if not isinstance(first, tuple) or not isinstance(second, tuple) or len(first) != 1 or len(second) != 1 or first == second:
-        raise Clash
-    return (BoxesAlike(box, (*first, *second)),)
-
-
 def _from_zero(zero: Number, made: Claims) -> Claims:
     if zero.value != 0:
         raise Clash
@@ -36,7 +30,7 @@ def _all_alike(together: tuple[Labels, Measure | None], box: str, other: str) ->
 
 RULES: tuple[Rule, ...] = (
     rule("fact", "put <together> in <boxes>", _put),
-    rule("fact", "each <box> has the same number of <things> and the same number of <things>", _alike),
+    rule("fact", "all the <boxes> are alike", lambda box: (BoxesAlike(box),)),
     rule("fact", "<together> go in <boxes> , and all the <boxes> are alike", _all_alike),
     rule("ask", "what is the greatest number of <boxes>", GreatestBoxes),
     rule("ask", "what is the greatest number of <boxes> that can be made", GreatestBoxes),

@@ -25,7 +25,7 @@ def put_in_boxes(told: Told, claim: PutInBoxes) -> None:
 
 
 def boxes_alike(told: Told, claim: BoxesAlike) -> None:
-    """Keep that the boxes are alike, and in which colors.
+    """Keep that the boxes are alike.
 
     Raises:
         NotRead: nothing is put in such boxes, or that is told twice.
@@ -65,8 +65,9 @@ def greatest_boxes(question: GreatestBoxes, told: Told, _: Scenario) -> Asked:
     if put is None or alike is None or put.box != question.box:
         raise NotRead("it is not said what is in each box")
     counted = _counted(told)
-    colors = alike.colors or tuple(color for one in counted for color in one.scope.colors or ())
-    if len(colors) != 2 or (isinstance(put.np.colors, tuple) and set(put.np.colors) != set(colors)):
+    said = put.np.colors if isinstance(put.np.colors, tuple) else ()
+    colors = tuple(color for one in counted for color in one.scope.colors or ()) or said
+    if len(colors) != 2 or (said and set(said) != set(colors)):
         raise NotRead("two kinds have to be put in the boxes")
     measure = _measure(told, put.measure)
     both = tuple(told.quantity(measure, Np(None, None, (color,))) for color in colors)

@@ -68,6 +68,7 @@ RULES: tuple[Rule, ...] = (
     rule("passive", "the? <sort_things> (was|were) NUM <outcome_of>", _of_outcome),
     # two parts held side by side
     rule("ask", f"which was the {GREATER} , COLOR or COLOR ITEM <that_outcome>", lambda a, b, _, m: _greater(a, b, m)),
+    rule("ask", "which part was greater , COLOR or COLOR ITEM <that_outcome>", lambda a, b, _, m: _greater(a, b, m)),
     rule("gap_of", "how much greater is the fraction", always(ANY)),
     rule("gap_of", "how much greater is the decimal", always(DECIMAL)),
     rule("ask", "<gap_of> for TRIALS than for TRIALS", lambda demand, first, other: _gap(demand, first, other)),

@@ -10,17 +10,21 @@ from mathgen.reading.tokens import Number
 from mathgen.reading.wanted import MostAllowed
 
 
-def _limit(below: tuple[Number, bool], who: Labels = None) -> Claims:
+def _limit(when: Labels, below: tuple[Number, bool], who: Labels = None) -> Claims:
     number, strict = below
-    return (LossLimit(Np(who), number, strict),)
+    return (LossLimit(Np(who, when), number, strict),)
 
 
 RULES: tuple[Rule, ...] = (
     rule("below", "less than WHOLE points", lambda n: (n, True)),
     rule("below", "at most WHOLE points", lambda n: (n, False)),
-    rule("fact", "the loss must be <below> after one extra trial", _limit),
-    rule("fact", "together with one extra trial , the loss must be <below>", _limit),
-    rule("fact", "<who> would like to lose <below> with one extra trial", lambda who, below: _limit(below, who)),
+    rule("fact", "the whole loss for TRIALS and one extra trial must be <below>", _limit),
+    rule("fact", "the loss for TRIALS and one extra trial together must be <below>", _limit),
+    rule(
+        "fact",
+        "in TRIALS and one extra trial together , <who> would like to lose <below>",
+        lambda when, who, below: _limit(when, below, who),
+    ),
     rule(
         "ask",
         "what is the (greatest|largest) number of <things> that may be <outcome> in the extra trial",

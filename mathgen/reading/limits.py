@@ -27,6 +27,7 @@ def loss_limit(told: Told, claim: LossLimit) -> None:
     told.open["limit"] = claim.number.text
     if claim.np.groups is not None:
         told.mentions.resolve("groups", claim.np.groups)
+    told.mentions.resolve("trials", claim.np.trials)
 
 
 def most_allowed(question: MostAllowed, told: Told, _: Scenario) -> Asked:
@@ -35,6 +36,8 @@ def most_allowed(question: MostAllowed, told: Told, _: Scenario) -> Asked:
         raise NotRead("it is not said what loses points, or where the limit is")
     [each] = state.each
     have = told.quantity(question.measure, question.np)
+    if claim.np.trials != (have.scope.trials or told.mentions.every("trials")):
+        raise NotRead("the limit is for other trials than those told of")
     place = Np(have.scope.groups or Mark("all"), have.scope.trials or Mark("all"))
     if each.sign > 0 or told.quantity(each.measure, place._replace(colors=each.np.colors)) != have:
         raise NotRead("the points are lost for something else")

@@ -939,10 +939,9 @@ class PutInBoxes(NamedTuple):
 
 
 class BoxesAlike(NamedTuple):
-    """ "Each box has the same number of red pins and the same number of blue pins", "all the bags are alike"."""
+    """ "All the boxes are alike"."""
 
     box: str
-    colors: tuple[Label, ...] = ()
 
 
 class Repeated(NamedTuple):

@@ -150,6 +150,7 @@ def _display(line: dict[str, Any], shown: Rational, texts: Texts) -> Iterator[st
     other = re.match(
         r"how many (?:of (?:the|these) |more )?(crosses|spaces|feet|pictures|numbers|dots(?! does))\b", question, re.IGNORECASE
     )
+    other = other or re.match(r"what is the greatest number of (boxes)\b", question, re.IGNORECASE)
     other = other or re.match(r"how many (parts)\b", question, re.IGNORECASE)
     if other:
         if rest != (" cross" if other[1] == "crosses" and value(answer["exact"]) == 1 else f" {other[1]}"):

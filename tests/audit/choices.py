@@ -145,7 +145,7 @@ def _wins(winner: str, rivals: list[str], reach: Reach, most: bool, values: tupl
             found[rival.casefold()] = Rational(score, pins)
             continue
         # "Which was the greater fraction, red or gold pins knocked down?": both are parts of one whole, of every color.
-        whole = own._replace(colors=None) if re.search(r"was the greater (fraction|part)\b", sentences(text)[-1]) else own
+        whole = own._replace(colors=None) if re.search(r"was the greater fraction\b|\bpart was greater\b", sentences(text)[-1]) else own
         top, bottom = texts.results.total("standing" if standing else "down", own), texts.results.total("set_up", whole)
         if not bottom:
             return False
