@@ -70,7 +70,7 @@ def answer_of(desk: Desk, draft: Draft, exact: Rational | str, text: str) -> Ans
         name = name_of(desk, draft, exact)
         return Answer("name", exact, name, name, tuple(dict.fromkeys((name, exact))), demand, _comparison(desk, draft))
     unit = _unit(draft.unit, exact) if isinstance(draft.unit, str) else (said.item if exact == 1 else said.items) if draft.unit else ""
-    display = f"{text} {unit}".rstrip()
+    display = f"${text}" if unit == "dollars" else f"{text} {unit}".rstrip()
     forms = tuple(dict.fromkeys((text, *accepted(exact, demand, draft.over))))
     if draft.unit in ("inches", "dollars"):
         forms = tuple(form for form in forms if not form.endswith("%"))  # a length is no share, nor is money

@@ -310,6 +310,8 @@ def _judge_number(key: Written, demand: Demand, number: Written, unit: str) -> t
         if number.value == -exact:
             return WRONG, "the other sign"
         if number.form in _BARE and number.value == exact * 100:
+            if key.form == "money":
+                return WRONG, "a number of cents; dollars are asked for"
             return WRONG, "100 times the answer; without its sign it is no percent"
         return WRONG, "another value"
     fault = _form_fault(demand, exact, key, number)

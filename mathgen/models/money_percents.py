@@ -21,6 +21,9 @@ _TAX = (5, 8, 10, 15, 20)
 _UP = (20, 25, 30, 40, 50, 60, 75)
 _CHANGES = (10, 15, 20, 25, 30, 40, 60, 75)
 
+_MORE = {"way": "more", "side": "higher", "beyond": "above", "other": "lower"}
+_LESS = {"way": "less", "side": "lower", "beyond": "below", "other": "higher"}
+
 
 def _percent(number: int) -> Stated:
     return Stated(number, "percent", 100)
@@ -168,7 +171,7 @@ def percent_apart(view: TableView) -> AskSpace:
         gap = Op("-", (asked, base) if more else (base, asked))
         return Draft(
             ask=Ask(Value(Op("/", (gap, base))), (), _PERCENT),
-            roles={"asked": asked, "base": base, "way": "more" if more else "less", "side": "higher" if more else "lower"},
+            roles={"asked": asked, "base": base, **(_MORE if more else _LESS)},
             structure="percent change",
             slips=(("F15", (start, cents)), ("Y40", (change,)), ("F17", (start, cents))),
             features=frozenset({"percent", "percent_change"}),

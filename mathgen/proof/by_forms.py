@@ -191,7 +191,7 @@ def _check_number(answer: Answer) -> None:
     if not (_within_half_a_place(shown, exact, answer.demand) if rounded else shown == exact):
         raise FormFails(f"{answer.shown} is shown for {exact}")
     number, _, unit = answer.display.partition(answer.shown)
-    if number or unit.strip(" abcdefghijklmnopqrstuvwxyz"):
+    if (number, unit) != ("$", "") and (number or unit.strip(" abcdefghijklmnopqrstuvwxyz")):
         raise FormFails(f"{answer.display} is displayed for {answer.shown}")
     if answer.because.startswith(_IN_ORDER):
         _check_order(answer)

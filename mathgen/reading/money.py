@@ -186,14 +186,24 @@ def price_as(question: PriceAs, told: Told, _: Scenario) -> Asked:
     return asked_for(told, Value(Op("/", (price_of(told, items[0], "cents"), DOLLAR))), question.demand)
 
 
+def lower_and_higher(told: Told) -> tuple[Price, Price]:
+    """The two prices that are told, the lower first.
+
+    Raises:
+        NotRead: there are more, or fewer, or they are equal.
+    """
+    one, other = (price_of(told, item, "cents") for item in _two(told))
+    cents, others = (told.counts.price(price) for price in (one, other))
+    if cents == others:
+        raise NotRead("neither price is lower")
+    return (one, other) if cents < others else (other, one)
+
+
 def price_of_price(question: PriceOfPrice, told: Told, _: Scenario) -> Asked:
-    items = (question.part, question.whole)
-    if None in items:
-        if len(told.buying.prices) != 2:
-            raise NotRead("it is not clear which price is the first")
-        first, second = told.buying.prices
-        items = (second, first) if question.turned else (first, second)
-    part, whole = (price_of(told, item, "cents") for item in items if item is not None)
+    if question.part is None or question.whole is None:
+        part, whole = lower_and_higher(told)
+    else:
+        part, whole = (price_of(told, item, "cents") for item in (question.part, question.whole))
     return asked_for(told, Value(Op("/", (part, whole))), PERCENT)
 
 

@@ -80,10 +80,11 @@ ASKED: tuple[Rule, ...] = (
     rule("ask", "what will be the percent decrease in the price", always(PriceMoves(False))),
     rule("ask", "what percent more (does|do) <ware> cost than <ware>", lambda asked, base: PercentApart(True, asked, base)),
     rule("ask", "what percent less (does|do) <ware> cost than <ware>", lambda asked, base: PercentApart(False, asked, base)),
-    rule("ask", "by what percent is the first price higher than the second price", always(PercentApart(True))),
-    rule("ask", "by what percent is the first price lower than the second price", always(PercentApart(False))),
-    rule("ask", "by what percent is the second price higher than the first price", always(PercentApart(True, turned=True))),
-    rule("ask", "by what percent is the second price lower than the first price", always(PercentApart(False, turned=True))),
+    rule("by_what_percent", "by what percent is the price of <ware>", lambda item: item),
+    rule("ask", "<by_what_percent> higher than the price of <ware>", lambda asked, base: PercentApart(True, asked, base)),
+    rule("ask", "<by_what_percent> lower than the price of <ware>", lambda asked, base: PercentApart(False, asked, base)),
+    rule("ask", "by what percent is the higher price above the lower price", always(PercentApart(True))),
+    rule("ask", "by what percent is the lower price below the higher price", always(PercentApart(False))),
 )
 
 RULES: tuple[Rule, ...] = (*TOLD, *ASKED)

@@ -92,13 +92,11 @@ def price_moves(question: PriceMoves, told: Told, _: Scenario) -> Asked:
 
 
 def percent_apart(question: PercentApart, told: Told, _: Scenario) -> Asked:
-    items = (question.asked, question.base)
-    if None in items:
-        if len(told.buying.prices) != 2:
-            raise NotRead("it is not clear which price is the first")
-        first, second = told.buying.prices
-        items = (second, first) if question.turned else (first, second)
-    asked, base = (money.price_of(told, item, "cents") for item in items if item is not None)
+    if question.asked is None or question.base is None:
+        lower, higher = money.lower_and_higher(told)
+        asked, base = (higher, lower) if question.more else (lower, higher)
+    else:
+        asked, base = (money.price_of(told, item, "cents") for item in (question.asked, question.base))
     if asked == base:
         raise NotRead("a price is compared with itself")
     return money.asked_for(told, Value(Op("/", (_gap(told, asked, base, question.more), base))), PERCENT)

@@ -932,11 +932,10 @@ class PriceAs(NamedTuple):
 
 
 class PriceOfPrice(NamedTuple):
-    """ "What percent of the price of the tape is the price of the paper tube?", "what percent of the second price is the first price?" """
+    """ "The price of a paper tube is what percent of the price of a marker?", "what percent of the higher price is the lower price?" """
 
-    whole: str | None = None  # None: one of the two that are told
-    part: str | None = None
-    turned: bool = False  # whether the first is the whole
+    part: str | None = None  # None: the lower of the two that are told
+    whole: str | None = None
 
 
 class HowManyToBuy(NamedTuple):
@@ -966,12 +965,11 @@ class PriceMoves(NamedTuple):
 
 
 class PercentApart(NamedTuple):
-    """ "What percent more does the tape cost than the box?", "by what percent is the second price higher than the first price?" """
+    """ "What percent more does the tape cost than the box?", "by what percent is the lower price below the higher price?" """
 
     more: bool
     asked: str | None = None  # None: one of the two that are told
     base: str | None = None
-    turned: bool = False  # whether the second is compared with the first
 
 
 class Goes(NamedTuple):

@@ -17,6 +17,8 @@ def unit_of(answer: Answer, words: dict[str, Any]) -> str:
     """The unit, always as for many: "1 pin" must not show on the answer line of a problem whose key is 1."""
     if answer.demand.form == "percent":
         return "%"
+    if answer.display == f"${answer.shown}":
+        return "dollars"
     _, found, unit = answer.display.partition(answer.shown)
     unit = unit.strip() if found else ""
     return str(words["things"]) if unit == words["thing"] else {"inch": "inches", "cent": "cents"}.get(unit, unit)

@@ -29,6 +29,8 @@ def choice_list(problem: Problem, options: tuple[Option, ...], words: dict[str, 
 def _with_unit(value: str, unit: str, words: dict[str, Any]) -> str:
     if not unit:
         return value
+    if unit == "dollars":
+        return f"${value}"
     return f"{value} {words['thing'] if value == '1' and unit == words['things'] else unit}"
 
 

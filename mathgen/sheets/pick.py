@@ -86,6 +86,8 @@ def expected(answer: Answer, words: dict[str, Any]) -> list[str]:
     """
     if answer.kind == "name":
         return list(answer.accepted)
+    if answer.display == f"${answer.shown}":
+        return [answer.display]
     counts = [f"{answer.shown} {words[noun]}" for noun in ("thing", "things")]
     counted = isinstance(answer.exact, Rational) and answer.display in counts
     return [f"{answer.exact} {words['thing']}" if counted else str(answer.exact)]

@@ -8,9 +8,11 @@ from mathgen.asks.expression import Price
 from mathgen.scenario.naming import several_of, upper_first
 from mathgen.wording.said import Printed
 
+_SAID_WITH_Y = ("uni", "use", "eu", "one")  # a unicorn
+
 
 class SaidPrice:
-    """What one item of the price list costs: "25¢", "$0.25"; and what the item is called: "the paper tube"."""
+    """What one item of the price list costs: "25¢", "$0.25"; and what the item is called: "a paper tube"."""
 
     __slots__ = ("_amount", "_price", "_printed")
 
@@ -43,13 +45,16 @@ class SaidPrice:
         return self._price.item
 
     @property
-    def the(self) -> str:
-        """The item in mid-sentence: "the paper tube"."""
-        return f"the {self.item}"
+    def a(self) -> str:
+        """The item in mid-sentence: "a paper tube", "an eraser", "the sock balls"."""
+        if several_of(self.item) is None:
+            return f"the {self.item}"
+        vowel = self.item[0].casefold() in "aeiou" and not self.item.casefold().startswith(_SAID_WITH_Y)
+        return f"{'an' if vowel else 'a'} {self.item}"
 
     @property
-    def The(self) -> str:  # noqa: N802 - the capital says that it starts a sentence
-        return upper_first(self.the)
+    def A(self) -> str:  # noqa: N802 - the capital says that it starts a sentence
+        return upper_first(self.a)
 
     @property
     def costs(self) -> str:

@@ -65,7 +65,7 @@ def asked(text: str, list_of: _Items) -> Rational | str:
     """What the question asks for."""
     *facts, question = sentences(text)
     about = list_of.named(question)
-    if re.search(r"percent of (a dollar|the (price|first|second))|fraction of a dollar|percent of a dollar|as a decimal", question):
+    if re.search(r"percent of (a dollar|the (price|higher|first|second))|fraction of a dollar|percent of a dollar|as a decimal", question):
         return _part(facts, question, list_of)
     rate = re.search(r"\b(\d+)%", " ".join(facts))
     if rate:
@@ -115,9 +115,11 @@ def _percent_apart(facts: list[str], question: str, list_of: _Items) -> Rational
     else:
         named = list_of.named(question) or _each_once(facts, list_of)
         other, base = (list_of.cents[item] for item, _ in named)
-        if re.search(r"\bthe second price (?:higher|lower) than the first\b", question):
-            other, base = base, other
-    if bool(re.search(r"\b(?:more|higher|up|increase)\b", question)) != (other > base):
+        if "above the lower price" in question:
+            other, base = max(other, base), min(other, base)
+        elif "below the higher price" in question:
+            other, base = min(other, base), max(other, base)
+    if bool(re.search(r"\b(?:more|up|increase|higher than|higher price above)\b", question)) != (other > base):
         return Rational(-1)  # the words say another way than the prices
     return Rational(abs(other - base), base)
 
@@ -135,13 +137,11 @@ def _money(facts: list[str]) -> Rational:
 def _part(facts: list[str], question: str, list_of: _Items) -> Rational:
     """A price out of 100 cents, or out of another price."""
     told = [list_of.cents[item] for item, _ in _each_once(facts, list_of)]
-    ordinal = re.search(r"of the (first|second) price is the (first|second) price", question)
-    if ordinal:
-        whole, part = (told[("first", "second").index(word)] for word in ordinal.groups())
-        return Rational(part, whole)
+    if "lower price" in question and "percent of the higher price" in question:
+        return Rational(min(told), max(told))
     named = [list_of.cents[item] for item, _ in list_of.named(question)]
     if "of the price of" in question:
-        whole, part = named
+        part, whole = named if question.startswith("The price") else reversed(named)
         return Rational(part, whole)
     [cents] = named or told
     return Rational(cents, 100)
@@ -169,6 +169,8 @@ def _key(line: dict[str, Any], exact: Rational, list_of: _Items) -> Iterator[str
     form = "percent" if "percent" in question else "fraction" if "fraction" in question else ""
     unit = "" if form else "dollars" if "dollars" in question else "cent" if exact == 1 else "cents"
     shown, _, noun = answer["display"].partition(" ")
+    if shown.startswith("$"):
+        shown, noun = shown[1:], "dollars"
     if noun != unit or value(shown) != exact or shown != answer["accepted"][0]:
         yield f'the key displays "{answer["display"]}"'
     if unit == "dollars" and not re.fullmatch(r"\d+\.\d\d", shown):

@@ -178,8 +178,9 @@ def faults(text: str, grade: int, texts: Texts) -> Iterator[str]:
     yield from _agreement(masked, texts)
     question = texts.masked(parts[-1])
     if texts.results.prices:  # the whole is a dollar, or a price that is named
-        base = r"\b(than the \w|will the price |(in|de)crease in the price)"  # of a percent change: the price compared with
-        whole = r"of (a dollar|the (first |second )?price)"
+        # The base of a percent change is the price compared with.
+        base = r"\b(than (the|an?) \w|(above|below) the \w+ price|will the price |(in|de)crease in the price)"
+        whole = r"of (a dollar|the (higher )?price)"
         if re.search(r"percent|fraction", question) and not re.search(f"{whole}|{base}", question):
             yield "the question does not name its whole"
         return

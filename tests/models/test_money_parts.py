@@ -98,7 +98,7 @@ def test_each_row_worked_by_hand(name: str, grade: int, ask: Ask, row: tuple[obj
 
 def test_a_key_for_dollars_has_two_places_and_takes_fewer() -> None:
     made = problem("dollars_total", STORE, 5, Ask(Value(Op("+", (dollars(MARKER), dollars(TUBE)))), (), ANY))
-    assert made.answer.display == "0.50 dollars"
+    assert made.answer.display == "$0.50"
     assert {"0.50", "0.5", "1/2"} <= set(made.answer.accepted)
     assert not any(form.endswith("%") for form in made.answer.accepted)
 

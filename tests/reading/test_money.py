@@ -26,7 +26,8 @@ READ = [
     ("The box costs $0.40. What fraction of a dollar does the box cost?", "2/5"),
     ("The paper tube costs 8¢. How many dollars does the paper tube cost, as a decimal?", "2/25"),
     ("Look at the price list. What percent of a dollar is the price of the box?", "2/5"),
-    ("The box costs 40¢. The paper tube costs 8¢. What percent of the first price is the second price?", "1/5"),
+    ("The box costs 40¢. The paper tube costs 8¢. What percent of the higher price is the lower price?", "1/5"),
+    ("A box costs 40¢. A roll of tape costs 35¢. The price of a roll of tape is what percent of the price of a box?", "7/8"),
     ("One box costs $0.40. A group buys 4 boxes. The group pays 2 dollars. How many dollars of change does the group get?", "2/5"),
 ]
 NOT_READ = [

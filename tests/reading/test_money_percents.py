@@ -29,7 +29,7 @@ READ = [
     ("The price of the box is 40 cents. Next week, the price will be 50 cents. By what percent will the price increase?", "1/4"),
     ("Look at the price list. Next week, the box will cost 30¢. By what percent will the price go down?", "1/4"),
     ("The box costs 40¢. The sock balls cost 20¢. What percent less do the sock balls cost than the box?", "1/2"),
-    ("The sock balls cost 20¢. The tape costs 30¢. By what percent is the second price higher than the first price?", "1/2"),
+    ("The sock balls cost 20¢. A roll of tape costs 30¢. By what percent is the higher price above the lower price?", "1/2"),
     ("One box costs $0.40. A group buys 5 boxes in a sale. The store takes 10% off the total. How many dollars does the group pay?", "9/5"),
 ]
 NOT_READ = [
@@ -53,14 +53,14 @@ NOT_READ = [
     "The price of the box is 40 cents. Next week, the sock balls will cost 50 cents. By what percent will the price go up?",
     "The price of the box is 40 cents. By what percent will the price go up?",
     "The box costs 40¢. The sock balls cost 20¢. What percent more do the sock balls cost than the box?",
-    "The sock balls cost 20¢. The box costs 40¢. By what percent is the second price lower than the first price?",
+    "The sock balls cost 20¢. The box costs 40¢. By what percent is the price of a box lower than the price of the sock balls?",
     "Look at the price list. What percent more does the box cost than the box?",
     # no whole number of cents
     "The paper tube costs 8¢. In a sale, the store takes 20% off. What is the sale price in cents?",
 ]
 
 
-@pytest.mark.parametrize(("text", "value"), [(text.replace("The tape", "The roll of tape"), value) for text, value in READ])
+@pytest.mark.parametrize(("text", "value"), READ)
 def test_what_is_read(text: str, value: str) -> None:
     assert read_problem(text, STORE, scenario()).value == Rational(value)
 

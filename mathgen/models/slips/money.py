@@ -122,7 +122,7 @@ def loses_a_place(one: int, other: int) -> Wrong:
     return over(one + other, 10)
 
 
-@slip("Y23", "The question asks how much more. Do not add.")
+@slip("Y23", "Find how far apart the prices are. Do not add.")
 def adds_the_prices(more: int, less: int) -> Wrong:
     return over(more + less, 100)
 
