@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from itertools import combinations
+from itertools import combinations, pairwise
 
 from sympy import Rational
 
@@ -211,8 +211,8 @@ def sum_of_results(view: TableView) -> AskSpace:
 
 @problem_model(skill="sum of signed numbers")
 def result_for_zero(view: TableView) -> AskSpace:
-    """The result that one more trial must have, so that the results of all trials make 0: the opposite of their sum."""
-    pairs = list(combinations(view.table.trials, 2))
+    """The result that one more trial must have, so that its result and those of two trials in a row make 0."""
+    pairs = list(pairwise(view.table.trials))
 
     def build(groups: tuple[str, ...] | None, pair: tuple[Label, Label], color: str | None, step: int) -> Draft | None:
         against = _against_goal(view, groups, pair, color, step)

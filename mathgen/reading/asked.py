@@ -85,7 +85,8 @@ Kind = Literal[
     "common",
     "claim",
     "money",
-    "changes listed", "sums listed",
+    "changes listed",
+    "sums listed",
 ]
 
 

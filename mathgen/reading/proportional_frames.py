@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from mathgen.reading.chart import Clash, Rule, rule
 from mathgen.reading.facts import Claims, at
-from mathgen.reading.meaning import Grid, Growing, Labels, OneLine, Proportional, ScoreGrew, ScoreIs
+from mathgen.reading.meaning import Count, Grid, Growing, Labels, OneLine, Proportional, ScoreGrew, ScoreIs
 from mathgen.reading.meaning import Np as Place
 from mathgen.reading.noun_phrases import always, measured, what
 from mathgen.reading.tokens import Number
@@ -77,17 +77,26 @@ RULES: tuple[Rule, ...] = (
     ),
     rule("fact", "from TRIALS to TRIALS , LETTER grew by WHOLE", _y_grew),
     rule("fact", "between these numbers , the line rises by WHOLE", lambda number: (ScoreGrew(number),)),
-    rule("fact", "let LETTER be the points for LETTER <things> <that_outcome>", _points_for),
-    rule("fact", "a graph shows the points LETTER for LETTER <things> <that_outcome>", _points_for),
-    rule("fact", "<when> , the graph goes through <point>", at),
+    rule(
+        "fact",
+        "let LETTER <things> <that_outcome> earn LETTER points , each the same number",
+        lambda d, colors, m, p: _points_for(p, d, colors, m),
+    ),
+    rule("fact", "the graph of the points LETTER for LETTER <things> <that_outcome> is a line", _points_for),
+    rule(
+        "of_trial",
+        "(() WHOLE , WHOLE ()) for TRIALS",
+        lambda n, score, when: (Count("down", Place(None, when), n), ScoreIs(Place(None, when), score)),
+    ),
+    rule("fact", "the line goes through <of_trial> and <of_trial>", lambda one, other: one + other),
     rule("fact", "<when> , the point is <point>", at),
     rule(
         "fact",
         "the score was WHOLE <when> and WHOLE <when>",
         lambda n, when, m, then: (ScoreIs(Place(None, when), n), ScoreIs(Place(None, then), m)),
     ),
-    rule("ask", "by how much does LETTER grow each time LETTER grows by one", _one_more),
-    rule("ask", "how much higher is the graph where LETTER is one greater", _where_greater),
+    rule("ask", "how much does LETTER grow each time LETTER grows by one", _one_more),
+    rule("ask", "how much higher is the line where LETTER is one greater", _where_greater),
     rule(
         "ask",
         "what score for <group> makes both scores proportional to the numbers of <things>",

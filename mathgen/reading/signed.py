@@ -123,6 +123,8 @@ def of_results(question: OfResults, told: Told, _: Scenario) -> Asked:
         raise NotRead("the results of several trials of a group are needed")
     total = Op("+", results)
     if question.what == "opposite":
+        if len(results) != 2:
+            raise NotRead("two results are needed")
         goal = Op("opposite", (total,))
         if evaluate(total, told.counts) == 0:
             raise NotRead("the sum is zero already")

@@ -29,6 +29,13 @@ def _to_zero(question: object, zero: Number) -> object:
     return question
 
 
+def _to_make_zero(count: Number, zero: Number, many: int) -> object:
+    """The result that, with the two that are told, makes zero; it is one of three."""
+    if count.value != many:
+        raise Clash
+    return _to_zero(OfResults("opposite"), zero)
+
+
 def _result(who: Labels, when: Labels, number: Number) -> Claims:
     return (ResultIs(Np(who, when), number),)
 
@@ -108,11 +115,11 @@ RULES: tuple[Rule, ...] = (
     rule("ask", "by how much was the result <when> less than the result <when>", lambda less, one: ResultsApart(one, less)),
     rule("ask", "what is the distance between these results on the number line", always(ResultsApart())),
     *(
-        rule("ask", pattern, lambda zero: _to_zero(OfResults("opposite"), zero))
-        for pattern in (
-            "what result in one more trial makes the sum of the results WHOLE",
-            "what result in one more trial brings the sum of the results back to WHOLE",
-            f"{NUMBER} must be added to make the sum of the results WHOLE",
+        rule("ask", pattern, lambda count, zero, many=many: _to_make_zero(count, zero, many))
+        for pattern, many in (
+            ("what result in one more trial makes the sum of these WHOLE results WHOLE", 3),
+            ("what result in one more trial brings the sum of these WHOLE results back to WHOLE", 3),
+            (f"{NUMBER} must be added to the WHOLE results to make a sum of WHOLE", 2),
         )
     ),
 )
