@@ -242,11 +242,13 @@ class Builder:
         asked, _, rounding = words.question.partition("? ")  # how to round is told after the question
         question = _word_count(asked)
         lengths = [_word_count(sentence) for sentence in _SENTENCE_END.split(words.facts)] if words.facts else []
+        told = len(lengths)
         if rounding:
             lengths.append(_word_count(rounding))
+            told += rounding != "Tell why."  # an instruction of two words is no sentence to be understood
         return (
             question <= caps.question
-            and len(lengths) < caps.sentences
+            and told < caps.sentences
             and sum(lengths) + question <= caps.words
             and max(lengths, default=0) <= caps.longest_sentence
         )

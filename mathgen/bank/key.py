@@ -126,7 +126,9 @@ def _reasons(desk: Desk, draft: Draft) -> tuple[str, tuple[Reason, ...]]:
     values = [value(expr, desk.totals) for expr in goal.exprs]
     bottoms = [int(one.denominator) for one in values]
     for expr in goal.exprs:
-        if isinstance(expr, Op) and expr.symbol == "/":
+        if isinstance(expr, Op) and expr.symbol == "+":
+            bottoms += [int(text.partition("/")[2]) for rate, text in draft.rates if rate in expr.args]  # 3/12 + 5/12 stays 8/12
+        elif isinstance(expr, Op) and expr.symbol == "/":
             bottoms.append(int(value(expr.args[1], desk.totals)))  # 6/12 of the pins stays 6/12
         elif isinstance(expr, Stated):
             bottoms.append(expr.bottom)  # 50% is 50/100

@@ -3,14 +3,15 @@
 from __future__ import annotations
 
 from itertools import combinations, permutations
-from math import lcm
+from math import gcd, lcm
 
-from mathgen.asks.expression import Ask, Op, Stated, Truth
+from mathgen.asks.expression import Ask, Op, Quantity, Stated, Truth
 from mathgen.exact.demand import Demand
 from mathgen.models.registry import problem_model
 from mathgen.models.space import AskSpace
 from mathgen.models.view import Spot, TableView
 from mathgen.problems.draft import Draft
+from mathgen.trials.scope import Label
 
 _RUBRIC = Demand("rubric")
 _PARTS = ((1, 2), (1, 3), (2, 3), (1, 4), (3, 4))
@@ -19,6 +20,7 @@ _NEAR = 4  # no farther than 1/4 from a part that is claimed: else nothing has t
 _PERCENTS = tuple(range(15, 100, 5))
 _NEAR_PERCENT = 15
 _TIMES = (2, 3, 4, 5)
+_CHANCE_BOTTOM = 24  # the largest bottom number of a probability that is claimed
 
 
 def _of_one_trial(view: TableView) -> list[Spot]:
@@ -147,3 +149,100 @@ def together_claimed(view: TableView) -> AskSpace:
 
     colors = view.table.colors
     return AskSpace((view.spots, [(one, *two) for one in colors for two in combinations(colors, 2) if one not in two]), build)
+
+
+@problem_model(skill="judge a claimed sum of fractions")
+def sum_claimed(view: TableView) -> AskSpace:
+    """Whether two parts of one set with unlike bottom numbers make the part claimed: they do, or tops and bottoms were added."""
+
+    def build(spot: Spot, colors: tuple[str, str], kind: str) -> Draft | None:
+        whole, parts = view.quantity("set_up", spot), tuple(view.quantity("down", spot, color) for color in colors)
+        n, counts = view.number(whole), tuple(map(view.number, parts))
+        (a, b), (c, d) = ((k // gcd(k, n), n // gcd(k, n)) for k in counts)
+        top, bottom = {"right": (sum(counts), n), "tops and bottoms": (a + c, b + d), "tops": (a + c, max(b, d))}[kind]
+        shared, right = gcd(top, bottom), top * n == sum(counts) * bottom
+        if 0 in counts or b == d or sum(counts) == n or 1 in (b, d) or lcm(b, d, bottom // shared) > _COMMON:
+            return None
+        if right != (kind == "right") or top == bottom:
+            return None
+        rates = tuple(Op("/", (part, whole)) for part in parts)
+        stated = Stated(top // shared, "claimed part", bottom // shared)
+        return Draft(
+            ask=Ask(Truth(Op("+", rates), "=", stated), (), _RUBRIC),
+            roles={
+                "first": parts[0], "second": parts[1], "rate": rates[0], "rate2": rates[1],
+                "whole": whole, "parts": parts, "claimed": stated,
+            },
+            structure="is it so",
+            slips=(("V12", (int(kind == "tops and bottoms"),)), ("V15", (int(kind == "tops"),))),
+            rates=tuple(zip(rates, (f"{a}/{b}", f"{c}/{d}"), strict=True)),
+            features=frozenset({"unlike_denominators"}),
+            sets=(n,),
+            unlike="one divides" if max(b, d) % min(b, d) == 0 else "neither",
+        )  # fmt: skip
+
+    pairs = tuple(combinations(view.table.colors, 2)) if len(view.table.colors) > 2 else ()
+    return AskSpace((_of_one_trial(view), pairs, ("right", "tops and bottoms", "tops")), build)
+
+
+@problem_model(skill="judge a claimed percent change")
+def change_claimed(view: TableView) -> AskSpace:
+    """Whether a count rose (or fell) by a percent: it did, or the percent is the bare difference, or one of the later count."""
+    groups: list[tuple[str, ...] | None] = [(group,) for group in view.table.groups]
+    if len(groups) > 1:
+        groups.append(None)
+
+    def build(group: tuple[str, ...] | None, trials: tuple[Label, Label], color: str | None, kind: str) -> Draft | None:
+        before, after = (view.quantity("down", Spot(group, (trial,)), color) for trial in trials)
+        whole, whole2 = (view.scope(Spot(group, (trial,)), color) for trial in trials)
+        if not view.totals.complete(before.scope) or not view.totals.complete(after.scope):
+            return None
+        if view.totals.total("set_up", whole) != view.totals.total("set_up", whole2):
+            return None
+        old, new = view.number(before), view.number(after)
+        gap = abs(new - old)
+        if old < 4 or new < 4 or not 0 < gap < old or 100 * gap % old:
+            return None
+        claims = {"right": 100 * gap // old, "difference": gap, "of the later": 0 if 100 * gap % new else 100 * gap // new}
+        claimed = claims[kind]
+        if not 0 < claimed < 100 or (kind != "right" and claimed == claims["right"]) or claimed in (old, new):
+            return None
+        rise = new > old
+        stated = Stated(claimed, "claimed percent", 100)
+        return Draft(
+            ask=Ask(Truth(Op("/", (Op("-", (after, before) if rise else (before, after)), before)), "=", stated), (), _RUBRIC),
+            roles={"old": before, "new": after, "claimed": stated},
+            structure="is it so",
+            slips=(("V13", (int(kind == "difference"),)), ("V14", (int(kind == "of the later"),))),
+            features=frozenset({"percent", "percent_change"}),
+            wanted=frozenset({"increase" if rise else "decrease"}),
+        )
+
+    return AskSpace((groups, tuple(combinations(view.table.trials, 2)), view.colors_or_all, ("right", "difference", "of the later")), build)
+
+
+@problem_model(skill="judge a claim about the next one")
+def next_claimed(view: TableView) -> AskSpace:
+    """Whether one result makes the other one due: the estimated probability stays what all the results say."""
+    spots = [spot for spot in view.spots if len(spot.trials or view.table.trials) > 1]
+
+    def build(spot: Spot, color: str | None, right: bool) -> Draft | None:
+        part, whole = (view.quantity(measure, spot, color) for measure in ("down", "set_up"))
+        k, n = map(view.number, (part, whole))
+        if k in (0, n) or 2 * k == n or n < 8 or n // gcd(k, n) > _CHANCE_BOTTOM:
+            return None
+        top, shared = (k if right else n - k), gcd(k, n)
+        stated = Stated(top // shared, "claimed part", n // shared)
+        return Draft(
+            ask=Ask(Truth(Op("/", (part, whole)), "=", stated), (), _RUBRIC),
+            roles={
+                "part": part, "whole": whole, "claimed": stated,
+                "one": part if 2 * k > n else Quantity("standing", part.scope),
+            },
+            structure="is it so",
+            slips=(("K07", (int(not right),)),),
+            features=frozenset({"probability"}),
+            sets=(n,),
+        )  # fmt: skip
+
+    return AskSpace((spots, view.colors_or_all, (True, False)), build)

@@ -20,7 +20,7 @@ from mathgen.reading.feet import foot_is, in_feet
 from mathgen.reading.fraction_questions import same_in_trials, share_fraction, shown_part, some_part
 from mathgen.reading.going_on import next_goal
 from mathgen.reading.graphs import graph_to_make, picture_stands_for
-from mathgen.reading.judging import claimed, explain
+from mathgen.reading.judging import claimed, explain, last_one
 from mathgen.reading.lengths import apart, apart_each, line_plot, made_equal, spaces
 from mathgen.reading.limits import loss_limit
 from mathgen.reading.listing import to_list
@@ -65,6 +65,7 @@ from mathgen.reading.meaning import (
     InRows,
     InTwo,
     Labels,
+    LastOne,
     LeftIs,
     LetterAhead,
     LetterCount,
@@ -586,6 +587,7 @@ _TAKE = {
     ResultIs: result_is,
     ResultsAre: results_are,
     Claimed: claimed,
+    LastOne: last_one,
     Explain: explain,
     PriceIs: price_is,
     Bought: bought,

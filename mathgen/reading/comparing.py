@@ -182,7 +182,7 @@ def most(question: Most, told: Told, scenario: Scenario) -> Asked:
     return Asked("most", Choice(names, parts, question.most), NAME, parts, sign=1 if question.most else -1)
 
 
-def change(question: Change, told: Told, _: Scenario) -> Asked:
+def change(question: Change, told: Told, _: Scenario | None = None) -> Asked:
     first, last = question.first, question.last
     if first is None or last is None:
         # From the earlier to the later, whichever is told first.

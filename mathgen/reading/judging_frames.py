@@ -2,10 +2,24 @@
 
 from __future__ import annotations
 
-from mathgen.reading.chart import Rule, rule
+from mathgen.reading.chart import Clash, Rule, rule
 from mathgen.reading.facts import Claims
-from mathgen.reading.meaning import AgainstPart, Claimed, Explain, GreaterFraction, Labels, MoreThanBoth, Statement, TimesAsMany
-from mathgen.reading.noun_phrases import always
+from mathgen.reading.meaning import (
+    AgainstPart,
+    ChangedBy,
+    Claimed,
+    Explain,
+    GreaterFraction,
+    Labels,
+    LastOne,
+    MoreThanBoth,
+    NextOne,
+    PartTogether,
+    Statement,
+    TimesAsMany,
+)
+from mathgen.reading.noun_phrases import always, measured
+from mathgen.reading.part_frames import Known
 from mathgen.reading.tokens import Number
 from mathgen.reading.wanted import JudgeClaim
 from mathgen.trials.scope import Measure
@@ -18,6 +32,12 @@ def _fraction(measure: Measure, first: Labels, second: Labels) -> GreaterFractio
 def _part(sign: str, part: Number, whole: tuple[Number | None, Labels], measure: Measure) -> AgainstPart:
     number, colors = whole
     return AgainstPart(">" if sign == ">" else "<", part, colors, number, measure)
+
+
+def _together(number: Number, known: Known, colors: Labels, measure: Measure) -> PartTogether:
+    if known.counted not in (None, "set_up") or isinstance(known.colors, tuple):
+        raise Clash
+    return PartTogether(number, colors, known.number, measure)
 
 
 def _says(statement: Statement) -> Claims:
@@ -37,6 +57,22 @@ RULES: tuple[Rule, ...] = (
     rule("ask", "is (this|the) claim (true|right)", always(JudgeClaim())),
     rule("ask", "is that right", always(JudgeClaim())),
     rule("ask", "do the results support this claim", always(JudgeClaim())),
+    rule("claim", "NUM <set> (was|were) <sort_things> <that_outcome>", _together),
+    rule("claim", "<sort_things> <that_outcome> (was|were) NUM <set>", lambda colors, m, n, known: _together(n, known, colors, m)),
+    rule("fact", "someone adds these fractions and gets NUM", lambda number: _says(PartTogether(number))),
+    rule("went", "increased", always(1)),
+    rule("went", "decreased", always(-1)),
+    rule("claim", "the number of <things> <that_outcome> <went> by NUM", lambda c, m, sign, number: ChangedBy(sign, number, c, m)),
+    rule(
+        "claim",
+        "the change from TRIALS to TRIALS was (a|an) <change> of NUM",
+        lambda first, last, sign, number: ChangedBy(sign, number, trials=(first, last)),
+    ),
+    rule("fact", "suppose the last <thing> <fell>", lambda colors, m: (LastOne(colors, measured(m, "down", "standing")),)),
+    rule("claim", "the probability that the next <thing> will <be_done> is NUM", NextOne),
+    rule("claim", "the next <thing> will <be_done> with a probability of NUM", NextOne),
+    rule("fact", "<going_by> , one claim is that <claim>", lambda _, claim: _says(claim)),
+    rule("ask", "do you agree", always(JudgeClaim())),
     rule("ask", "do the results show the same", always(JudgeClaim())),
     rule("fact", "tell why", always((Explain(),))),
 )

@@ -542,7 +542,41 @@ class MoreThanBoth(NamedTuple):
     others: Labels
 
 
-Statement = GreaterFraction | AgainstPart | TimesAsMany | MoreThanBoth
+class PartTogether(NamedTuple):
+    """ "(that) 6/16 of the 12 pins were red or gold pins knocked down"; of "these fractions", where nothing else is said."""
+
+    part: Number
+    colors: Labels = None
+    whole: Number | None = None
+    measure: Measure | None = None
+
+
+class ChangedBy(NamedTuple):
+    """ "(that) the number of red pins knocked down increased by 20%" """
+
+    sign: int
+    percent: Number
+    colors: Labels = None
+    measure: Measure | None = None
+    trials: tuple[Labels, Labels] | None = None
+
+
+class NextOne(NamedTuple):
+    """ "(that) the next red pin will be knocked down with a probability of 3/8" """
+
+    colors: Labels
+    measure: Measure
+    chance: Number
+
+
+class LastOne(NamedTuple):
+    """ "Suppose the last red pin was knocked down." """
+
+    colors: Labels
+    measure: Measure
+
+
+Statement = GreaterFraction | AgainstPart | TimesAsMany | MoreThanBoth | PartTogether | ChangedBy | NextOne
 
 
 class Claimed(NamedTuple):
@@ -1036,7 +1070,7 @@ Claim = (
     | LetterCount | SumTimes | ExpressionsAre | NextLetter | LetterAhead | LeftIs | OneTerm | ResultLimit
     | About
     | SamePoints | SameRacks | OneSet | Classes | LetterEquation | LetterFor | TheExpression | InBoxes
-    | InEqualRows | SplitInto | PartsOfSets | SumOfSome | OneChange | Claimed | Explain
+    | InEqualRows | SplitInto | PartsOfSets | SumOfSome | OneChange | Claimed | LastOne | Explain
     | ScaledCount | InRows | RowHolds | NumberLine | AsFraction | CountOn
     | PriceIs | Bought | HasMoney | LookAtPrices | PercentOn | NewPrice
     | PlotTells | Plotted | PointsFor | OncePoint

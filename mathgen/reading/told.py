@@ -37,6 +37,7 @@ from mathgen.reading.meaning import (
     InRows,
     InTwo,
     Labels,
+    LastOne,
     LeftIs,
     LetterAhead,
     LetterCount,
@@ -220,6 +221,7 @@ class Told:
     as_fraction: AsFraction | None = None
     row: RowHolds | None = None
     claimed: Claimed | None = None
+    last_one: LastOne | None = None
     explain: bool = False  # whether a reason is asked for
     to_list: InEqualRows | SplitInto | SumOfSome | OneChange | None = None
     parts: tuple[tuple[str, Expr], ...] = ()  # fractions of a set, all that groups had, as they are written

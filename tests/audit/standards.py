@@ -645,7 +645,8 @@ SHOWS: dict[str, Callable[[Problem], bool]] = {
     ),
     "7.NS.A.2d": lambda p: p["answer"]["demands"].startswith("decimal") and _exact(p).q != 1,
     "7.RP.A.3": lambda p: (
-        (_says("percent")(p) and _says("increase|decrease|change|error|percent (more|less|fewer)|[Bb]y what percent")(p))
+        _says(r"\b(in|de)crease(d by| of) \d+%")(p)
+        or (_says("percent")(p) and _says("increase|decrease|change|error|percent (more|less|fewer)|[Bb]y what percent")(p))
         or (_money()(p) and _says(r"\d%.*\b(tax|sale|week|total)\b|\b(tax|sale|week)\b.*\d%")(p) and steps_taken(_lines(p)) >= 2)
     ),
     "7.EE.B.3": lambda p: (steps_taken(_lines(p)) >= 2 or len(_forms_given(p)) > 1) and _exact(p).q != 1,
@@ -688,6 +689,7 @@ SHOWS: dict[str, Callable[[Problem], bool]] = {
     ),
     "7.SP.C.8c": lambda p: _says(r"simulation")(p) and _says(r"how many of the \d+ digits.*\?")(p) and _part_of(p, percent=False),
     "7.SP.C.6": lambda p: (
-        (_probability(p) and _says("results")(p)) or (_says("about")(p) and _says("expect|predict")(p) and _part_of(p, percent=False))
+        (_says(r"\bnext\b")(p) and _says(r"\bprobability\b")(p) and _says(r"\bSuppose the last\b")(p) and _says("results")(p))
+        or (_probability(p) and _says("results")(p)) or (_says("about")(p) and _says("expect|predict")(p) and _part_of(p, percent=False))
     ),
 }

@@ -38,9 +38,26 @@ def faults(line: dict[str, Any], texts: Texts) -> Iterator[str]:
         yield f"{line['relation']} is not how far {left} is from {right}"
 
 
+def _together(text: str, texts: Texts, claimed: Rational, colors: tuple[str, ...], size: int | None = None) -> Sides | None:
+    """Two colors' parts of one set: those the words give, which the rows have to bear out."""
+    named = texts.named(text)
+    told = re.search(r"\bOf the (\d+) \D+, (\d+/\d+) were (\S+) .* and (\d+/\d+) were (\S+) ", text)
+    if told is None or (colors and set(colors) != {told[3], told[5]}):
+        return None
+    reach = Reach(named.groups or None, named.trials or None, None)
+    whole = texts.results.total("set_up", reach)
+    parts = [Rational(texts.results.total("down", reach._replace(colors=(color,))), whole) for color in (told[3], told[5])]
+    if whole != int(told[1]) or size not in (None, whole) or parts != [value(told[2]), value(told[4])]:
+        return None
+    return sum(parts, Rational(0)), "=", claimed
+
+
 def _sides(text: str, texts: Texts) -> Sides | None:
     """What a claim holds against each other; None where the words claim nothing that is known here."""
-    said = re.search(r"\b(?:Someone (?:says|writes|thinks)|One claim is) that (.+?)[.?](?: |$)", texts.masked(text))
+    said = re.search(r"\b(?:Someone (?:says|writes|thinks)|[Oo]ne claim is) that (.+?)[.?](?: |$)", texts.masked(text))
+    added = re.search(r"\bSomeone adds these fractions and gets (\d+/\d+)\.", text)
+    if added:
+        return _together(text, texts, value(added[1]), ())
     if said is None:
         return None
     claim, items = said[1], texts.words.items
@@ -64,6 +81,22 @@ def _sides(text: str, texts: Texts) -> Sides | None:
     times = re.fullmatch(rf"(\d+) times as many (.+ {items}) as (.+ {items}) (?:were )?{done}", claim)
     if times:
         return Rational(total("down", times[2])), "=", Rational(int(times[1]) * total("down", times[3]))
+    joined = re.fullmatch(rf"(\d+/\d+) of the (\d+) {items} were (.+ or .+) {items} (?:that )?{done}", claim)
+    turned = re.fullmatch(rf"(.+ or .+) {items} (?:that )?{done} were (\d+/\d+) of the (\d+) {items}", claim)
+    if joined or turned:
+        part, size, kinds = joined.groups() if joined else (turned[2], turned[3], turned[1])
+        return _together(text, texts, value(part), texts.named(kinds).colors, int(size))
+    changed = re.fullmatch(rf"the number of (.*{items}) (?:that )?{done} (increased|decreased) by (\d+)%", claim)
+    changed = changed or re.fullmatch(r"the change from (.+) was an? (increase|decrease) of (\d+)%", claim)
+    if changed:
+        colors = texts.named(text).colors or None
+        trials = [trial for trial in texts.results.trials if trial in named.trials]
+        old, new = (texts.results.total("down", Reach(named.groups or None, (trial,), colors)) for trial in trials)
+        gap = new - old if changed[2].startswith("increase") else old - new
+        return Rational(gap, old), "=", Rational(int(changed[3]), 100)
+    chance = re.search(rf"\bnext (.*{texts.words.item}) will \S.* (?:is|with a probability of) (\d+/\d+)$", claim)
+    if chance and re.search(r"\bSuppose the last \D+\.", text):
+        return Rational(total("down", chance[1]), total("set_up", chance[1])), "=", value(chance[2])
     both = re.fullmatch(rf"more (.+ {items}) (?:were )?{done} than (.+ {items}) together", claim)
     if both:
         return Rational(total("down", both[1])), ">", Rational(total("down", both[2]))

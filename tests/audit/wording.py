@@ -146,7 +146,7 @@ def faults(text: str, grade: int, texts: Texts) -> Iterator[str]:
     cap_words, cap_sentences, cap_longest, cap_question = CAPS[grade]
     if sum(counted) > cap_words:
         yield f"{sum(counted)} words, at most {cap_words}"
-    if len(counted) > cap_sentences:
+    if len(counted) - text.endswith(" Tell why.") > cap_sentences:  # two words that ask for the reason are no further fact
         yield f"{len(counted)} sentences, at most {cap_sentences}"
     if max(counted) > cap_longest:
         yield f"a sentence of {max(counted)} words, at most {cap_longest}"

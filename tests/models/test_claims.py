@@ -17,8 +17,19 @@ MANY = table({"red": 20, "blue": 20, "gold": 40}, {("Owls", 1): (12, 11, 23), ("
 GOLD = quantity("down", "Owls", (1,), "gold")
 
 
-def rate(group: str | None, trial: int, *colors: str) -> Op:
-    return Op("/", (quantity("down", group, (trial,), *colors), quantity("set_up", group, (trial,), *colors)))
+TWO_TRIALS = table({"red": 10}, {("Owls", 1): (8,), ("Owls", 2): (6,)})
+FIRST, LAST = (quantity("down", "Owls", (trial,), "red") for trial in (1, 2))
+FALL = Op("/", (Op("-", (FIRST, LAST)), FIRST))
+
+
+def rate(group: str | None, trial: int | None, *colors: str) -> Op:
+    trials = None if trial is None else (trial,)
+    return Op("/", (quantity("down", group, trials, *colors), quantity("set_up", group, trials, *colors)))
+
+
+def part(color: str) -> Op:
+    """Of all the pins of the Owls in Trial 1."""
+    return Op("/", (quantity("down", "Owls", (1,), color), quantity("set_up", "Owls", (1,))))
 
 
 ROWS = {
@@ -40,6 +51,21 @@ ROWS = {
         TWO_GROUPS, 4,
         Truth(quantity("down", "Herons", None, "red"), "=", Op("*", (Stated(2, "times"), quantity("down", "Herons", None, "blue")))),
         "Yes", "x = 6 - 2*3", ("2 * 3 = 6",), {"V06": "No"}, ("6", "6"), "6 = 6",
+    ),
+    "sum_claimed": (
+        TWO_GROUPS, 5,
+        Truth(Op("+", (part("red"), part("blue"))), "=", Stated(1, "claimed part", 5)),  # 2/10
+        "No", "x = 3/12 + 2/12 - (1/5)", ("1/4 = 3/12", "1/6 = 2/12", "3/12 + 2/12 = 5/12", "5/12 = 25/60", "1/5 = 12/60"),
+        {"V12": "Yes"}, ("5/12", "1/5"), "25/60 > 12/60",
+    ),
+    "change_claimed": (
+        TWO_TRIALS, 7, Truth(FALL, "=", Stated(2, "claimed percent", 100)),
+        "No", "x = (8 - 6)/8 - (2/100)", ("8 - 6 = 2", "2 / 8 = 2/8", "2% = 2/100", "2/8 = 50/200", "2/100 = 4/200"),
+        {"V13": "Yes"}, ("2/8", "2%"), "50/200 > 4/200",
+    ),
+    "next_claimed": (
+        TWO_GROUPS, 7, Truth(rate("Owls", None, "gold"), "=", Stated(2, "claimed part", 5)),
+        "No", "x = 6/10 - (2/5)", ("6 / 10 = 6/10", "2/5 = 4/10"), {"K07": "Yes"}, ("6/10", "2/5"), "6/10 > 4/10",
     ),
     "together_claimed": (
         MANY, 3,

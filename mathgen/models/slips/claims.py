@@ -62,3 +62,33 @@ def counts_for_percent(says_so: int) -> Wrong:
 @slip("V11", "7 {items} are 70% only where 10 were {set_up}. How many were {set_up} here?")
 def counts_for_tenths(says_so: int) -> Wrong:
     return _verdict(says_so)
+
+
+@slip("V12", "Do not add the bottom numbers. Give both fractions the same bottom number, then add.")
+def adds_tops_and_bottoms(says_so: int) -> Wrong:
+    """As C01, where a sum is claimed."""
+    return _verdict(says_so)
+
+
+@slip("V15", "When you change the bottom number, change the top number to match.")
+def adds_tops_only(says_so: int) -> Wrong:
+    """As C04, where a sum is claimed."""
+    return _verdict(says_so)
+
+
+@slip("V13", "That many more or fewer is no percent. How much is the change out of the first number?")
+def difference_for_percent(says_so: int) -> Wrong:
+    """As F09, where a percent change is claimed."""
+    return _verdict(says_so)
+
+
+@slip("V14", "A percent change is out of the first number, not the last.")
+def percent_of_the_later(says_so: int) -> Wrong:
+    """As F07, where a percent change is claimed."""
+    return _verdict(says_so)
+
+
+@slip("K07", "The {items} do not remember the last one. Use all the results.")
+def it_is_due(says_so: int) -> Wrong:
+    """Fischbein and Schnarch 1997, from memory."""
+    return _verdict(says_so)
