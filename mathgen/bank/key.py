@@ -68,7 +68,11 @@ def answer_of(desk: Desk, draft: Draft, exact: Rational | str, text: str) -> Ans
         return Answer("name", exact, exact, exact, tuple(dict.fromkeys((exact, exact.replace("\N{MINUS SIGN}", "-")))), demand)
     if isinstance(exact, str):
         name = name_of(desk, draft, exact)
-        return Answer("name", exact, name, name, tuple(dict.fromkeys((name, exact))), demand, _comparison(desk, draft))
+        ways = [name, exact]
+        if isinstance(draft.ask.goal, Choice) and draft.ask.goal.labels == ("product", "factor") and exact == "factor":
+            factor = value(draft.ask.goal.exprs[1], desk.totals)
+            ways += [f"the factor {factor}", str(factor)]
+        return Answer("name", exact, name, name, tuple(dict.fromkeys(ways)), demand, _comparison(desk, draft))
     unit = _unit(draft.unit, exact) if isinstance(draft.unit, str) else (said.item if exact == 1 else said.items) if draft.unit else ""
     display = f"${text}" if unit == "dollars" else f"{text} {unit}".rstrip()
     forms = tuple(dict.fromkeys((text, *accepted(exact, demand, draft.over))))

@@ -12,7 +12,7 @@ import click
 from mathgen.cli.usage import WholeCommand
 from mathgen.errors import RequestFault
 from mathgen.exact.demand import parse_demand
-from mathgen.exact.judge import judge
+from mathgen.exact.judge import UNITS, judge
 from mathgen.exact.parse import NotANumber
 from mathgen.trials.decoding import decoded
 
@@ -26,7 +26,9 @@ def check_answers(file: str) -> None:
 
     Each line of FILE holds what is expected (exactly, also where the question asks to round), what the question demands of the form
     (any, fraction, simplest, mixed, decimal, percent, decimal:N, percent:N, ratio, ratio:any, whole, whole:10 to whole:100000, name,
-    truth, quotient_remainder, list, expression, rubric) and what was typed.
+    truth, quotient_remainder, list, expression, rubric) and what was typed. A name may have a list "accepted" of other ways to write
+    it, as the bank has them; "thing" names what is counted, if it is not a pin. Where the question asks for an estimate, what is
+    expected may be "about 12".
     Each line that comes out holds the verdict (right, right_value_wrong_form, wrong or unreadable) and why.
     """
     verdicts, faults = [], []
@@ -35,7 +37,10 @@ def check_answers(file: str) -> None:
             continue
         try:
             case = _case(line)
-            verdict, why = judge(case["expected"], case["demand"], case["typed"])
+            others = case.get("accepted", []) if case["demand"] == "name" else []
+            units = (case.get("thing", UNITS[0]), *UNITS[1:])
+            found = [judge(one, case["demand"], case["typed"], units) for one in (case["expected"], *others)]
+            verdict, why = next((one for one in found if one[0] == "right"), found[0])
         except ValueError as fault:  # NotANumber, too: the expected answer is none
             what = "the expected answer: " if isinstance(fault, NotANumber) else ""
             faults.append(f"line {number}: {what}{fault}")
@@ -59,7 +64,7 @@ def _lines(file: str) -> list[str]:
     return text.split("\n")
 
 
-def _case(line: str) -> dict[str, str]:
+def _case(line: str) -> dict[str, Any]:
     """The fields of a line.
 
     Raises:
@@ -75,4 +80,9 @@ def _case(line: str) -> dict[str, str]:
     if missing:
         raise ValueError(f"{' and '.join(missing)} {'is' if len(missing) == 1 else 'are'} missing or no text")
     parse_demand(data["demand"])
-    return {name: data[name] for name in _FIELDS}
+    others = data.get("accepted", [])
+    if not isinstance(others, list) or not all(isinstance(one, str) for one in others):
+        raise ValueError(f"accepted: found {json.dumps(others)}; expected a list of texts")
+    if not isinstance(data.get("thing", ""), str) or data.get("thing") == "":
+        raise ValueError(f"thing: found {json.dumps(data['thing'])}; expected one noun, such as seed")
+    return data

@@ -22,7 +22,12 @@ WRONG: Verdict = "wrong"
 UNREADABLE: Verdict = "unreadable"
 
 # The closed list: singular nouns that an answer may carry when the key's own answer names no unit.
-UNITS = ("pin", "trial", "group", "time", "point", "number", "dot", "cross", "crosses", "space", "picture", "part")
+COUNTED = (
+    *("group", "time", "point", "number", "dot", "cross", "space", "picture", "part"),
+    *("box", "bag", "result", "pair", "row", "outcome", "card", "way"),
+)
+"""What is counted in every activity, beside its own things and trials."""
+UNITS = ("pin", "trial", *COUNTED)
 # Units that count only where the key's own answer names them.
 _NAMED_ONLY = {"inches": "inch", "inch": "inch", "in": "inch", "in.": "inch", '"': "inch"}
 _COLORS = "red|blue|gold|green|yellow|orange|purple|violet|black|white|pink|brown|tan|teal|silver|gray|grey"
@@ -34,24 +39,32 @@ class _Read(NamedTuple):
     number: Written
     unit: str  # singular noun of the closed list, "money", another unit as typed, or ""
     known: bool  # whether the unit is on the list
+    about: bool = False  # whether it is written as an estimate
 
 
 @lru_cache(maxsize=64)
 def _unit_pattern(units: tuple[str, ...]) -> re.Pattern[str]:
     nouns = "|".join(re.escape(unit) for unit in units)
     return re.compile(
-        rf"(?P<number>.*?)\s*(?<=[\s0-9%)\u0305])(?:of\s+)?(?:the\s+)?(?:(?:more|fewer)\s+)?(?:(?:{_COLORS})\s+)?"
-        rf"(?:(?P<noun>{nouns})s?(?:\s+(?:were\s+|was\s+)?(?:{_FATE}))?|(?P<inch>inches|inch|in\.?)|more|fewer|(?:were\s+|was\s+)?(?:{_FATE}))",
+        rf"(?P<number>.*?)\s*(?<=[\s0-9%)\u0305])(?:of\s+)?(?:the\s+)?(?:(?:more|fewer)\s+)?(?:(?:{_COLORS}|ordered|color)\s+)?"
+        rf"(?:(?P<noun>{nouns})(?:es|s)?(?:\s+(?:were\s+|was\s+)?(?:{_FATE}))?|(?P<inch>inches|inch|in\.?)|more|fewer|(?:were\s+|was\s+)?(?:{_FATE}))",
         re.IGNORECASE | re.DOTALL,
     )
 
 
+_ABOUT = re.compile(r"(?:(?:about|around|roughly|approximately|approx\.)\s+|[~≈]\s*)(.+)", re.IGNORECASE | re.DOTALL)
 _NUMBER_THEN_WORDS = re.compile(r"(.*[0-9%)\u0305])\s*([^\W\d_][^\d]*|[\"'′″°])", re.DOTALL)
 
 
 def _read(typed: str, units: tuple[str, ...]) -> _Read:
     """The number and the unit in a typed answer; NotANumber where there is no number."""
     plain = re.sub(r"^(?:[a-z]\s*)?=\s*", "", tidy(typed), flags=re.IGNORECASE).rstrip()
+    if (estimate := _ABOUT.fullmatch(plain)) is not None:
+        return _read_plain(estimate[1], units)._replace(about=True)
+    return _read_plain(plain, units)
+
+
+def _read_plain(plain: str, units: tuple[str, ...]) -> _Read:
     try:
         number = written(plain)
     except NotANumber as first:
@@ -71,21 +84,34 @@ def _read(typed: str, units: tuple[str, ...]) -> _Read:
         except NotANumber:
             raise first from None
         word = other[2].strip().lower()
+        if word in ("bar", "repeating", "repeats", "recurring"):
+            raise first from None  # 0.16 repeating: nobody can tell which digits
         return _Read(number, _NAMED_ONLY.get(word, word), False)
     return _Read(number, "money" if number.form == "money" else "", True)
 
 
+_AROUND = " .!\"'“”"
+
+
 def _whole_name(text: str) -> str:
-    plain = " ".join(unicodedata.normalize("NFC", text).casefold().strip(" .!\"'“”").split())
+    plain = " ".join(unicodedata.normalize("NFC", text).casefold().strip(_AROUND).split())
     plain = plain.removeprefix("the ")
     return plain.removeprefix("group ") if plain.removeprefix("group ").isdigit() else plain
 
 
-def _judge_name(expected: str, typed: str) -> tuple[Verdict, str]:
+_COLOR = re.compile("[a-z]+(?:[ -][a-z]+)*")  # as keys write colors: in small letters
+
+
+def _judge_name(expected: str, typed: str, thing: str) -> tuple[Verdict, str]:
+    """A name; a trial by its number, too; a color with or without what has it: "the gold pins", "a gold pin"."""
     name = _whole_name(typed)
     if not name:
         return UNREADABLE, "there is nothing written"
     key = _whole_name(expected)
+    if key == f"trial {typed.strip(_AROUND)}":
+        return RIGHT, "the same name"
+    if _COLOR.fullmatch(expected):
+        name = re.sub(rf"^(?:an? )?(.+) {re.escape(thing.casefold())}s?$", r"\1", name)
     several = [sorted(_whole_name(part) for part in re.split(r",\s*(?:and\s+)?|\s+and\s+|\s*&\s*", text)) for text in (key, name)]
     if name == key or several[0] == several[1]:
         return RIGHT, "the same name"
@@ -271,8 +297,10 @@ def _form_fault(demand: Demand, exact: Rational, key: Written, number: Written) 
                 return "" if form in ("whole", "money") and number.places == 0 else "a whole number is written as such"
             if form not in ("fraction", "mixed"):
                 return "another form than a fraction or mixed number"
-            if not lowest:
+            if demand.form == "simplest" and not lowest:
                 return "not in lowest terms"
+            if not number.proper:
+                return "a mixed number with another whole in its fraction"
             return "an improper fraction, not a mixed number" if demand.form == "mixed" and form == "fraction" and abs(exact) > 1 else ""
         case "fraction":
             return "" if form in ("fraction", "mixed") or (whole and form == "whole") else "not a fraction"
@@ -311,8 +339,8 @@ def _judge_number(key: Written, demand: Demand, number: Written, unit: str) -> t
             return WRONG, "the other sign"
         if number.form in _BARE and number.value == exact * 100:
             if key.form == "money":
-                return WRONG, "a number of cents; dollars are asked for"
-            return WRONG, "100 times the answer; without its sign it is no percent"
+                return WRONG, "that is cents; the question asks for dollars"
+            return WRONG, "100 times the answer; a percent is written with its sign"
         return WRONG, "another value"
     fault = _form_fault(demand, exact, key, number)
     return (FORM, fault) if fault else (RIGHT, "equal, in a form that is right here")
@@ -322,10 +350,12 @@ def judge(expected: str, demand: str, typed: str, units: tuple[str, ...] = UNITS
     """The verdict on a typed answer, and why.
 
     Args:
-        expected: the exact answer in any school form, unrounded even where the demand rounds; or a name.
+        expected: the exact answer in any school form, unrounded even where the demand rounds; or a name. Where the question asks
+            for an estimate, "about 108" lets a pupil write so, too.
         demand: as ``parse_demand`` reads it.
         typed: what the pupil wrote.
-        units: singular nouns that an answer may carry. Where ``expected`` has a unit of its own, only that one is right.
+        units: singular nouns that an answer may carry, the activity's own thing first: it may stand beside a color. Where
+            ``expected`` has a unit of its own, only that one is right.
     Returns:
         ``right``, ``right_value_wrong_form``, ``wrong`` or ``unreadable``, and one line for the teacher.
     Raises:
@@ -339,7 +369,7 @@ def judge(expected: str, demand: str, typed: str, units: tuple[str, ...] = UNITS
     if asked.form == "expression":
         return _judge_expression(expected, typed)
     if asked.form == "name":
-        return _judge_name(expected, typed)
+        return _judge_name(expected, typed, units[0])
     if asked.form == "quotient_remainder":
         return _judge_remainder(expected, typed)
     if asked.form == "list":
@@ -362,4 +392,7 @@ def judge(expected: str, demand: str, typed: str, units: tuple[str, ...] = UNITS
         fits = read.unit == key.unit if key.unit else read.known and not money_for_count
         if not fits:
             return WRONG, f'"{read.unit}" is not the unit of this answer'
-    return _judge_number(key.number, asked, read.number, read.unit)
+    verdict, why = _judge_number(key.number, asked, read.number, read.unit)
+    if verdict == RIGHT and read.about and not (key.about or asked.places is not None):
+        return FORM, 'the right value; "about" is for an estimate'
+    return verdict, why

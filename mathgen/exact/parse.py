@@ -26,7 +26,8 @@ class Written(NamedTuple):
 
     ``places`` counts the digits after the point (of a percent: those before its sign) and is None where the writing has no
     places, as a fraction has none. ``lowest`` is False for a fraction, the fraction of a mixed number or percent, or a ratio
-    that could be written with smaller numbers (``6/8``, ``2 5/4``, ``4/1``). ``form`` is "comma" for a decimal comma.
+    that could be written with smaller numbers (``6/8``, ``2 5/4``, ``4/1``). ``proper`` is False for a mixed number whose fraction
+    is none of one whole (``2 5/4``, ``2 0/4``). ``form`` is "comma" for a decimal comma.
     """
 
     value: Rational
@@ -34,6 +35,7 @@ class Written(NamedTuple):
     text: str
     places: int | None
     lowest: bool
+    proper: bool = True
 
 
 _SIGNS = str.maketrans(
@@ -90,13 +92,13 @@ _PLAIN = re.compile(
     re.VERBOSE,
 )
 _PAIR = re.compile(
-    rf"([-+]?) *({_WHOLE}|[0-9]*\.[0-9]+)(?: *(:) *| +(to) +| +(?:out +)?of +(?:the +)?)({_WHOLE}|[0-9]*\.[0-9]+)\.?",
+    rf"([-+]?) *({_WHOLE}|[0-9]*\.[0-9]+)(?: *(:) *| +(to) +| +(?:(?:out +)?of|in) +(?:the +)?)({_WHOLE}|[0-9]*\.[0-9]+)\.?",
 )
 _COMMA = re.compile(rf"([-+]?)\ *([0-9]+),([0-9]+)(?:\ *({_PERCENT}))?\.?", re.VERBOSE)
 _REPEATING = re.compile(
     rf"""([-+]?)\ *([0-9]*)\.(?:
         ([0-9]*)(?:\(([0-9]+)\)|((?:[0-9]\u0305)+))                          # 0.41(6), and 0.416 with a bar over the 6
-      | ([0-9]+)\ *(?:\.\.+(?:\ *(?:repeating|repeats))?|repeating|recurring|repeats)  # 0.41666..., and 0.3 repeating
+      | ([0-9]+)\ *(?:\.\.+(?:\ *\(?(?:repeating|repeats)\)?)?|\(?(?:repeating|recurring|repeats|bar)\)?)  # 0.416..., 0.3 bar
     )(?:\ *({_PERCENT}))?""",
     re.VERBOSE,
 )
@@ -119,7 +121,7 @@ def _plain(match: re.Match[str], text: str) -> Written:
     sign, dollar, inner, whole, before, after, wholes, top, bottom, suffix = match.groups()
     if sign and inner:
         raise NotANumber(f'"{text}" has two signs')
-    lowest, places = True, None
+    lowest, proper, places = True, True, None
     form: WrittenForm
     if whole is not None:
         form, value, places = "whole", Rational(_digits(whole)), 0
@@ -132,12 +134,13 @@ def _plain(match: re.Match[str], text: str) -> Written:
         lowest = denominator > 1 and gcd(numerator, denominator) == 1
         form = "fraction"
         if wholes is not None:
-            form, lowest = "mixed", lowest and 0 < numerator < denominator
+            form, proper = "mixed", 0 < numerator < denominator
+            lowest = lowest and proper
             value += _digits(wholes)
     if sign == "-" or inner == "-":
         value = -value
     if suffix is None and not dollar:
-        return Written(value, form, text, places, lowest)
+        return Written(value, form, text, places, lowest, proper)
     if suffix is not None and suffix[0] in "%p":
         if dollar:
             raise NotANumber(f'"{text}" is both money and a percent')
@@ -239,7 +242,7 @@ def _in_words(plain: str, text: str) -> Written | None:
     percent = words[-1:] == ("percent",)
     words = words[:-1] if percent else words
     form: WrittenForm
-    lowest, places = True, None
+    lowest, proper, places = True, True, None
     count = read_cardinal(words)
     if count is not None:
         form, value, places = "whole", Rational(count), 0
@@ -270,18 +273,19 @@ def _in_words(plain: str, text: str) -> Written | None:
         if pair is None or wholes is None:
             return None
         value = _over(*pair, text) + wholes
-        lowest = pair[1] > 1 and gcd(*pair) == 1 and (form == "fraction" or 0 < pair[0] < pair[1])
+        proper = form == "fraction" or 0 < pair[0] < pair[1]
+        lowest = pair[1] > 1 and gcd(*pair) == 1 and proper
     value = -value if minus else value
-    return Written(value / 100, "percent", text, places, lowest) if percent else Written(value, form, text, places, lowest)
+    return Written(value / 100, "percent", text, places, lowest) if percent else Written(value, form, text, places, lowest, proper)
 
 
 @lru_cache(maxsize=65536)
 def written(text: str) -> Written:
     """The number that the text says, and how it is written.
 
-    Reads whole numbers (``12``, ``1,234``), fractions (``3/4``, ``¾``, ``3 out of 4``, ``three fourths``, ``3 fourths``), mixed numbers
-    (``1 1/2``, ``1-1/2``, ``1 and 1/2``, ``1½``), decimals (``0.75``, ``.75``), repeating decimals (``0.41666...``,
-    ``0.41(6)``, ``0.3 repeating``, a bar over digits), percents (``75%``, ``37 1/2%``, ``62.5 percent``), ratios (``3:4``,
+    Reads whole numbers (``12``, ``1,234``), fractions (``3/4``, ``¾``, ``3 out of 4``, ``3 in 4``, ``three fourths``, ``3 fourths``),
+    mixed numbers (``1 1/2``, ``1-1/2``, ``1 and 1/2``, ``1½``), decimals (``0.75``, ``.75``), repeating decimals (``0.41666...``,
+    ``0.41(6)``, ``0.3 repeating``, ``0.3 bar``, a bar over digits), percents (``75%``, ``37 1/2%``, ``62.5 percent``), ratios (``3:4``,
     ``3 to 4``), money (``$1.25``, ``25¢``), a decimal comma (``0,75``), and numbers in words. No units: ``judge`` takes
     those off.
 
@@ -289,7 +293,7 @@ def written(text: str) -> Written:
         NotANumber: the text is empty, divides by zero, is no number, or could be more than one.
 
     >>> written("6/8")
-    Written(value=3/4, form='fraction', text='6/8', places=None, lowest=False)
+    Written(value=3/4, form='fraction', text='6/8', places=None, lowest=False, proper=True)
     >>> written("37 1/2%").value, written("1,234").value, written("0,75").form
     (3/8, 1234, 'comma')
     """

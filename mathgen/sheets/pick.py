@@ -10,7 +10,8 @@ from sympy import Rational
 from mathgen.asks.expression import Choice, Same
 from mathgen.bank.deck_plan import Card, ChosenDeck
 from mathgen.exact.demand import in_words
-from mathgen.problems.record import Answer, Problem
+from mathgen.exact.judge import COUNTED
+from mathgen.problems.record import Problem
 from mathgen.sheets.answer_line import answer_line
 from mathgen.sheets.figures.bar_graph import graph_data
 from mathgen.sheets.figures.choice import support
@@ -26,8 +27,7 @@ from mathgen.trials.totals import Totals
 _SAID = (("__", "blank"), (" × ", " times "), (" ÷ ", " divided by "), (" − ", " minus "), (" + ", " plus "), (" = ", " equals "))
 _ONE_NUMBER = re.compile(r"[\d./%-]+")
 _WHERE = {"table": "in the table", "graph": "in the graph"}
-# Units that an answer may carry in every activity, beside its own things and trials.
-_UNITS = ("group", "time", "point", "number", "dot", "cross", "crosses", "space", "picture", "part")
+_ESTIMATE = re.compile(r"\babout (?:how|what)\b", re.IGNORECASE)
 
 
 def pick_data(deck: ChosenDeck, table: TrialTable, words: dict[str, Any]) -> dict[str, Any]:
@@ -57,7 +57,7 @@ def pick_data(deck: ChosenDeck, table: TrialTable, words: dict[str, Any]) -> dic
             "notes": table_notes(results),
             "graph": figure.blank if figure is not None and read else graph,
             "place": {**answer_line(problem.answer, words), "choices": choices(problem, table, words)},
-            "expected": expected(problem.answer, words),
+            "expected": expected(problem, words),
             "demand": str(problem.answer.demand),
             "form": in_words(problem.answer.demand),
             "slips": [{"value": slip.value, "line": slip.line} for slip in problem.slips],
@@ -74,23 +74,27 @@ def pick_data(deck: ChosenDeck, table: TrialTable, words: dict[str, Any]) -> dic
         "mark": deck.mark,
         "lang": words.get("lang", "en"),
         "seed": deck.plan.seed,
-        "units": [words["thing"], words["trial"], *_UNITS, *(["cent"] if table.prices else [])],
+        "units": [words["thing"], words["trial"], *COUNTED, *(["cent"] if table.prices else [])],  # its own thing first, as judges take it
         "cards": [one(card) for card in deck.cards],
     }
 
 
-def expected(answer: Answer, words: dict[str, Any]) -> list[str]:
+def expected(problem: Problem, words: dict[str, Any]) -> list[str]:
     """The key as the judge takes it: exact, and with its unit where things are counted, so that no other unit is right.
 
-    A name may be written in several ways. A number without a unit takes any that the activity has.
+    A name may be written in several ways. A number without a unit takes any that the activity has. "About" stands before what
+    the question calls an estimate.
     """
+    answer = problem.answer
     if answer.kind == "name":
         return list(answer.accepted)
     if answer.display == f"${answer.shown}":
         return [answer.display]
     counts = [f"{answer.shown} {words[noun]}" for noun in ("thing", "things")]
-    counted = isinstance(answer.exact, Rational) and answer.display in counts
-    return [f"{answer.exact} {words['thing']}" if counted else str(answer.exact)]
+    number = isinstance(answer.exact, Rational)
+    about = "about " if number and _ESTIMATE.search(problem.question) else ""
+    unit = f" {words['thing']}" if number and answer.display in counts else ""
+    return [f"{about}{answer.exact}{unit}"]
 
 
 def choices(problem: Problem, table: TrialTable, words: dict[str, Any]) -> list[str]:

@@ -122,20 +122,20 @@ const judge = (() => {
   const PERCENT = "(?:%|percent|per cent|pct\\.?)";
   const PLAIN = new RegExp(`^([-+]?) *(\\$?) *([-+]?)(?:(${WHOLE})\\.?|(${WHOLE})?\\.([0-9]+)\\.?|(?:(${WHOLE})(?: +and +| *& *| +|-))?(${WHOLE}) */ *` +
     `(${WHOLE}))(?: *(${PERCENT}|¢|cents?|dollars?))?\\.?$`, "u");
-  const PAIR = new RegExp(`^([-+]?) *(${WHOLE}|[0-9]*\\.[0-9]+)(?: *(:) *| +(to) +| +(?:out +)?of +(?:the +)?)(${WHOLE}|[0-9]*\\.[0-9]+)\\.?$`, "u");
+  const PAIR = new RegExp(`^([-+]?) *(${WHOLE}|[0-9]*\\.[0-9]+)(?: *(:) *| +(to) +| +(?:(?:out +)?of|in) +(?:the +)?)(${WHOLE}|[0-9]*\\.[0-9]+)\\.?$`, "u");
   const COMMA = new RegExp(`^([-+]?) *([0-9]+),([0-9]+)(?: *(${PERCENT}))?\\.?$`, "u");
-  const REPEATING = new RegExp("^([-+]?) *([0-9]*)\\.(?:([0-9]*)(?:\\(([0-9]+)\\)|((?:[0-9]\\u0305)+))|([0-9]+) *(?:\\.\\.+(?: *(?:repeating|repeats))?" +
-    `|repeating|recurring|repeats))(?: *(${PERCENT}))?$`, "u");
+  const REPEATING = new RegExp("^([-+]?) *([0-9]*)\\.(?:([0-9]*)(?:\\(([0-9]+)\\)|((?:[0-9]\\u0305)+))|([0-9]+) *(?:\\.\\.+(?: *\\(?(?:repeating|repeats)\\)?)?" +
+    `|\\(?(?:repeating|recurring|repeats|bar)\\)?))(?: *(${PERCENT}))?$`, "u");
 
   const digits = text => BigInt(text.replaceAll(",", ""));
   const over = (top, bottom) => { if (bottom === 0n) throw new NotANumber("divides by zero"); return ratio(top, bottom); };
   const decimalOf = text => { const [before, after = ""] = text.replaceAll(",", "").split("."); return ratio(BigInt((before || "0") + after), power(10n, after.length)); };
-  const number = (value, form, places, lowest, text) => ({ value, form, places, lowest, text });
+  const number = (value, form, places, lowest, text, proper = true) => ({ value, form, places, lowest, text, proper });
 
   const plainNumber = (found, text) => {
     const [, sign, dollar, inner, whole, before, after, wholes, top, bottom, suffix] = found;
     if (sign && inner) throw new NotANumber("two signs");
-    let [lowest, places, form, value] = [true, null, "", null];
+    let [lowest, proper, places, form, value] = [true, true, null, "", null];
     if (whole !== undefined) [form, value, places] = ["whole", ratio(digits(whole)), 0];
     else if (after !== undefined) {
       places = after.length;
@@ -147,12 +147,13 @@ const judge = (() => {
       form = "fraction";
       if (wholes !== undefined) {
         form = "mixed";
-        lowest = lowest && 0n < upper && upper < lower;
+        proper = 0n < upper && upper < lower;
+        lowest = lowest && proper;
         value = ratio(value.n + digits(wholes) * value.d, value.d);
       }
     }
     if (sign === "-" || inner === "-") value = negative(value);
-    if (suffix === undefined && !dollar) return number(value, form, places, lowest, text);
+    if (suffix === undefined && !dollar) return number(value, form, places, lowest, text, proper);
     if (suffix !== undefined && "%p".includes(suffix[0])) {
       if (dollar) throw new NotANumber("both money and a percent");
       return number(ratio(value.n, value.d * 100n), "percent", places, lowest, text);
@@ -221,7 +222,7 @@ const judge = (() => {
     if (minus) words = words.slice(1);
     const percent = words.at(-1) === "percent";
     if (percent) words = words.slice(0, -1);
-    let [lowest, places, form, value] = [true, null, "", null];
+    let [lowest, proper, places, form, value] = [true, true, null, "", null];
     const counted = readCardinal(words);
     if (counted !== null) [form, value, places] = ["whole", ratio(BigInt(counted)), 0];
     else if (words.includes("point")) {
@@ -250,10 +251,11 @@ const judge = (() => {
       const [top, bottom] = pair.map(BigInt);
       value = over(top, bottom);
       value = ratio(value.n + BigInt(wholes) * value.d, value.d);
-      lowest = bottom > 1n && gcd(top, bottom) === 1n && (form === "fraction" || (0n < top && top < bottom));
+      proper = form === "fraction" || (0n < top && top < bottom);
+      lowest = bottom > 1n && gcd(top, bottom) === 1n && proper;
     }
     if (minus) value = negative(value);
-    return percent ? number(ratio(value.n, value.d * 100n), "percent", places, lowest, text) : number(value, form, places, lowest, text);
+    return percent ? number(ratio(value.n, value.d * 100n), "percent", places, lowest, text) : number(value, form, places, lowest, text, proper);
   };
   const written = text => {
     const plain = tidy(text).toLowerCase().replace(/^(?:(?:negative|minus) ([0-9.$].*)|\( ?- ?([0-9./ ]+)\))$/u, "-$1$2");
@@ -269,7 +271,7 @@ const judge = (() => {
 
   // A number and its unit
 
-  const UNITS = ["pin", "trial", "group", "time", "point", "number", "dot", "cross", "crosses", "space", "picture", "part"];
+  const UNITS = ("pin trial group time point number dot cross space picture part box bag result pair row outcome card way").split(" ");
   const NAMED_ONLY = { inches: "inch", inch: "inch", in: "inch", "in.": "inch", '"': "inch" };
   const COLORS = "red|blue|gold|green|yellow|orange|purple|violet|black|white|pink|brown|tan|teal|silver|gray|grey";
   const FATE = "knocked down|left standing|set up|standing|down|as many|in all|in total|altogether";
@@ -277,16 +279,21 @@ const judge = (() => {
   const unitPattern = units => {
     const nouns = units.map(unit => unit.replace(/[\\^$.*+?()[\]{}|/]/gu, "\\$&")).join("|");
     if (!PATTERNS.has(nouns)) {
-      PATTERNS.set(nouns, new RegExp(`^(?<number>.*?)\\s*(?<=[\\s0-9%)\\u0305])(?:of\\s+)?(?:the\\s+)?(?:(?:more|fewer)\\s+)?(?:(?:${COLORS})\\s+)?` +
-        `(?:(?<noun>${nouns})s?(?:\\s+(?:were\\s+|was\\s+)?(?:${FATE}))?|(?<inch>inches|inch|in\\.?)|more|fewer|(?:were\\s+|was\\s+)?(?:${FATE}))$`, "isu"));
+      PATTERNS.set(nouns, new RegExp(`^(?<number>.*?)\\s*(?<=[\\s0-9%)\\u0305])(?:of\\s+)?(?:the\\s+)?(?:(?:more|fewer)\\s+)?(?:(?:${COLORS}|ordered|color)\\s+)?` +
+        `(?:(?<noun>${nouns})(?:es|s)?(?:\\s+(?:were\\s+|was\\s+)?(?:${FATE}))?|(?<inch>inches|inch|in\\.?)|more|fewer|(?:were\\s+|was\\s+)?(?:${FATE}))$`, "isu"));
     }
     return PATTERNS.get(nouns);
   };
   const THEN_WORDS = /^(.*[0-9%)\u0305])\s*([\p{L}\p{Nl}\p{No}][^\p{Nd}]*|["'′″°])$/su;
   const attempt = (make, otherwise) => { try { return make(); } catch (fault) { if (!(fault instanceof NotANumber)) throw fault; return otherwise(fault); } };
+  const ABOUT = /^(?:(?:about|around|roughly|approximately|approx\.)\s+|[~≈]\s*)(.+)$/isu;
   const read = (typed, units) => {
     const plain = tidy(typed).replace(/^(?:[a-z]\s*)?=\s*/iu, "").replace(new RegExp(`[${SPACE}]+$`, "u"), "");
-    return attempt(() => { const made = written(plain); return { number: made, unit: made.form === "money" ? "money" : "", known: true }; }, first => {
+    const estimate = ABOUT.exec(plain);
+    return estimate ? { ...readPlain(estimate[1], units), about: true } : readPlain(plain, units);
+  };
+  const readPlain = (plain, units) =>
+    attempt(() => { const made = written(plain); return { number: made, unit: made.form === "money" ? "money" : "", known: true }; }, first => {
       const found = unitPattern(units).exec(plain.replace(/[.!]+$/u, ""));
       if (found && found.groups.number) {
         const made = attempt(() => written(found.groups.number), () => null);
@@ -296,22 +303,29 @@ const judge = (() => {
       if (!other) throw first;
       const made = attempt(() => written(other[1]), () => { throw first; });
       const word = strip(other[2]).toLowerCase();
+      if (["bar", "repeating", "repeats", "recurring"].includes(word)) throw first;
       return { number: made, unit: NAMED_ONLY[word] || word, known: false };
     });
-  };
 
   // Names, yes and no, quotient and remainder
 
+  const AROUND = " .!\"'“”";
   const wholeName = text => {
-    let plain = stripOf(text.normalize("NFC").toLowerCase(), " .!\"'“”").split(new RegExp(`[${SPACE}]+`, "u")).filter(Boolean).join(" ");
+    let plain = stripOf(text.normalize("NFC").toLowerCase(), AROUND).split(new RegExp(`[${SPACE}]+`, "u")).filter(Boolean).join(" ");
     if (plain.startsWith("the ")) plain = plain.slice(4);
     const rest = plain.startsWith("group ") ? plain.slice(6) : plain;
     return /^\d+$/u.test(rest) ? rest : plain;
   };
   const NAMES_APART = new RegExp(`,[${SPACE}]*(?:and[${SPACE}]+)?|[${SPACE}]+and[${SPACE}]+|[${SPACE}]*&[${SPACE}]*`, "u");
-  const judgeName = (expected, typed) => {
-    const name = wholeName(typed), key = wholeName(expected);
+  const COLOR = /^[a-z]+(?:[ -][a-z]+)*$/u;
+  const judgeName = (expected, typed, thing) => {
+    const key = wholeName(expected);
+    let name = wholeName(typed);
     if (!name) return UNREADABLE;
+    if (key === `trial ${stripOf(typed, AROUND)}`) return RIGHT;
+    if (COLOR.test(expected)) {
+      name = name.replace(new RegExp(`^(?:an? )?(.+) ${thing.toLowerCase().replace(/[\\^$.*+?()[\]{}|/]/gu, "\\$&")}s?$`, "u"), "$1");
+    }
     const parts = text => text.split(NAMES_APART).map(wholeName).sort().join("\u0000");
     return name === key || parts(key) === parts(name) ? RIGHT : WRONG;
   };
@@ -382,7 +396,7 @@ const judge = (() => {
     const money = made.form === "money" && made.places === 0, whole = exact.d === 1n;
     if (form === "simplest" || form === "mixed") {
       if (whole) return !((made.form === "whole" || made.form === "money") && made.places === 0);
-      if ((made.form !== "fraction" && made.form !== "mixed") || !made.lowest) return true;
+      if ((made.form !== "fraction" && made.form !== "mixed") || (form === "simplest" && !made.lowest) || !made.proper) return true;
       return form === "mixed" && made.form === "fraction" && size(exact.n) > exact.d;
     }
     if (form === "fraction") return !(made.form === "fraction" || made.form === "mixed" || (whole && made.form === "whole"));
@@ -416,7 +430,7 @@ const judge = (() => {
   const DEMAND = /^(decimal|percent|whole):(\d+)$/u;
 
   return (expected, demand, typed, units = UNITS) => {
-    if (demand === "name") return judgeName(expected, typed);
+    if (demand === "name") return judgeName(expected, typed, units[0]);
     if (demand === "expression") {
       const [key, said] = [expected, typed].map(text => tidy(text).toLowerCase().replace(/[\s.]/gu, "").replaceAll("*", "×").replace(/^(.+)<(.+)$/u, "$2>$1"));
       const inOrder = text => text.split("+").sort().join("+");
@@ -440,7 +454,8 @@ const judge = (() => {
         const moneyForCount = made.unit === "money" && form === "whole";
         if (!(key.unit ? made.unit === key.unit : made.known && !moneyForCount)) return WRONG;
       }
-      return judgeNumber(key.number, form, places, made.number, made.unit);
+      const verdict = judgeNumber(key.number, form, places, made.number, made.unit);
+      return verdict === RIGHT && made.about && !key.about && places === null ? FORM : verdict;
     }, () => UNREADABLE);
   };
 })();

@@ -37,6 +37,19 @@ def test_faults_are_said_together_with_their_lines_and_nothing_is_judged() -> No
     assert "verdict" not in done.output
 
 
+def test_a_name_may_be_written_as_the_bank_accepts_it_and_a_color_beside_what_is_counted() -> None:
+    """Worked by hand: only what the bank lists, and only the activity's own noun."""
+    factor = {"expected": "factor", "demand": "name", "accepted": ["factor", "the factor 15", "15"]}
+    bean = {"expected": "bean", "demand": "name", "thing": "seed"}
+    made = [(factor, "15"), (factor, "the factor 15"), (factor, "14"), (bean, "bean seeds"), (bean, "bean pins")]
+    text = "\n".join(json.dumps(case | {"typed": typed}) for case, typed in made)
+    done = CliRunner().invoke(main, ["check-answers", "--file", "-"], input=text)
+    assert [json.loads(line)["verdict"] for line in done.output.splitlines()] == ["right", "right", "wrong", "right", "wrong"]
+    for fault in ({"accepted": "15"}, {"thing": 7}):
+        done = CliRunner().invoke(main, ["check-answers", "--file", "-"], input=json.dumps(factor | {"typed": "15"} | fault))
+        assert done.exit_code == 1
+
+
 def test_a_file_that_is_not_there_is_refused() -> None:
     done = CliRunner().invoke(main, ["check-answers", "--file", "no-such-file.jsonl"])
     assert done.exit_code == 1

@@ -121,7 +121,12 @@ REFUSED = [
 @pytest.mark.parametrize(("text", "value", "form", "places", "lowest"), READINGS)
 def test_every_school_form_is_read(text, value, form, places, lowest):
     """Common practice in US classrooms, no source; the decimal comma is common practice elsewhere."""
-    assert written(text) == (Rational(value), form, text, places, lowest)
+    assert written(text)[:5] == (Rational(value), form, text, places, lowest)
+
+
+def test_a_mixed_number_with_another_whole_in_its_fraction_is_told():
+    said = ("1 1/2", "1 2/4", "1 5/4", "1 4/4", "1 0/4", "9/4", "one and two fourths", "one and five fourths")
+    assert [written(one).proper for one in said] == [True, True, False, False, False, True, True, False]
 
 
 @pytest.mark.parametrize("text", REFUSED)
@@ -153,7 +158,7 @@ def test_any_text_is_a_number_or_refused_and_nothing_else(text):
 
 @given(st.integers(0, 9999), st.integers(1, 999))
 def test_fractions_agree_with_flint(top, bottom):
-    value, form, _, _, lowest = written(f"{top}/{bottom}")
+    value, form, _, _, lowest, _ = written(f"{top}/{bottom}")
     reference = fmpq(top, bottom)
     assert (value.numerator, value.denominator, form) == (int(reference.p), int(reference.q), "fraction")
     assert lowest == (bottom > 1 and int(reference.q) == bottom)
@@ -184,7 +189,7 @@ def test_what_is_written_reads_back(x):
 @given(st.integers(-(10**6), 10**6))
 def test_money_and_grouped_thousands_read_back(count):
     assert written(money(Rational(count, 100))).value == Rational(count, 100)
-    assert written(f"{count:,}") == (count, "whole", f"{count:,}", 0, True)
+    assert written(f"{count:,}")[:5] == (count, "whole", f"{count:,}", 0, True)
 
 
 def test_the_shortest_account_of_the_digits_is_the_block():

@@ -12,6 +12,7 @@ _PIECES = (
     *("½", "¾", "⅓", "¹⁄₂", "³", "₄", "three", "fourths", "one half", "twenty one", "over", "point", "hundred", "negative ", "a "),
     *("half", "eighths", "=", "x = ", "!", "?", "0.", ".", "33", "666", "R", " r ", " remainder ", "Owls", "the Owls", "yes", "No"),
     *("−", "⁄", "\u00a0", "３", "٪", "'", '"', "in", "e5", "00"),
+    *("about ", "~", "≈ ", " bar", " (repeating)", " boxes", " ordered pairs", " in ", "gold", "gold pins", "a gold pin", "Trial 2"),
 )
 _FORMS = {  # of each number that is expected, ways to write it or something near it
     "3/4": ("3/4", "6/8", "0.75", ".75", "75%", "75", "0.750", "3:4", "6 to 8", "three fourths", "0,75", "3 out of 4", "4/3"),
@@ -52,7 +53,10 @@ def cases(count: int, seed: str) -> list[dict[str, str]]:
     for _ in range(count):
         expected = rng.choice(EXPECTED)
         found.append({"expected": expected, "demand": rng.choice(DEMANDS), "typed": typed_answer(rng, expected)})
-    others = (("Owls", "name"), ("Kites and Owls", "name"), ("true", "truth"), ("7 r 2", "quotient_remainder"), ("1 * 8, 2 * 4", "list"))
+    others = (
+        *(("Owls", "name"), ("gold", "name"), ("Trial 2", "name"), ("Kites and Owls", "name")),
+        *(("true", "truth"), ("7 r 2", "quotient_remainder"), ("1 * 8, 2 * 4", "list")),
+    )
     return found + [
         {"expected": expected, "demand": demand, "typed": typed_answer(rng)} for expected, demand in others for _ in range(count // 20)
     ]
