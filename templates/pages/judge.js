@@ -345,9 +345,11 @@ const judge = (() => {
   };
   const TERM = "(\\d+(?:/\\d+)?)", OF_PAIRS = " *(?:[*x×+]|and|by|times|to) *", OF_MORE = " *(?:[+&]|,? *and|,) *";
   const BETWEEN = /^(?:[ ,;.()]|and )*$/u;
+  const CHANGE = / *(?:-+>|=>|→|becomes|changed? to|changes to) */gu, WHOSE = /trial [0-9]+ *:? +(?:from +)?(?=[0-9]+ +to)/gu;
   const groupsOf = (text, count, inOrder) => {
-    const tidied = tidy(text).toLowerCase(), found = new Set();
-    const together = new RegExp(Array(count).fill(TERM).join(count === 2 ? OF_PAIRS : OF_MORE), "gu");
+    let tidied = tidy(text).toLowerCase();
+    if (inOrder) tidied = tidied.replace(CHANGE, " to ").replace(WHOSE, "");
+    const found = new Set(), together = new RegExp(Array(count).fill(TERM).join(inOrder ? " +to +" : count === 2 ? OF_PAIRS : OF_MORE), "gu");
     if (!BETWEEN.test(tidied.replace(together, ""))) return null;
     for (const [, ...terms] of tidied.matchAll(together)) {
       if (inOrder) found.add(terms.join(" "));
@@ -363,7 +365,7 @@ const judge = (() => {
     const count = (expected.split(",")[0].split(" ").length + 1) / 2, changes = expected.includes(" to ");
     const [key, said] = [expected, typed].map(text => groupsOf(text, count, changes));
     if (!said || !said.size || [...said].some(one => one.split(" ").some(term => term.endsWith("/0")))) return UNREADABLE;
-    if (said.size === key.size && [...said].every(one => key.has(one))) return RIGHT;
+    if (said.size === key.size && [...said].every(one => key.has(one))) return changes && typed.toLowerCase().includes("trial") ? FORM : RIGHT;
     const values = groups => [...groups].map(one => one.split(" ").map(inLowest).sort().join(" ")).sort().join();
     return !changes && values(said) === values(key) ? FORM : WRONG;
   };

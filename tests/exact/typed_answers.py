@@ -12,7 +12,8 @@ _PIECES = (
     *("½", "¾", "⅓", "¹⁄₂", "³", "₄", "three", "fourths", "one half", "twenty one", "over", "point", "hundred", "negative ", "a "),
     *("half", "eighths", "=", "x = ", "!", "?", "0.", ".", "33", "666", "R", " r ", " remainder ", "Owls", "the Owls", "yes", "No"),
     *("−", "⁄", "\u00a0", "３", "٪", "'", '"', "in", "e5", "00"),
-    *("about ", "~", "≈ ", " bar", " (repeating)", " boxes", " ordered pairs", " in ", "gold", "gold pins", "a gold pin", "Trial 2"),
+    *("about ", "~", "≈ ", " bar", " (repeating)", " boxes", " ordered pairs", " in ", " -> ", "→"),
+    *("Trial 1: ", "gold", "gold pins", "a gold pin", "Trial 2"),
 )
 _FORMS = {  # of each number that is expected, ways to write it or something near it
     "3/4": ("3/4", "6/8", "0.75", ".75", "75%", "75", "0.750", "3:4", "6 to 8", "three fourths", "0,75", "3 out of 4", "4/3"),
@@ -55,7 +56,7 @@ def cases(count: int, seed: str) -> list[dict[str, str]]:
         found.append({"expected": expected, "demand": rng.choice(DEMANDS), "typed": typed_answer(rng, expected)})
     others = (
         *(("Owls", "name"), ("gold", "name"), ("Trial 2", "name"), ("Kites and Owls", "name")),
-        *(("true", "truth"), ("7 r 2", "quotient_remainder"), ("1 * 8, 2 * 4", "list")),
+        *(("true", "truth"), ("7 r 2", "quotient_remainder"), ("1 * 8, 2 * 4", "list"), ("6 to 8, 7 to 3", "list")),
     )
     return found + [
         {"expected": expected, "demand": demand, "typed": typed_answer(rng)} for expected, demand in others for _ in range(count // 20)
@@ -68,7 +69,7 @@ _SIGNS = (
 )
 _SIGN_EXPECTED = (
     *((key, demand) for key in EXPECTED for demand in DEMANDS[:9]),
-    *(("Owls", "name"), ("true", "truth"), ("7 r 2", "quotient_remainder"), ("1 * 8, 2 * 4", "list")),
+    *(("Owls", "name"), ("true", "truth"), ("7 r 2", "quotient_remainder"), ("1 * 8, 2 * 4", "list"), ("6 to 8, 7 to 3", "list")),
 )
 
 
