@@ -411,6 +411,8 @@ class Working:
         if not whole.top:  # no line: the proof finds that the working does not end in the answer
             return part
         if part.bottom > 1 or whole.bottom > 1:
+            if whole.bottom > 1 and "." not in part.text + whole.text:
+                part, whole = self._improper(part), self._improper(whole)
             top, bottom = part.top * whole.bottom, part.bottom * whole.top
             shared = gcd(top, bottom)
             result = mixed(top // shared, bottom // shared)

@@ -89,6 +89,7 @@ from mathgen.reading.meaning import (
     Np,
     NumberLine,
     OncePoint,
+    OnDrawing,
     OneChange,
     OneLine,
     OneMoreTrial,
@@ -178,6 +179,7 @@ from mathgen.reading.spread import box_plot, mean_was, recorded
 from mathgen.reading.tokens import NotRead, Number
 from mathgen.reading.told import Comparison, Fact, Told, settled
 from mathgen.reading.two_way import other_row
+from mathgen.reading.unit_ratios import on_drawing
 from mathgen.reading.variables import expressions_are, letter_count, next_letter, sum_times
 from mathgen.trials.scope import Label, Measure
 
@@ -562,6 +564,7 @@ _TAKE = {
     ScatterPlot: scatter_plot,
     LineCloseBy: line_close_by,
     InFeet: in_feet,
+    OnDrawing: on_drawing,
     LinePlot: line_plot,
     PlotToMake: plot_to_make,
     Bars: bars_told,

@@ -42,6 +42,7 @@ from mathgen.reading import (
     signed,
     spread,
     two_way,
+    unit_ratios,
     variables,
 )
 from mathgen.reading.asked import Asked
@@ -80,7 +81,9 @@ from mathgen.reading.wanted import (
     FartherFromZero,
     FartherPoint,
     FewestNeeded,
+    ForDrawnInch,
     ForEach,
+    ForEachInch,
     FractionGap,
     FractionShare,
     FromZero,
@@ -308,6 +311,8 @@ _ASKED = {
     IsStatistical: distributions.is_statistical,
     HowManyRecorded: spread.how_many_recorded,
     Farther: lengths.farther,
+    ForDrawnInch: unit_ratios.for_drawn_inch,
+    ForEachInch: unit_ratios.for_each_inch,
     EndToEnd: lengths.end_to_end,
     Predicted: scatter.predicted,
     OffLine: scatter.off_line,

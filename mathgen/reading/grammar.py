@@ -56,6 +56,7 @@ from mathgen.reading import (
     spread_frames,
     total_frames,
     two_way_frames,
+    unit_ratio_frames,
     variable_frames,
 )
 from mathgen.reading.chart import Clash, Grammar, build
@@ -91,6 +92,7 @@ GRAMMAR = Grammar(
         *equation_frames.RULES,
         *length_frames.RULES,
         *feet_frames.RULES,
+        *unit_ratio_frames.RULES,
         *plane_frames.RULES,
         *graph_frames.RULES,
         *plot_frames.RULES,

@@ -806,6 +806,12 @@ class ScatterPlot(NamedTuple):
     np: Np
 
 
+class OnDrawing(NamedTuple):
+    """ "On a drawing, this space is 3/4 inch long." """
+
+    number: Number
+
+
 class PlotTells(NamedTuple):
     """ "Each point of a scatter plot tells inches between pins and red pins knocked down." """
 
@@ -1073,5 +1079,5 @@ Claim = (
     | InEqualRows | SplitInto | PartsOfSets | SumOfSome | OneChange | Claimed | LastOne | Explain
     | ScaledCount | InRows | RowHolds | NumberLine | AsFraction | CountOn
     | PriceIs | Bought | HasMoney | LookAtPrices | PercentOn | NewPrice
-    | PlotTells | Plotted | PointsFor | OncePoint
+    | OnDrawing | PlotTells | Plotted | PointsFor | OncePoint
 )  # fmt: skip

@@ -236,6 +236,7 @@ class Told:
     once: OncePoint | None = None
     foot: Number | None = None  # "one foot is 12 inches"
     feet: InFeet | None = None
+    drawn_space: Stated | None = None  # inches on a drawing
     listed: tuple[Measured, ...] = ()  # the spaces of all groups in one trial
     line_plot: bool = False
     letter_count: LetterCount | None = None

@@ -972,6 +972,17 @@ class PercentApart(NamedTuple):
     base: str | None = None
 
 
+class ForDrawnInch(NamedTuple):
+    """ "How many inches of space does each inch on the drawing stand for?" """
+
+
+class ForEachInch(NamedTuple):
+    """ "How many inches for the Owls go with each inch for the Wrens?" """
+
+    asked: Labels
+    base: Labels
+
+
 class Goes(NamedTuple):
     """ "Is the association positive or negative?" """
 
@@ -1088,6 +1099,8 @@ Question = (
     | InProportion
     | Growth
     | Farther
+    | ForDrawnInch
+    | ForEachInch
     | EndToEnd
     | Predicted
     | OffLine

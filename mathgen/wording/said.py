@@ -541,6 +541,11 @@ class SaidNumber:
     def one(self) -> bool:
         return self._stated.number == 1
 
+    @property
+    def inches(self) -> str:
+        """Number and unit of a length; up to 1 inch the unit is "inch"."""
+        return f"{self.n} {'inch' if self._stated.number <= self._stated.bottom else 'inches'}"
+
 
 class SaidRuns:
     """Runs of whole numbers, each told by its first and its last: "0 to 2, 3 to 5, and 6 to 8"."""

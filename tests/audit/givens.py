@@ -19,7 +19,7 @@ STATED = (
     "trials", "groups", "how many", "whole", "more than", "fewer than", "times", "goal mean", "set up next time",
     "goal next time", "bottom number", "points for each", "points lost for each", "bonus points", "points in all",
     "goal in points", "kinds", "top number", "trials at this rate", "goal at this rate", "in another row",
-    "classes", "spaces", "inches", "inches in a foot", "feet next time", "feet in all",
+    "classes", "spaces", "inches", "inches on the drawing", "inches in a foot", "feet next time", "feet in all",
     "start of the line", "pins for each inch", "inches wider", "pins for each picture", "number on the line", "from", "to",
     "in each group", "in the sample", "digits", "in one more trial",
     "goal", "points more", "limit in points", "limit",

@@ -28,6 +28,16 @@ def asked_length(line: dict[str, Any], texts: Texts) -> Rational | None:
     if not re.search(r"\binches\b", question):
         return None
     lengths = _told(told, texts)
+    if re.search(r"\bon the drawing\b", question):
+        [(length, _), (drawn, _)] = lengths
+        return length / drawn
+    if re.search(r"\beach inch\b", question):
+        base, asked = re.search(r"\beach inch (?:of space )?for (.*)$", question), texts.named(question).groups
+        assert base is not None
+        [below] = [group for group in asked if group in texts.named(base[1].partition(", how many")[0]).groups]
+        [above] = [group for group in asked if group != below]
+        [trial] = texts.named(line["text"]).trials
+        return _only(texts, above, trial) / _only(texts, below, trial)
     if re.search(r"\bend to end\b|\bspaces (in all|together)\b", question):
         if re.search(r"\bthe two spaces\b", question):
             return sum((length for length, _ in lengths), Rational(0))

@@ -571,6 +571,9 @@ SHOWS: dict[str, Callable[[Problem], bool]] = {
     "4.OA.A.3": lambda p: (_bought(p) or (p["answer"]["kind"] in ("number", "list") and _whole(p))) and steps_taken(_lines(p)) >= 2,
     "4.NF.A.2": lambda p: _compares(p) and (_says("fraction")(p) or _says(r"\b(more|less) than \d/\d of the\b")(p)),
     "5.G.A.2": lambda p: _whole(p) and _signs(p) == {"-"} and len(re.findall(r"\(\d+, \d+\)", p["text"])) == 2,
+    "7.RP.A.1": lambda p: (
+        _says(r"\beach inch\b|\bone inch on the drawing\b")(p) and "/" in _signs(p) and any("/" in one["number"] for one in p["givens"])
+    ),
     "8.SP.A.1": lambda p: (
         _says(r"\bscatter plot\b|\bFor each point, x\b")(p)
         and _says(r"\bassociation\b.*\?|\b(goes|lower|higher|less|greater)\b.*\binstead\?")(p)

@@ -121,3 +121,18 @@ def leaves_the_last_out(top: int, bottom: int) -> Wrong:
 @slip("W44", "Those are the whole inches only. Add the parts of an inch as well.")
 def parts_of_inches_left_out(inches: int) -> Wrong:
     return whole(inches) if inches else None
+
+
+@slip("W71", "Which length is 1 inch? Divide by that one.")
+def lengths_turned_round(a: int, b: int, c: int, d: int) -> Wrong:
+    return over(b * c, a * d)
+
+
+@slip("W72", "A unit rate is a quotient. Divide; do not multiply.")
+def lengths_multiplied(a: int, b: int, c: int, d: int) -> Wrong:
+    return over(a * c, b * d)
+
+
+@slip("W73", "That is how much longer. A unit rate tells how many inches for each inch.")
+def lengths_subtracted(a: int, b: int, c: int, d: int) -> Wrong:
+    return over(abs(a * d - b * c), b * d)
