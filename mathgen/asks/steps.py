@@ -37,7 +37,7 @@ from mathgen.asks.relation import relation
 from mathgen.exact.demand import Demand
 from mathgen.exact.forms import decimal, period
 from mathgen.exact.parse import written
-from mathgen.trials.scope import Measure
+from mathgen.trials.scope import BY_TRIAL, Measure
 from mathgen.trials.table import Row, TrialTable
 
 
@@ -67,15 +67,28 @@ class CellReader:
         self.money = bool(table.prices)  # decimals are dollars, with two places
 
     def parts(self, quantity: Quantity) -> tuple[int, ...]:
-        """The count in each cell of the quantity's scope, in table order."""
+        """The count in each cell of the quantity's scope, in table order; of successes 1 or 0 for each trial, of trials 1."""
         if quantity not in self._known:
             groups, trials, colors = quantity.scope
             table = self._table
+            if quantity.measure in BY_TRIAL:
+                self._known[quantity] = self._trials(quantity)
+                return self._known[quantity]
             spots = (
                 self._cells.get((g, t, c)) for g in groups or table.groups for t in trials or table.trials for c in colors or table.colors
             )
             self._known[quantity] = tuple(_count(row, quantity.measure) for row in spots if row is not None)
         return self._known[quantity]
+
+    def _trials(self, quantity: Quantity) -> tuple[int, ...]:
+        marks = []
+        for group in quantity.scope.groups or self._table.groups:
+            for trial in quantity.scope.trials or self._table.trials:
+                rows = [row for color in self._table.colors if (row := self._cells.get((group, trial, color))) is not None]
+                fallen = [row.color for row in rows if row.down]
+                if rows:
+                    marks.append(int(quantity.measure == "trials" or fallen == [rows[0].target]))
+        return tuple(marks)
 
     def price(self, price: Price) -> Number:
         """The price on the list: 25, or 0.25."""
@@ -134,7 +147,7 @@ class Working:
     def _count(self, quantity: Quantity) -> Number:
         parts = self._reader.parts(quantity)
         total = _whole(sum(parts))
-        if quantity not in self._printed and quantity.measure != "set_up" and len(parts) > 1:
+        if quantity not in self._printed and quantity.measure not in ("set_up", "trials") and len(parts) > 1:
             self.line(" + ".join(map(str, parts)), total.text)
         return total
 

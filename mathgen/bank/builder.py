@@ -34,7 +34,7 @@ from mathgen.asks.expression import (
 from mathgen.asks.relation import question_in_x
 from mathgen.asks.steps import school_steps
 from mathgen.bank.desk import Desk
-from mathgen.bank.givens import givens_of, may_be_bar, on_one_graph, to_be_read
+from mathgen.bank.givens import givens_of, may_be_bar, on_one_graph, places_to_read, tells_successes, to_be_read
 from mathgen.bank.graph_scale import lines_as_ones
 from mathgen.bank.key import answer_of, slips_of
 from mathgen.difficulty.levels import level
@@ -188,6 +188,7 @@ class Builder:
         if graph and not on_one_graph(left_out, draft.must_not_show):
             return Stopped(("graph",))
         givens, cells = givens_of(desk, words, left_out)
+        places = places_to_read(givens, cells)
         steps = core.steps
         # A total that is read cell by cell has to be added up first.
         summed = cells and not all(isinstance(one, Price) or desk.view.is_cell(one) for one in left_out)
@@ -196,10 +197,10 @@ class Builder:
         numbers = {given.number for given in givens}
         features = draft.features | self._graph_features(givens) if graph else draft.features
         bars = len(desk.table.colors) if graph or "graph" in draft.features else 0  # read, or to be drawn
-        signature = Signature(model.skill, features, tuple(sorted(numbers)), steps, text, draft.sets, len(cells), bars)
+        signature = Signature(model.skill, features, tuple(sorted(numbers)), steps, text, draft.sets, places, bars)
         if steps is core.steps and not graph and all(one.isdigit() and int(one) <= core.largest for one in numbers - core.numbers):
             # No number that the gate has not passed already, but for smaller counts.
-            stops = self.gate.display_stops(model.skill, len(cells), bars)
+            stops = self.gate.display_stops(model.skill, places, bars)
         else:
             stops = self.gate.stops(signature)
         if stops:
@@ -207,11 +208,11 @@ class Builder:
         scored = steps[:1] if draft.at_sight else steps
         if isinstance(draft.ask.goal, Listing | Changes | Chosen):  # its lines are alike: one operation, done again
             scored = tuple({step.partition(" = ")[2]: step for step in steps}.values())
-        points = score(self._features(draft, words, cells, scored, text), self.grade)
+        points = score(self._features(draft, words, places, scored, text), self.grade)
         standards = self.gate.standards(signature)
         return Candidate(model, draft, self.grade, words, givens, cells, steps, exact, text, standards, points, level(points, self.grade))
 
-    def _features(self, draft: Draft, words: Words, cells: tuple[Cell, ...], steps: tuple[str, ...], text: str) -> Features:
+    def _features(self, draft: Draft, words: Words, places: int, steps: tuple[str, ...], text: str) -> Features:
         return Features(
             structure=draft.structure,  # type: ignore[arg-type]
             clash=draft.clash,
@@ -221,7 +222,7 @@ class Builder:
             operations=_operations(steps),
             steps=steps,
             answer=text,
-            display=_display(words.source, len(cells)),
+            display=_display(words.source, places),
             words=self._words(draft, words),
             clauses=0,
             mixed_forms=False,
@@ -290,7 +291,7 @@ class Builder:
             steps=tuple(map(Step, candidate.steps)),
             relation=question_in_x(draft.ask, self.desk.judge.rows.number),
             givens=candidate.givens,
-            slips=slips_of(self.desk, draft, key, {given.number for given in candidate.givens}),
+            slips=slips_of(self.desk, draft, key, {given.number for given in candidate.givens}, tells_successes(candidate.givens)),
             must_not_show=draft.must_not_show,
             proof=(),
         )

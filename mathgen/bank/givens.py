@@ -12,7 +12,7 @@ from mathgen.bank.desk import Desk
 from mathgen.problems.draft import Draft
 from mathgen.problems.record import PRICE, Cell, Given
 from mathgen.scenario.words import Scenario
-from mathgen.trials.scope import Scope
+from mathgen.trials.scope import BY_TRIAL, Scope
 from mathgen.wording.say import Words
 
 # Numbers that no sentence has to print: 1 whole, the count of a list, 2 in a pair, 0 where nothing differs, 100 cents in a dollar.
@@ -62,12 +62,16 @@ def givens_of(desk: Desk, words: Words, left_out: tuple[Quantity | Price, ...]) 
             givens.append(Given(text, value(quantity, totals), quantity, named(quantity, scenario), None, "table"))
             cells[quantity.item, PRICE, quantity.unit] = None
             continue
-        spots = [quantity.scope] if words.source == "graph" else _cells(desk, quantity.scope)
+        if quantity.measure in BY_TRIAL:
+            spots = _trials(desk, quantity.scope)
+            cells.update(dict.fromkeys(_of_spots(desk, spots)))
+        else:
+            spots = [quantity.scope] if words.source == "graph" else _cells(desk, quantity.scope)
         for scope in spots:
             one = Quantity(quantity.measure, scope)
             number = desk.view.number(one)
             givens.append(Given(str(number), Integer(number), one, named(one, scenario), scope, words.source))  # type: ignore[arg-type]
-            if words.source == "table":
+            if words.source == "table" and quantity.measure not in BY_TRIAL:
                 cells[scope.groups[0], scope.trials[0], scope.colors[0]] = None  # type: ignore[index]
     return tuple(givens), tuple(cells)
 
@@ -88,6 +92,29 @@ def _cells(desk: Desk, scope: Scope) -> list[Scope]:
         for trial in trials or table.trials
         for color in colors or table.colors
     ]
+
+
+def _trials(desk: Desk, scope: Scope) -> list[Scope]:
+    """Each trial that a group took: whether it was a success is seen at once, along its line of the table."""
+    groups, trials, _ = scope
+    taken = dict.fromkeys((row.group, row.trial) for row in desk.table.rows)
+    return [Scope((g,), (t,)) for g, t in taken if (groups is None or g in groups) and (trials is None or t in trials)]
+
+
+def _of_spots(desk: Desk, spots: list[Scope]) -> list[Cell]:
+    lines = {(spot.groups, spot.trials) for spot in spots}
+    return [(row.group, row.trial, row.color) for row in desk.table.rows if ((row.group,), (row.trial,)) in lines]
+
+
+def places_to_read(givens: tuple[Given, ...], cells: tuple[Cell, ...]) -> int:
+    """How many places of the table a pupil has to look at: cells, or whole lines where trials are judged."""
+    by_line = any(isinstance(given.expr, Quantity) and given.where == "table" and given.expr.measure in BY_TRIAL for given in givens)
+    return len({cell[:2] for cell in cells}) if by_line else len(cells)
+
+
+def tells_successes(givens: tuple[Given, ...]) -> bool:
+    """Whether the words tell how many trials were successes."""
+    return any(isinstance(given.expr, Quantity) and given.where == "words" and given.expr.measure == "successes" for given in givens)
 
 
 def on_one_graph(left_out: tuple[Quantity | Price, ...], must_not_show: tuple[Scope, ...]) -> bool:
@@ -117,6 +144,8 @@ def _kind(colors: tuple[str, ...] | None, items: str, after: str) -> str:
 
 def named(expr: Expr, scenario: Scenario) -> str:
     """What a number is a number of, in words."""
+    if isinstance(expr, Quantity) and expr.measure in BY_TRIAL:
+        return scenario.trials if expr.measure == "trials" else f"{scenario.trials} that were successes"
     if isinstance(expr, Quantity):
         return _kind(expr.scope.colors, scenario.items, scenario.after_noun[expr.measure])
     if isinstance(expr, Measured):

@@ -90,6 +90,8 @@ def _signs(listed: str) -> str:
 
 def _unit(unit: str, number: Rational) -> str:
     """More than one of a unit; up to 1 inch it is "inch", and one cross is no crosses."""
+    if unit in ("successes", "trials") and number == 1:
+        return unit.removesuffix("es") if unit == "successes" else "trial"
     if unit == "crosses" and number == 1:
         return "cross"
     return "inch" if unit == "inches" and number <= 1 else "cent" if unit == "cents" and number == 1 else unit
@@ -180,7 +182,7 @@ def _comparison(desk: Desk, draft: Draft) -> str:
     return " > ".join(fraction_over(one, bottom) if bottom > 1 else str(one) for one in values)
 
 
-def slips_of(desk: Desk, draft: Draft, key: Answer, printed: Collection[str]) -> tuple[Slip, ...]:
+def slips_of(desk: Desk, draft: Draft, key: Answer, printed: Collection[str], told: bool = False) -> tuple[Slip, ...]:
     """The likely mistakes, each a wrong answer that differs from the key in every accepted form and after rounding.
 
     Args:
@@ -188,10 +190,13 @@ def slips_of(desk: Desk, draft: Draft, key: Answer, printed: Collection[str]) ->
         draft: what is asked.
         key: the answer.
         printed: numbers that the pupil sees.
+        told: whether the words tell how many successes there were.
     """
     found: dict[str, Slip] = {}
     for slip_id, numbers in draft.slips:
         rule = slip_rule(slip_id)
+        if told and rule.unless_told:
+            continue
         wrong = rule.wrong(*numbers)
         if wrong is None:
             continue

@@ -4,9 +4,10 @@ from __future__ import annotations
 
 from mathgen.asks.expression import Ask, Choice, Expr, Op, Quantity, Stated, Value
 from mathgen.exact.demand import Demand
+from mathgen.models.aimed import SUCCESS, Record, of_successes, slips
 from mathgen.models.registry import problem_model
 from mathgen.models.side_by_side import Pair, side_by_side
-from mathgen.models.space import AskSpace
+from mathgen.models.space import AskSpace, joined
 from mathgen.models.view import Spot, TableView
 from mathgen.problems.draft import Draft, Role
 from mathgen.trials.scope import Measure
@@ -120,7 +121,15 @@ def estimated_probability(view: TableView) -> AskSpace:
             {"part": down, "whole": whole, "event": Quantity("standing", whole.scope) if negated else down},
         )
 
-    return AskSpace((spots, view.colors_or_all, _IS_OR_NOT), build)
+    def of_trials(record: Record, negated: bool) -> Draft | None:
+        part, k = record.meant(negated)
+        # Whose next trial? Of one group, or of the class.
+        if record.n < _FEWEST or 2 * k == record.n or len(record.spot.groups or ("class",)) > 1:
+            return None
+        roles, mistakes = record.roles(negated), slips(record, negated)
+        return _chance(part, record.tries, (k, record.n), (*mistakes[:3], ("K13", ())), roles)._replace(wanted=SUCCESS)
+
+    return joined(AskSpace((spots, view.colors_or_all, _IS_OR_NOT), build), of_successes(view, of_trials))
 
 
 @problem_model(skill="probability model from results")

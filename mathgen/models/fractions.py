@@ -6,9 +6,10 @@ from math import gcd, lcm
 
 from mathgen.asks.expression import Ask, Choice, Op, Quantity, Stated, Value
 from mathgen.exact.demand import Demand
+from mathgen.models.aimed import SUCCESS, Record, of_successes, slips
 from mathgen.models.registry import problem_model
 from mathgen.models.side_by_side import Pair, side_by_side
-from mathgen.models.space import AskSpace
+from mathgen.models.space import AskSpace, joined
 from mathgen.models.view import Spot, TableView
 from mathgen.problems.draft import Draft, Role
 
@@ -55,7 +56,23 @@ def fraction_down(view: TableView) -> AskSpace:
             unit=False,
         )
 
-    return AskSpace(((*view.spots, *view.group_pairs), view.colors_or_all), build)
+    def of_trials(record: Record, negated: bool) -> Draft:
+        part, _ = record.meant(negated)
+        return Draft(
+            ask=Ask(Value(Op("/", (part, record.tries))), (), _ANY),
+            roles=record.roles(negated),
+            structure="what fraction",
+            slips=slips(record, negated),
+            sets=(record.n,),
+            over=record.n,
+            unit=False,
+            wanted=SUCCESS,
+        )
+
+    return joined(
+        AskSpace(((*view.spots, *view.group_pairs), view.colors_or_all), build),
+        of_successes(view, of_trials),
+    )
 
 
 @problem_model(skill="rest of one whole")

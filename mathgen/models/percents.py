@@ -8,6 +8,7 @@ from math import gcd
 from mathgen.asks.expression import Ask, Op, Stated, Value
 from mathgen.asks.steps import percent, terminating
 from mathgen.exact.demand import Demand
+from mathgen.models.aimed import SUCCESS, Record, of_successes, slips
 from mathgen.models.registry import problem_model
 from mathgen.models.space import AskSpace, joined
 from mathgen.models.view import Spot, TableView
@@ -80,7 +81,22 @@ def percent_of_set(view: TableView) -> AskSpace:
             unit=False,
         )
 
-    return AskSpace((view.spots, ways), build)
+    def of_trials(record: Record, negated: bool) -> Draft | None:
+        part, k = record.meant(negated)
+        if 2 * k == record.n or 1000 * k % record.n:
+            return None
+        return Draft(
+            ask=Ask(Value(Op("/", (part, record.tries))), (), _PERCENT),
+            roles=record.roles(negated),
+            structure="what fraction",
+            slips=(*slips(record, negated)[:2], ("D07", (k,))),
+            features=frozenset({"percent"}),
+            sets=(record.n,),
+            unit=False,
+            wanted=SUCCESS,
+        )
+
+    return joined(AskSpace((view.spots, ways), build), of_successes(view, of_trials))
 
 
 def _two_colors(view: TableView, spot: Spot, colors: tuple[str, ...], k: int, n: int) -> Draft | None:

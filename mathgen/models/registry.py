@@ -12,7 +12,7 @@ from mathgen.models.space import AskSpace
 from mathgen.models.view import TableView
 from mathgen.trials.table import TableKind
 
-_ROOM = frozenset({"lists", "registry", "side_by_side", "slips", "space", "stories", "view"})  # what is no strand
+_ROOM = frozenset({"aimed", "lists", "registry", "side_by_side", "slips", "space", "stories", "view"})  # what is no strand
 
 
 class ProblemModel(NamedTuple):

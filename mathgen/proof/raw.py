@@ -7,6 +7,7 @@ from typing import Any
 from sympy import QQ
 
 from mathgen.asks.expression import Measured, Price, Quantity, Tally
+from mathgen.trials.scope import BY_TRIAL, Label
 from mathgen.trials.table import Row, TrialTable
 
 
@@ -60,6 +61,8 @@ class RawRows:
 
     def _add_up(self, quantity: Quantity) -> int:
         groups, trials, colors = quantity.scope
+        if quantity.measure in BY_TRIAL:
+            return self._by_trial(quantity)
         rows = [row for group in (self._rows_of if groups is None else groups) for row in self._rows_of.get(group, ())]
         chosen = [row for row in rows if (trials is None or row.trial in trials) and (colors is None or row.color in colors)]
         if quantity.measure == "set_up":
@@ -67,3 +70,19 @@ class RawRows:
         if quantity.measure == "down":
             return sum(row.down for row in chosen)
         return sum(row.set_up - row.down for row in chosen)
+
+    def _by_trial(self, quantity: Quantity) -> int:
+        """Trials, one by one; a success has a count of the target color that is not 0, and no other such count."""
+        groups, trials, _ = quantity.scope
+        found = 0
+        for group in self._rows_of if groups is None else groups:
+            labels: list[Label] = []
+            for row in self._rows_of.get(group, ()):
+                if row.trial not in labels and (trials is None or row.trial in trials):
+                    labels.append(row.trial)
+            for label in labels:
+                rows = [row for row in self._rows_of[group] if row.trial == label]
+                on_target = any(row.down > 0 for row in rows if row.target == row.color)
+                others = any(row.down > 0 for row in rows if row.target != row.color)
+                found += quantity.measure == "trials" or (on_target and not others)
+        return found

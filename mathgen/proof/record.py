@@ -6,17 +6,20 @@ from random import Random
 
 from sympy import Rational
 
-from mathgen.asks.expression import Ask, parts_to_share
+from mathgen.asks.expression import Ask, Quantity, parts_to_share
+from mathgen.problems.draft import leaves_of
 from mathgen.problems.record import Problem
 from mathgen.proof import by_forms, by_reading, by_relation, by_steps
 from mathgen.proof.raw import RawRows
 from mathgen.proof.verdict import AGREES
 from mathgen.reading.read_problem import Reader
 from mathgen.scenario.words import Scenario
+from mathgen.trials.scope import BY_TRIAL
 from mathgen.trials.shadow import shadow
 from mathgen.trials.table import TrialTable
 
 ROUTES = ("steps", "relation", "reading", "forms")
+_AIMED = 6  # few trials, so that counts of successes agree by luck about one time in three
 _SHADOWS = 2  # on one alone, "which" and a median may agree by luck
 
 
@@ -28,16 +31,24 @@ class Judge:
         self._reader = Reader(table, scenario)
         darks = [shadow(table, Random(f"shadow {number}")) for number in range(_SHADOWS)]
         self._shadows = tuple((dark, _Solver(dark)) for dark in darks)
+        aimed = [shadow(table, Random(f"aimed {number}"), aimed=True) for number in range(_AIMED)]
+        self._aimed = tuple((dark, _Solver(dark)) for dark in aimed)
 
     def prove(self, problem: Problem) -> Problem:
         """The problem with each route's verdict: ``agrees``, or what is wrong."""
         verdicts = (
             by_steps.verdict(problem),
             by_relation.verdict(problem, self.rows),
-            by_reading.verdict(problem, self._reader, self._shadows),
+            by_reading.verdict(problem, self._reader, self._aimed if _of_trials(problem.ask) else self._shadows),
             by_forms.verdict(problem),
         )
         return problem._replace(proof=tuple(zip(ROUTES, verdicts, strict=True)))
+
+
+def _of_trials(ask: Ask) -> bool:
+    """Whether trials or successes are counted rather than pins."""
+    leaves = [leaf for expr in ask.goal.exprs for leaf in leaves_of(expr)]
+    return any(isinstance(leaf, Quantity) and leaf.measure in BY_TRIAL for leaf in leaves)
 
 
 class _Solver:

@@ -142,6 +142,8 @@ from mathgen.reading.meaning import (
     Spaces,
     SplitInto,
     StartingScores,
+    SuccessesWere,
+    SuccessRule,
     SumOfSome,
     SumTimes,
     TheExpression,
@@ -152,6 +154,7 @@ from mathgen.reading.meaning import (
     TopAndBottom,
     TotalWas,
     TrialCount,
+    TriesWere,
     UniformModel,
     Wondered,
     ZeroIs,
@@ -176,6 +179,7 @@ from mathgen.reading.score_lines import goal_score, one_line, starting_scores
 from mathgen.reading.scoring import bonus_points, equation_is, letter_is, points_each, rule_is, score_is
 from mathgen.reading.signed import result_is, results_are, zero_is
 from mathgen.reading.spread import box_plot, mean_was, recorded
+from mathgen.reading.successes import success_rule, successes_were, tries_were
 from mathgen.reading.tokens import NotRead, Number
 from mathgen.reading.told import Comparison, Fact, Told, settled
 from mathgen.reading.two_way import other_row
@@ -592,6 +596,9 @@ _TAKE = {
     Claimed: claimed,
     LastOne: last_one,
     Explain: explain,
+    SuccessRule: success_rule,
+    TriesWere: tries_were,
+    SuccessesWere: successes_were,
     PriceIs: price_is,
     Bought: bought,
     HasMoney: has_money,

@@ -29,7 +29,7 @@ from mathgen.asks.expression import (
     with_number,
 )
 from mathgen.reading.tokens import NotRead
-from mathgen.trials.scope import Label, Measure, Scope
+from mathgen.trials.scope import BY_TRIAL, Label, Measure, Scope
 from mathgen.trials.table import TrialTable
 
 Cell = tuple[str, Label, str]
@@ -65,6 +65,7 @@ class Counts:
             set_up, down = self._cells.get((row.group, row.trial, row.color), (0, 0))
             self._cells[row.group, row.trial, row.color] = (set_up + row.set_up, down + row.down)
         self._taken, self._absent = {cell[:2] for cell in self._cells}, frozenset(table.absent)
+        self._targets = {(row.group, row.trial): row.target for row in table.rows}
         self._gaps = {(row.group, row.trial, row.gap_inches) for row in table.rows}
         self._totals: dict[tuple[Measure, Scope], int] = {}
         self._prices: dict[str, int] = {}
@@ -101,12 +102,26 @@ class Counts:
         if found is None:
             if self.whole and (missing := self.missing(scope)):
                 raise Missing(missing)
+            if measure in BY_TRIAL:
+                found = self._totals[key] = self._by_trial(measure, scope)
+                return found
             rows = [self._cells[cell] for cell in self.cells(scope)]
             if not rows:
                 raise NotRead("the table has no result there")
             set_up, down = sum(row[0] for row in rows), sum(row[1] for row in rows)
             found = self._totals[key] = set_up if measure == "set_up" else down if measure == "down" else set_up - down
         return found
+
+    def _by_trial(self, measure: Measure, scope: Scope) -> int:
+        """How many trials there were, or in how many of them all that fell was of the target color."""
+        cells = self.cells(scope._replace(colors=None))
+        fallen: dict[tuple[str, Label], list[str]] = {cell[:2]: [] for cell in cells}
+        for cell in cells:
+            if self._cells[cell][1]:
+                fallen[cell[:2]].append(cell[2])
+        if not fallen:
+            raise NotRead("the table has no trial there")
+        return len(fallen) if measure == "trials" else sum(1 for spot, colors in fallen.items() if colors == [self._targets[spot]])
 
     def length(self, measured: Measured) -> Rational:
         """The space between pins in one trial of a group.

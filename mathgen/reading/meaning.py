@@ -1038,6 +1038,27 @@ class HasMoney(NamedTuple):
     dollars: Number | None  # None: a dollar
 
 
+class SuccessRule(NamedTuple):
+    """ "A trial is a success when only pins of the target color are knocked down." """
+
+    measure: Measure
+
+
+class TriesWere(NamedTuple):
+    """ "The Seals had 5 trials." """
+
+    np: Np
+    number: Number
+
+
+class SuccessesWere(NamedTuple):
+    """ "4 of the 5 trials were successes." """
+
+    np: Np
+    number: Number
+    tries: Number | None = None
+
+
 class LookAtPrices(NamedTuple):
     """ "Look at the price list", "look at the prices of the paper tube and the tape"."""
 
@@ -1080,4 +1101,5 @@ Claim = (
     | ScaledCount | InRows | RowHolds | NumberLine | AsFraction | CountOn
     | PriceIs | Bought | HasMoney | LookAtPrices | PercentOn | NewPrice
     | OnDrawing | PlotTells | Plotted | PointsFor | OncePoint
+    | SuccessRule | TriesWere | SuccessesWere
 )  # fmt: skip

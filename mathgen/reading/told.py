@@ -234,6 +234,7 @@ class Told:
     plot_tells: PlotTells | None = None
     plotted: list[tuple[str, Label, Number, Number]] = field(default_factory=list)  # group, trial and both coordinates
     once: OncePoint | None = None
+    success_rule: bool = False  # whether it is said what a success is
     foot: Number | None = None  # "one foot is 12 inches"
     feet: InFeet | None = None
     drawn_space: Stated | None = None  # inches on a drawing

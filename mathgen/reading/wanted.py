@@ -997,6 +997,26 @@ class FartherPoint(NamedTuple):
     """ "Whose point is farther from the line, up or down?" """
 
     np: Np | None = None
+class SuccessCount(NamedTuple):
+    """ "How many of the 5 trials were (not) successes?" """
+
+    np: Np
+    negated: bool
+    tries: Number | None = None
+
+
+class SuccessShare(NamedTuple):
+    """ "What fraction of the 5 trials were (not) successes?" """
+
+    negated: bool
+    tries: Number
+    demand: Demand
+
+
+class NextSuccess(NamedTuple):
+    """ "What is the estimated probability that the next trial will (not) be a success?" """
+
+    negated: bool
 
 
 Question = (
@@ -1135,6 +1155,9 @@ Question = (
     | OddPoint
     | FartherPoint
     | WhichSums
+    | SuccessCount
+    | SuccessShare
+    | NextSuccess
 )
 
 

@@ -33,6 +33,7 @@ def page_words(scenario: Scenario, curriculum: Curriculum, table: TrialTable, gr
         "table_caption": "Price list" if table.prices else counted,
         "group_heading": scenario.group,
         "color_heading": "Color",
+        "target_heading": "Target color",
         "row_heading": f"{scenario.group} and {scenario.trial}",
         "set_up": scenario.after_noun["set_up"],
         "down": scenario.after_noun["down"],

@@ -4,11 +4,11 @@ from __future__ import annotations
 
 from typing import Any
 
-from mathgen.asks.expression import Price
+from mathgen.asks.expression import Price, Quantity
 from mathgen.problems.draft import leaves_of
 from mathgen.problems.record import Cell, Problem
 from mathgen.scenario.naming import upper_first
-from mathgen.trials.scope import Label, Scope
+from mathgen.trials.scope import BY_TRIAL, Label, Scope
 from mathgen.trials.table import TrialTable
 
 COVERED = "?"
@@ -56,6 +56,12 @@ def covered_cells(table: TrialTable, problems: tuple[Problem, ...]) -> set[Cell]
     return hidden
 
 
+def _judges_trials(problems: tuple[Problem, ...]) -> bool:
+    """Whether pupils have to find in the table which trials were successes: then it shows the target colors."""
+    read = (given.expr for problem in problems for given in problem.givens if given.where == "table")
+    return any(isinstance(expr, Quantity) and expr.measure in BY_TRIAL for expr in read)
+
+
 def row_label(group: str, trial: Label, words: dict[str, Any], several_trials: bool) -> str:
     """How a row is called: ``Owls, Trial 1``; only ``Owls`` where all rows are of one trial."""
     name = str(words["group_labels"][group])
@@ -92,6 +98,11 @@ def results_table(
     columns: list[dict[str, str]] = []
     values: list[list[str]] = [[] for _ in lines]
     unneeded = False
+    if _judges_trials(problems):
+        columns.append({"head": words["target_heading"], "note": ""})
+        targets = {(row.group, row.trial): row.target for row in table.rows}
+        for line, spot in zip(values, lines, strict=True):
+            line.append(targets[spot] or ABSENT)
     for color in colors:
         rows = [counts.get((group, trial, color)) for group, trial in lines]
         set_up = sorted({row.set_up for row in rows if row is not None})

@@ -11,21 +11,25 @@ from mathgen.trials.scope import Label
 from mathgen.trials.table import TrialTable
 
 
-def shadow(table: TrialTable, rng: Random) -> TrialTable:
+def shadow(table: TrialTable, rng: Random, aimed: bool = False) -> TrialTable:
     """The same groups, trials, colors and missing results; counts of thousands, all of them apart; other spaces, other prices.
 
     Only where a group set up as many pins of a color in several trials does it so here: "for each trial" stays true. On a small
     table a swapped color leaves the count unchanged about one time in five; here hardly ever.
+
+    ``aimed``: in about half of the trials all that falls is of the target color, for questions about successes.
     """
     racks = dict.fromkeys((row.group, row.color, row.set_up) for row in table.rows)
     fresh = dict(zip(racks, rng.sample(range(10_000, 40_000), len(racks)), strict=True))
     down = rng.sample(range(1000, 10_000), len(table.rows))
     gaps = _gaps(table, rng)
+    spots = dict.fromkeys((row.group, row.trial) for row in table.rows)
+    hits = {spot for spot in spots if rng.randrange(2)} if aimed else set()
     rows = (
         replace(
             row,
             set_up=fresh[row.group, row.color, row.set_up],
-            down=number,
+            down=0 if (row.group, row.trial) in hits and row.color != row.target else number,
             gap_inches=gaps.get((row.group, row.trial, row.gap_inches)),
         )
         for row, number in zip(table.rows, down, strict=True)

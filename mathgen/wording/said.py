@@ -16,7 +16,7 @@ from mathgen.exact.number_words import cardinal
 from mathgen.problems.draft import Role
 from mathgen.scenario.naming import group_name, listed, several_of, trial_name, upper_first
 from mathgen.scenario.words import Scenario
-from mathgen.trials.scope import Measure, Scope
+from mathgen.trials.scope import BY_TRIAL, Measure, Scope
 from mathgen.trials.table import TrialTable
 
 
@@ -83,6 +83,10 @@ class Speaker:
             return (len(role),)
         else:
             return ()
+        measure = role.measure if isinstance(role, Quantity) else None
+        if measure in BY_TRIAL:
+            taken = dict.fromkeys((row.group, row.trial) for row in self.table.rows if scope.groups is None or row.group in scope.groups)
+            return (self.who(scope).count(" "), len(taken))
         known = self._shape.get(scope)
         if known is None:
             table = self.table
@@ -317,6 +321,25 @@ class SaidCount:
             return f"{self.Who} {past} {per_trial} {kind} for each of {self.when.removeprefix('in ')}, {self.count} in all"
         trials = self._printed.note(number, str(len(labels)))
         return f"{self.Who} {past} {per_trial} {kind} for each of {trials} {speaker.scenario.trials}, {self.count} in all"
+
+    @property
+    def times(self) -> str:
+        """Number and noun of what is counted by trials: "5 trials", "1 success"."""
+        scenario = self._speaker.scenario
+        one, many = (scenario.trial, scenario.trials) if self._quantity.measure == "trials" else ("success", "successes")
+        return f"{self.n} {one if self.one else many}"
+
+    @property
+    def rule(self) -> str:
+        """What a success is: "A trial is a success when only pins of the target color are knocked down"."""
+        scenario = self._speaker.scenario
+        return f"A {scenario.trial} is a success when only {scenario.items} of the target color are {scenario.after_noun['down']}"
+
+    @property
+    def short_rule(self) -> str:
+        """The same in fewer words: "In a success, only pins of the target color are knocked down"."""
+        scenario = self._speaker.scenario
+        return f"In a success, only {scenario.items} of the target color are {scenario.after_noun['down']}"
 
     @property
     def in_all(self) -> str:

@@ -17,24 +17,26 @@ class SlipRule(NamedTuple):
     """How a slip comes about, and what to say to the pupil; names in braces come from the scenario.
 
     ``unless_printed``: not where the wrong number stands in the problem, for then it was copied, not miscounted.
+    ``unless_told``: not where the words tell how many successes there were, for then no trial is judged.
     """
 
     id: str
     wrong: Callable[..., Wrong]
     line: str
     unless_printed: bool = False
+    unless_told: bool = False
 
 
 RULES: dict[str, SlipRule] = {}
 
 
-def slip(slip_id: str, line: str, *, unless_printed: bool = False) -> Callable[[Callable[..., Wrong]], Callable[..., Wrong]]:
+def slip(slip_id: str, line: str, *, unless_printed: bool = False, unless_told: bool = False) -> Callable[[Callable[..., Wrong]], Callable[..., Wrong]]:
     """Files a rule under its id in the catalogue."""
 
     def file(wrong: Callable[..., Wrong]) -> Callable[..., Wrong]:
         if slip_id in RULES:
             raise ValueError(f"two slips are named {slip_id}")
-        RULES[slip_id] = SlipRule(slip_id, wrong, line, unless_printed)
+        RULES[slip_id] = SlipRule(slip_id, wrong, line, unless_printed, unless_told)
         return wrong
 
     return file

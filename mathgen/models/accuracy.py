@@ -1,0 +1,56 @@
+"""Target-color accuracy: trials sorted into successes and others, and how many successes a goal takes."""
+
+from __future__ import annotations
+
+from mathgen.asks.expression import Ask, Op, Quantity, Value
+from mathgen.exact.demand import Demand
+from mathgen.models.aimed import Record, aimed
+from mathgen.models.registry import problem_model
+from mathgen.models.space import AskSpace
+from mathgen.models.view import Spot, TableView
+from mathgen.problems.draft import Draft
+
+_WHOLE = Demand("whole")
+
+
+def _each(view: TableView, record: Record) -> tuple[Quantity, ...]:
+    """Whether each trial was a success, as 1 or 0."""
+    taken = dict.fromkeys(row.trial for row in view.table.rows if row.group in (record.spot.groups or ()))
+    return tuple(view.quantity("successes", Spot(record.spot.groups, (trial,))) for trial in taken)
+
+
+@problem_model(skill="successes counted")
+def successes_counted(view: TableView) -> AskSpace:
+    """How many trials of a group were successes: each trial of the table is judged."""
+
+    def build(record: Record) -> Draft | None:
+        if not 0 < record.k < record.n:
+            return None
+        return Draft(
+            ask=Ask(Value(Op("+", _each(view, record))), (), _WHOLE, record.hits),
+            roles=record.roles(False),
+            structure="whole unknown",
+            slips=(("T02", (record.near,)), ("T03", (record.pins,)), ("T07", (record.n - record.k,))),
+            unit="successes",
+            must_not_show=(),
+        )
+
+    return AskSpace(([one for one in aimed(view, pairs=False) if one.n > 2],), build)
+
+
+@problem_model(skill="trials that are no successes")
+def other_trials_counted(view: TableView) -> AskSpace:
+    """How many trials of a group were not successes: the successes are counted and taken from all trials."""
+
+    def build(record: Record) -> Draft | None:
+        if not 0 < record.k < record.n:
+            return None
+        return Draft(
+            ask=Ask(Value(Op("-", (record.tries, Op("+", _each(view, record))))), (), _WHOLE),
+            roles=record.roles(True),
+            structure="part unknown",
+            slips=(("T02", (record.n - record.near,)), ("T07", (record.k,))),
+            unit="trials",
+        )
+
+    return AskSpace(([one for one in aimed(view, pairs=False) if one.n > 2],), build)

@@ -1,0 +1,40 @@
+"""Slips about target-color accuracy. Not in the research catalogue: common practice, no source."""
+
+from __future__ import annotations
+
+from mathgen.models.slips.rule import Wrong, over, slip, whole
+
+
+@slip("T01", "A {trial} in which another color fell as well is no success.", unless_told=True)
+def near_success(near: int, n: int) -> Wrong:
+    return over(near, n) if 0 < near < n else None
+
+
+@slip("T02", "A {trial} in which another color fell as well is no success.", unless_told=True)
+def near_success_counted(near: int) -> Wrong:
+    return whole(near)
+
+
+@slip("T03", "A success is a {trial}, however many {items} fell. Count {trials}.", unless_told=True)
+def counts_items(items: int) -> Wrong:
+    return whole(items)
+
+
+@slip("T04", "The whole is all the {trials}, not only the other ones.")
+def part_to_part(k: int, n: int) -> Wrong:
+    return over(k, n - k) if n - k > 1 else None
+
+
+@slip("T05", "That is the other part of the {trials}. Read the question again.")
+def other_part(rest: int, n: int) -> Wrong:
+    return over(rest, n)
+
+
+@slip("T06", "You counted the part. Now say: out of how many {trials}?")
+def just_the_count(k: int) -> Wrong:
+    return whole(k)
+
+
+@slip("T07", "Those are the other {trials}. Read the question again.")
+def other_trials(rest: int) -> Wrong:
+    return whole(rest)
