@@ -24,6 +24,9 @@ def asked_totals(candidate: Candidate) -> frozenset[Quantity]:
     found = {Quantity("down", scope) for scope in candidate.draft.must_not_show}
     if isinstance(expr, Quantity):
         found.add(expr)
+    hits = candidate.draft.roles.get("hits")
+    if isinstance(hits, Quantity) and hits not in candidate.words.printed:
+        found.add(hits)  # trials are to be judged: no other problem may tell how many were successes
     rest = candidate.draft.roles.get("rest")
     if isinstance(rest, Quantity):
         found = {rest}

@@ -41,7 +41,9 @@ def aimed(view: TableView, pairs: bool = True) -> list[Record]:
     lines: dict[tuple[str, object], list[str | None]] = {}
     for row in table.rows:
         lines.setdefault((row.group, row.trial), []).append(row.target if row.target in table.colors else None)
-    spoiled = {group for (group, _), targets in lines.items() if len(targets) != len(table.colors) or {None} & {*targets} or len({*targets}) > 1}
+    spoiled = {
+        group for (group, _), targets in lines.items() if len(targets) != len(table.colors) or None in targets or len({*targets}) > 1
+    }
     groups = [group for group in table.groups if group not in spoiled]
     spots = [Spot((group,), None) for group in groups]
     if pairs and not spoiled:

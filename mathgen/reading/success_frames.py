@@ -50,8 +50,8 @@ TOLD: tuple[Rule, ...] = (
     rule("fact", "<who> had <tries> <in_all>?", lambda who, tries, _: _had(who, tries)),
     rule("fact", "<who> had <hits> in <tries> <in_all>?", lambda who, hits, tries, _: _had(who, tries, hits)),
     rule("fact", "in <tries> <in_all>? , <who> had <hits>", lambda tries, _, who, hits: _had(who, tries, hits)),
-    rule("fact", "WHOLE of the <tries> was a success", lambda hits, tries: _of_these(_one(hits), tries)),
-    rule("fact", "WHOLE of the <tries> were successes", lambda hits, tries: _of_these(_several(hits), tries)),
+    rule("fact", "of the <tries> , WHOLE was a success", lambda tries, hits: _of_these(_one(hits), tries)),
+    rule("fact", "of the <tries> , WHOLE were successes", lambda tries, hits: _of_these(_several(hits), tries)),
 )
 
 ASKED: tuple[Rule, ...] = (

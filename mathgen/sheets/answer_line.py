@@ -13,6 +13,9 @@ from mathgen.problems.record import Answer
 _FRACTION = re.compile(r"\d+/\d+")
 
 
+_SEVERAL = {"inch": "inches", "cent": "cents", "trial": "trials", "success": "successes"}
+
+
 def unit_of(answer: Answer, words: dict[str, Any]) -> str:
     """The unit, always as for many: "1 pin" must not show on the answer line of a problem whose key is 1."""
     if answer.demand.form == "percent":
@@ -21,7 +24,7 @@ def unit_of(answer: Answer, words: dict[str, Any]) -> str:
         return "dollars"
     _, found, unit = answer.display.partition(answer.shown)
     unit = unit.strip() if found else ""
-    return str(words["things"]) if unit == words["thing"] else {"inch": "inches", "cent": "cents"}.get(unit, unit)
+    return str(words["things"]) if unit == words["thing"] else _SEVERAL.get(unit, unit)
 
 
 def answer_line(answer: Answer, words: dict[str, Any]) -> dict[str, Any]:

@@ -10,7 +10,7 @@ from functools import lru_cache
 from importlib.resources import files
 from typing import Literal
 
-from mathgen.trials.scope import Label, Measure
+from mathgen.trials.scope import Label, OfPins
 from mathgen.trials.tidy import tidy_cell
 
 Role = Literal[
@@ -25,7 +25,7 @@ _WORDS = tomllib.loads(files("mathgen.trials").joinpath("heading_words.toml").re
 WHOLE_HEADINGS: dict[str, Role] = {phrase: role for role, phrases in _WORDS["whole"].items() for phrase in phrases}
 COLOR_WORDS: frozenset[str] = frozenset(_WORDS["words"]["colors"])
 SPELLED: tuple[str, ...] = tuple(_WORDS["words"]["spelled"])
-_MEASURE_PATTERNS: tuple[tuple[Measure, re.Pattern[str]], ...] = tuple(
+_MEASURE_PATTERNS: tuple[tuple[OfPins, re.Pattern[str]], ...] = tuple(
     (measure, re.compile(rf"\b(?:{'|'.join(patterns)})\b")) for measure, patterns in _WORDS["measures"].items()
 )
 _KEY_NOUNS: dict[str, Role] = {word: role for role, words in _WORDS["nouns"].items() for word in words}
@@ -87,7 +87,7 @@ class Heading:
     group: str | None = None
     trial: Label | None = None
     color: str | None = None
-    measure: Measure | None = None
+    measure: OfPins | None = None
     set_up: int | None = None
     unit: Literal["in", "cm"] | None = None
     guess: str | None = None  # the word it was taken for, where its spelling was not met before
@@ -121,9 +121,9 @@ def content_words(lowered: str) -> list[str]:
     return [word for word in plain(lowered).split() if word not in _EMPTY]
 
 
-def measure_words(text: str) -> frozenset[Measure]:
+def measure_words(text: str) -> frozenset[OfPins]:
     """Each measure that the heading of a total, or a line about set-up counts, speaks of."""
-    found: set[Measure] = set()
+    found: set[OfPins] = set()
     rest = tidy(text).casefold().replace("_", " ")
     for measure, pattern in _MEASURE_PATTERNS:
         rest, times = pattern.subn(" ", rest)
@@ -132,7 +132,7 @@ def measure_words(text: str) -> frozenset[Measure]:
     return frozenset(found)
 
 
-def whole_measure(text: str) -> Measure | None:
+def whole_measure(text: str) -> OfPins | None:
     """The measure that a label names and nothing else, as "Set up" or "pins knocked down" does."""
     heading = read_heading(text)
     return heading.measure if heading.role in ("set_up", "down", "standing") else None

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from typing import Literal, NamedTuple
 
+OfPins = Literal["set_up", "down", "standing"]  # what a table's cells count
 Measure = Literal["set_up", "down", "standing", "successes", "trials"]  # pins, but for the last two, which count trials
 BY_TRIAL: frozenset[Measure] = frozenset({"successes", "trials"})  # read a whole trial at a time, whatever the color
 Column = Literal["gap"]  # what is measured once for each trial of a group: the space between pins

@@ -9,7 +9,7 @@ from typing import Any
 
 from sympy import Rational
 
-from tests.audit import choices, listings, published, remainders, truths, verdicts
+from tests.audit import choices, listings, published, remainders, successes, truths, verdicts
 from tests.audit.asked import asked_blank, asked_ratio, asked_shares, asked_statistic, asked_totals, listed, two_lists
 from tests.audit.givens import ways
 from tests.audit.graphs import asked_of_graph, asked_of_plot
@@ -144,6 +144,11 @@ def _display(line: dict[str, Any], shown: Rational, texts: Texts) -> Iterator[st
     rest = display.removeprefix(first)
     if rest == display:
         yield f'display "{display}" does not start with {first}'
+        return
+    counted = successes.unit(line, texts)
+    if counted is not None:
+        if rest != f" {counted}":
+            yield f'display "{display}" should end in {counted}'
         return
     noun = words.item if value(answer["exact"]) == 1 else words.items
     question = texts.masked(sentences(line["text"])[-1])
@@ -283,6 +288,7 @@ def _asked(line: dict[str, Any], exact: Rational, texts: Texts) -> Iterator[str]
     shares = asked_shares(line, texts)
     if shares is not None and exact not in shares:
         yield f"the words ask for {shares[0] if shares else 'a share of nothing'}, the answer is {exact}"
+    yield from successes.faults(line, exact, texts)
     statistic = None if is_signed(line) else asked_statistic(line, texts)
     if statistic not in (None, exact):
         yield f"the words ask for {statistic}, the answer is {exact}"

@@ -11,7 +11,7 @@ from collections import Counter
 from collections.abc import Iterable, Iterator
 from typing import Any
 
-from tests.audit import answers, givens, prices, published, standards, wording, working
+from tests.audit import answers, givens, prices, published, standards, successes, wording, working
 from tests.audit.asked import asked_totals
 from tests.audit.graphs import makes_graph
 from tests.audit.printed import UnreadableError, value
@@ -94,8 +94,9 @@ def _grade(line: dict[str, Any], texts: Texts) -> Iterator[str]:
         if by_ruler and re.fullmatch(r"\d+ [13]/[24]", given["number"]):
             continue
         yield from working.number_faults(given["number"], grade, f"given {given['number']}", working.largest_allowed(line))
-    if len(line["cells"]) > published.CELLS[grade]:
-        yield f"{len(line['cells'])} cells to read, at most {published.CELLS[grade]}"
+    places = successes.places(line) if successes.is_about_successes(line) else len(line["cells"])
+    if places > published.CELLS[grade]:
+        yield f"{places} cells to read, at most {published.CELLS[grade]}"
     graph = makes_graph(line["text"]) or any(given["where"] == "graph" for given in line["givens"])
     if graph and len(texts.results.colors) > published.GRAPH_CATEGORIES.get(grade, 99):
         yield f"a graph of {len(texts.results.colors)} categories in grade {grade}"

@@ -19,7 +19,7 @@ from tests.audit.results import SEEDS, Words
 
 SAMPLES = Path(__file__).parents[2] / "samples"
 GRADES = (1, 2, 3, 4, 5, 6, 7, 8)
-NAMES = ("main", "small-sets", "tens", "target", "seeds", "spaces")  # results
+NAMES = ("main", "small-sets", "tens", "target", "seeds", "spaces", "accuracy")  # results
 EVERY_NAME = (*NAMES, "prices")
 
 

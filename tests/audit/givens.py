@@ -9,6 +9,7 @@ from typing import Any
 
 from sympy import Rational
 
+from tests.audit import successes
 from tests.audit.printed import UnreadableError, value
 from tests.audit.results import Label, Reach, Results, reach_of
 from tests.audit.signed import AGAINST_GOAL, over_goal
@@ -72,6 +73,9 @@ def _count(given: dict[str, Any], number: Rational, name: str, texts: Texts) -> 
     if given["quantity"].startswith("space between "):
         if texts.results.gaps(reach) != {number}:
             yield f"{name}: the rows have {sorted(map(str, texts.results.gaps(reach)))}"
+        return
+    if given["quantity"] in (successes.TRIALS, successes.SUCCESSES):
+        yield from successes.given_faults(given, number, name, texts)
         return
     measure = texts.words.measure(given["quantity"])
     if measure is None:

@@ -20,6 +20,7 @@ class RawRow(NamedTuple):
     set_up: int
     down: int
     gap: Rational | None = None  # space between pins in inches
+    target: str | None = None  # the color called before the trial
 
 
 class Reach(NamedTuple):
@@ -77,7 +78,8 @@ class Results:
         rows = list(rows)
         if rows and hasattr(rows[0], "cents"):
             return Results((), tuple((r.item, r.cents) for r in rows))  # type: ignore[attr-defined]
-        return Results(tuple(RawRow(r.group, r.trial, r.color, r.set_up, r.down, getattr(r, "gap_inches", None)) for r in rows))  # type: ignore[attr-defined]
+        kept = ((getattr(r, "gap_inches", None), getattr(r, "target", None)) for r in rows)
+        return Results(tuple(RawRow(r.group, r.trial, r.color, r.set_up, r.down, *more) for r, more in zip(rows, kept, strict=True)))  # type: ignore[attr-defined]
 
     def inside(self, reach: Reach) -> list[RawRow]:
         return [

@@ -55,6 +55,14 @@ class Flint:
 
     def count(self, quantity: Quantity) -> fmpq:
         groups, trials, colors = quantity.scope
+        if quantity.measure in ("trials", "successes"):
+            rows = [row for row in self.rows if (groups is None or row.group in groups) and (trials is None or row.trial in trials)]
+            fallen = {(row.group, row.trial): fmpq(0) for row in rows}
+            missed = dict(fallen)
+            for row in rows:
+                (fallen if row.color == row.target else missed)[row.group, row.trial] += row.down
+            hits = [spot for spot in fallen if fallen[spot] > 0 and missed[spot] == 0]
+            return fmpq(len(fallen if quantity.measure == "trials" else hits))
         total = fmpq(0)
         for row in self.rows:
             if (

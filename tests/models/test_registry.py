@@ -22,7 +22,7 @@ from mathgen.trials.options import ReadOptions
 from mathgen.trials.reading import read_table
 from mathgen.wording.frames import frames
 
-SAMPLES = ("main", "small-sets", "tens", "spaces", "prices")
+SAMPLES = ("main", "small-sets", "tens", "spaces", "accuracy", "prices")
 every_model = pytest.mark.parametrize("model", problem_models(), ids=lambda model: model.name)
 
 

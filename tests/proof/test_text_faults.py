@@ -19,7 +19,7 @@ from tests.proof.text_faults import RULES
 EACH_WAY = 2  # problems of every wording of every model and grade
 
 
-@pytest.fixture(scope="module", params=["main", "tens", "spaces"])
+@pytest.fixture(scope="module", params=["main", "tens", "spaces", "accuracy"])
 def planted(request: pytest.FixtureRequest) -> tuple[Desk, list[Problem]]:
     desk = Desk(read_table(f"samples/{request.param}.csv", ReadOptions()).table, scenario())
     ways: dict[tuple[str, int, str], list[Problem]] = defaultdict(list)

@@ -2,14 +2,24 @@
 
 from __future__ import annotations
 
+from random import Random
+
 import pytest
 
+from mathgen.bank.builder import Builder, Candidate
+from mathgen.bank.desk import Desk
 from mathgen.bank.plan import SheetPlan
 from mathgen.bank.sheet import make_sheet
+from mathgen.grades.curriculum import load
+from mathgen.models.registry import problem_models
+from mathgen.scenario.words import scenario
+from mathgen.sheets.page_words import page_words
 from mathgen.sheets.results import GivenAwayError, results_table
 from mathgen.trials.scope import Scope
 from mathgen.trials.table import Row, TrialTable
+from tests.aimed import AIMED
 from tests.audit.banks import sample
+from tests.models.asked import every_draft
 from tests.sheets.by_hand import TABLE, problem, words
 
 WORDS = words(4)
@@ -99,3 +109,21 @@ def test_a_price_list_holds_every_item_that_a_problem_of_the_sheet_names() -> No
         named = [one.item for one in table.prices if any(one.item in problem.text for problem in problems)]
         assert named
         assert {item[0].upper() + item[1:] for item in named} <= shown
+
+
+def test_where_trials_are_judged_the_target_colors_stand_first() -> None:
+    desk = Desk(AIMED, scenario("ramp"))
+    model = next(one for one in problem_models() if one.name == "successes_counted")
+    [kites] = [draft for draft in every_draft(model.name, AIMED) if draft.roles["hits"].scope.groups == ("Kites",)]  # type: ignore[union-attr]
+    candidate = Builder(desk, load("ccss"), 2).candidate(model, kites, Random(1))
+    assert isinstance(candidate, Candidate)
+    one, said = Builder(desk, load("ccss"), 2).finish(candidate), page_words(scenario("ramp"), load("ccss"), AIMED, 2)
+    printed = results_table(AIMED, (one,), said)
+    assert printed is not None
+    assert [column["head"] for column in printed["columns"]] == ["Target color", "red", "blue", "gold"]
+    assert [row["cells"] for row in printed["rows"]] == [
+        ["red", "2", "0", "0"],
+        ["blue", "0", "1", "0"],
+        ["blue", "1", "1", "0"],
+        ["gold", "0", "0", "2"],
+    ]

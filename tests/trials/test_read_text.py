@@ -136,7 +136,15 @@ def test_large_text_is_refused_before_it_is_read() -> None:
 
 @pytest.mark.parametrize(
     ("name", "shape"),
-    [("main", (20, 5)), ("small-sets", (37, 5)), ("tens", (23, 5)), ("target", (14, 10)), ("seeds", (14, 5)), ("spaces", (26, 6))],
+    [
+        ("main", (20, 5)),
+        ("small-sets", (37, 5)),
+        ("tens", (23, 5)),
+        ("target", (14, 10)),
+        ("seeds", (14, 5)),
+        ("spaces", (26, 6)),
+        ("accuracy", (24, 7)),
+    ],
 )
 def test_the_samples_have_their_rows_and_columns(name: str, shape: tuple[int, int]) -> None:
     found = read_text((SAMPLES / f"{name}.csv").read_bytes(), name).rows

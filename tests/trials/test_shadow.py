@@ -21,6 +21,7 @@ from mathgen.trials.scope import Scope
 from mathgen.trials.shadow import shadow
 from mathgen.trials.table import TrialTable
 from mathgen.trials.totals import Totals
+from tests.aimed import AIMED
 from tests.tables import TWO_GROUPS
 
 
@@ -93,3 +94,10 @@ def test_a_shadow_has_one_new_space_for_each_trial_of_a_group() -> None:
     assert len(gaps) // 4 < dealt < len(gaps)
     unlike = {(row.group, row.trial, row.gap_inches) for row in table.rows} - gaps
     assert len(unlike) > len(gaps) // 2
+
+
+def test_in_about_half_of_the_trials_of_an_aimed_shadow_only_the_target_falls() -> None:
+    hits = [Totals(shadow(AIMED, Random(seed), aimed=True)).total("successes", Scope()) for seed in range(20)]
+    assert min(hits) < 7 < max(hits)
+    assert min(hits) > 0
+    assert max(hits) < len(AIMED.rows) // 3

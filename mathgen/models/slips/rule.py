@@ -30,7 +30,9 @@ class SlipRule(NamedTuple):
 RULES: dict[str, SlipRule] = {}
 
 
-def slip(slip_id: str, line: str, *, unless_printed: bool = False, unless_told: bool = False) -> Callable[[Callable[..., Wrong]], Callable[..., Wrong]]:
+def slip(
+    slip_id: str, line: str, *, unless_printed: bool = False, unless_told: bool = False
+) -> Callable[[Callable[..., Wrong]], Callable[..., Wrong]]:
     """Files a rule under its id in the catalogue."""
 
     def file(wrong: Callable[..., Wrong]) -> Callable[..., Wrong]:
