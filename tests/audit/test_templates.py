@@ -41,6 +41,8 @@ SYNONYMS = (
     (r"\b(the|a|an|that|this)\b", ""),
 )
 
+# Trials are sorted in the table: told how many were successes, pupils would have nothing to do.
+TABLE_ONLY = {"other_trials_counted", "successes_counted"}
 WORDS_ONLY = {
     "next_number",
     "true_or_false",
@@ -163,7 +165,7 @@ def test_each_grade_can_say_it_in_two_ways_within_its_caps_from_words_and_from_t
                         usable.add(frame.name)
                         sources.add(frame.source)
         assert len(usable) >= 2, (grade, usable)
-        assert "words" in sources, (grade, sources)
+        assert "words" in sources or model.name in TABLE_ONLY, (grade, sources)
         assert told_only or sources & {"table", "graph"}, (grade, sources)
 
 
