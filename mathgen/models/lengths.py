@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from typing import Literal
+
 from sympy import Integer, Rational
 
 from mathgen.asks.expression import Ask, Measured, Op, Stat, Stated, Tally, Value
@@ -172,6 +174,31 @@ def more_crosses_above(view: TableView) -> AskSpace:
         )
 
     return AskSpace((_of_one_trial(view), range(_LISTED), range(_LISTED)), build)
+
+
+@problem_model(skill="one side of a line plot")
+def spaces_beyond(view: TableView) -> AskSpace:
+    """How many spaces are wider, or narrower, than one length of a line plot that the pupil makes."""
+
+    def build(series: tuple[Measured, ...], place: int, test: Literal[">", "<"]) -> Draft | None:
+        lengths = [view.length(one) for one in series]
+        if place >= len(lengths) or lengths.index(lengths[place]) != place or len(set(lengths)) < 3:
+            return None
+        than = lengths[place]
+        count, at = sum(1 for one in lengths if (one > than if test == ">" else one < than)), lengths.count(than)
+        # At least two spaces on the one side, and one on the other.
+        if not 2 <= count < len(lengths) - at or count == than:
+            return None
+        beyond = Stated(int(than.p), "inches", int(than.q))
+        return Draft(
+            ask=Ask(Value(Tally(series, test, beyond)), (), _WHOLE),
+            roles={"series": series, "beyond": beyond, "word": "wider" if test == ">" else "narrower"},
+            structure="whole unknown",
+            slips=(("W54", (count + at,)), ("W55", (len(lengths) - count - at,)), ("W56", (at,))),
+            unit="spaces",
+        )
+
+    return AskSpace((_of_one_trial(view), range(_LISTED), (">", "<")), build)
 
 
 @problem_model(skill="lengths of a plot put together")

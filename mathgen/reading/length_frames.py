@@ -6,7 +6,7 @@ from mathgen.reading.chart import Clash, Rule, rule
 from mathgen.reading.meaning import Apart, ApartEach, Count, Labels, LinePlot, Look, MadeEqual, Mark, Np, Spaces
 from mathgen.reading.noun_phrases import always
 from mathgen.reading.tokens import Number
-from mathgen.reading.wanted import AllEndToEnd, CrossesAbove, EachEqual, EndToEnd, Farther, MoreCrosses, WidestGap
+from mathgen.reading.wanted import AllEndToEnd, CrossesAbove, EachEqual, EndToEnd, Farther, MoreCrosses, SpacesBeyond, WidestGap
 
 
 def _apart(number: Number, who: Labels = None, when: Labels = None) -> tuple[Apart]:
@@ -61,6 +61,11 @@ RULES: tuple[Rule, ...] = (
     rule("fact", "share the total equally among the spaces", always((MadeEqual(),))),
     rule("ask", "how many crosses (stand|are) above NUM", CrossesAbove),
     rule("ask", "how many more crosses (stand|are) above NUM than above? NUM", MoreCrosses),
+    rule("beyond", "wider than <inches>", lambda number: SpacesBeyond(">", number)),
+    rule("beyond", "narrower than <inches>", lambda number: SpacesBeyond("<", number)),
+    rule("ask", "how many of the spaces are <beyond>", lambda question: question),
+    rule("ask", "how many spaces are <beyond>", lambda question: question),
+    rule("ask", "of the spaces , how many are <beyond>", lambda question: question),
     rule("ask", "how many inches do all the spaces make end to end", always(AllEndToEnd())),
     rule("ask", "how many inches long are all the spaces together", always(AllEndToEnd())),
     rule("ask", "what is the total of all the spaces in inches", always(AllEndToEnd())),

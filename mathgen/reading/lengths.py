@@ -2,13 +2,15 @@
 
 from __future__ import annotations
 
+from typing import Literal
+
 from mathgen.asks.expression import Measured, Op, Stat, Stated, Tally, Value
 from mathgen.reading.asked import ANY, WHOLE, Asked
 from mathgen.reading.evaluate import evaluate
 from mathgen.reading.meaning import Apart, ApartEach, LinePlot, MadeEqual, Mark, Np, Spaces
-from mathgen.reading.tokens import NotRead
+from mathgen.reading.tokens import NotRead, Number
 from mathgen.reading.told import Fact, Told
-from mathgen.reading.wanted import AllEndToEnd, CrossesAbove, EachEqual, EndToEnd, Farther, MoreCrosses, WidestGap
+from mathgen.reading.wanted import AllEndToEnd, CrossesAbove, EachEqual, EndToEnd, Farther, MoreCrosses, SpacesBeyond, WidestGap
 from mathgen.scenario.words import Scenario
 
 _ALL = Mark("all")
@@ -126,11 +128,19 @@ def _plotted(told: Told, plotted: bool) -> tuple[Measured, ...]:
     return told.listed
 
 
-def crosses_above(question: CrossesAbove, told: Told, _: Scenario) -> Asked:
-    series, value = _plotted(told, True), question.number.value
+def _tally(told: Told, test: Literal["=", ">", "<"], number: Number) -> Asked:
+    series, value = _plotted(told, True), number.value
     than = Stated(int(value.p), "inches", int(value.q))
-    told.facts.append(Fact(than, question.number.text))
-    return Asked("length", Value(Tally(series, "=", than)), WHOLE, ())
+    told.facts.append(Fact(than, number.text))
+    return Asked("length", Value(Tally(series, test, than)), WHOLE, ())
+
+
+def crosses_above(question: CrossesAbove, told: Told, _: Scenario) -> Asked:
+    return _tally(told, "=", question.number)
+
+
+def spaces_beyond(question: SpacesBeyond, told: Told, _: Scenario) -> Asked:
+    return _tally(told, question.test, question.number)
 
 
 def more_crosses(question: MoreCrosses, told: Told, scenario: Scenario) -> Asked:

@@ -699,6 +699,13 @@ class CrossesAbove(NamedTuple):
     number: Number
 
 
+class SpacesBeyond(NamedTuple):
+    """ "How many of the spaces are wider than 1 1/2 inches?" """
+
+    test: Literal[">", "<"]
+    number: Number
+
+
 class MoreCrosses(NamedTuple):
     """ "How many more crosses stand above 3 than above 5?" """
 
@@ -1067,6 +1074,7 @@ Question = (
     | ProductOrFactor
     | WholeOfFraction
     | MoreCrosses
+    | SpacesBeyond
     | AllEndToEnd
     | NextSetUp
     | Boxed

@@ -118,6 +118,10 @@ def _of_list(listed: list[Rational], question: str) -> Rational:
     above = re.search(r"\bcrosses (?:stand|are) above (\d+ \d+/\d+|\d+/\d+|\d+)\?", question)
     if above:
         return Rational(listed.count(value(above[1])))
+    beyond = re.search(r"\bare (wider|narrower) than (\d+ \d+/\d+|\d+/\d+|\d+) inch(?:es)?\?", question)
+    if beyond:
+        ends = [one for one in listed if one != value(beyond[2])]
+        return Rational(sum(1 for one in ends if (one > value(beyond[2])) == (beyond[1] == "wider")))
     apart = re.search(r"\bmore crosses (?:stand|are) above (.+) than (?:above )?(.+)\?", question)
     if apart:
         return Rational(listed.count(value(apart[1])) - listed.count(value(apart[2])))

@@ -508,6 +508,8 @@ def _bought(line: Problem) -> bool:
     return line["answer"]["kind"] == "quotient_remainder" and _money()(line) and _says(r"\bhow many\b.*\bhow many cents\b")(line)
 
 
+_ON_A_LINE_PLOT = r"\bline plot\b.*\b(crosses|spaces are (wider|narrower)|how many are (wider|narrower))\b.*\?"
+
 SHOWS: dict[str, Callable[[Problem], bool]] = {
     "2.MD.C.8": lambda p: _money()(p) and _add_or_subtract(p) and max(_numbers(p)) <= 100,
     "1.OA.A.1": lambda p: _story(p, 20),
@@ -585,8 +587,8 @@ SHOWS: dict[str, Callable[[Problem], bool]] = {
     "4.MD.A.1": lambda p: _feet_in_inches(p),
     "5.MD.A.1": lambda p: _says(r"\bfoot is 12 inches\b")(p) and _says(r"\b\d+ feet|many feet\b")(p) and _signs(p) == {"*", "/"},
     "6.RP.A.3d": lambda p: _says(r"\bfoot is 12 inches\b")(p) and _says(r"\b\d+ feet|many feet\b")(p) and _signs(p) == {"*", "/"},
-    "2.MD.D.9": lambda p: _whole(p) and _says(r"\bline plot\b.*\bcrosses\b.*\?")(p),
-    "3.MD.B.4": lambda p: any("/" in one["number"] for one in p["givens"]) and _says(r"\bline plot\b.*\bcrosses\b.*\?")(p),
+    "2.MD.D.9": lambda p: _whole(p) and _says(_ON_A_LINE_PLOT)(p),
+    "3.MD.B.4": lambda p: any("/" in one["number"] for one in p["givens"]) and _says(_ON_A_LINE_PLOT)(p),
     "4.MD.B.4": lambda p: (
         any("/" in one["number"] for one in p["givens"])
         and _says(r"\bspaces were\b")(p)

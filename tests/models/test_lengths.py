@@ -53,6 +53,18 @@ LISTED_ROWS = [
         ("2", "x = 1 + 1", ("1 + 1 = 2",), {"W09": "4", "W12": "5"}),
     ),
     (
+        "spaces_beyond",
+        2,
+        Ask(Value(Tally(FOURTH, ">", Stated(4, "inches"))), (), Demand("whole")),
+        ("3", "x = 1 + 1 + 1", ("1 + 1 + 1 = 3",), {"W54": "4", "W55": "1"}),
+    ),
+    (
+        "spaces_beyond",
+        3,
+        Ask(Value(Tally(FIRST, ">", Stated(5, "inches", 4))), (), Demand("whole")),
+        ("2", "x = 1 + 1", ("1 + 1 = 2",), {"W54": "4", "W55": "1"}),
+    ),
+    (
         "more_crosses_above",
         2,
         Ask(Value(Op("-", (Tally(FOURTH, "=", Stated(5, "inches")), Tally(FOURTH, "=", Stated(3, "inches"))))), (), Demand("whole")),

@@ -136,3 +136,19 @@ def lengths_multiplied(a: int, b: int, c: int, d: int) -> Wrong:
 @slip("W73", "That is how much longer. A unit rate tells how many inches for each inch.")
 def lengths_subtracted(a: int, b: int, c: int, d: int) -> Wrong:
     return over(abs(a * d - b * c), b * d)
+
+
+@slip("W54", "A space is not wider or narrower than itself. Leave out the crosses above that place.")
+def with_the_length_itself(count: int) -> Wrong:
+    """Common practice, no source, as are the two below."""
+    return whole(count)
+
+
+@slip("W55", "Those are on the other side. Greater lengths are to the right on the line.")
+def on_the_other_side_of_a_length(count: int) -> Wrong:
+    return whole(count) if count else None
+
+
+@slip("W56", "Those crosses are above that place. Which crosses are to the side that is asked for?")
+def above_the_length_itself(count: int) -> Wrong:
+    return whole(count)

@@ -9,7 +9,7 @@ from typing import Any
 
 from sympy import Integer, Rational
 
-from mathgen.asks.expression import Measured, Stat, Tally, Value
+from mathgen.asks.expression import Measured, Op, Stat, Tally, Value
 from mathgen.exact.forms import mixed
 from mathgen.sheets.figures.counts_listed import counts_listed
 from mathgen.sheets.figures.scene import FigureData, Scene, Support
@@ -67,6 +67,8 @@ def spaces_plotted(scene: Scene) -> Support | None:
     """The line plot of the spaces that a problem lists: to complete, and finished for the key."""
     goal = scene.problem.ask.goal
     expr = goal.expr if isinstance(goal, Value) else None
+    if isinstance(expr, Op) and isinstance(expr.args[0], Tally):  # crosses above two places of one plot
+        expr = expr.args[0]
     if not isinstance(expr, Stat | Tally):
         return None
     lengths = [scene.totals.gap(one.group, one.trial) for one in expr.series if isinstance(one, Measured)]
