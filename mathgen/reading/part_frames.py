@@ -159,6 +159,11 @@ ASKED: tuple[Rule, ...] = (
         "what decimal part <set> (was|were) <sort_things> <that_outcome>",
         lambda known, colors, measure: _asked_of_set(Demand("decimal"), known, colors, measure),
     ),
+    rule(
+        "ask",
+        "the? <things> <that_outcome> (was|were) <form_of_part> <set>",
+        lambda c, m, demand, known: _asked_of_set(demand, known, c, m),
+    ),
     rule("ask", "<form_of_part> <outcome_of> (was|were) <sorts>", _asked_of_outcome),
     rule("ask", "<outcome_of> , <form_of_part> (was|were) <sorts>", lambda known, demand, c: _asked_of_outcome(demand, known, c)),
     rule("ask", "<form_of_part> <set> (was|were) <sorts>", _asked_of_set),

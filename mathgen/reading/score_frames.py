@@ -109,6 +109,7 @@ TOLD: tuple[Rule, ...] = (
     rule("fact", "<when> , <earned>", lambda when, score: _at(when, score)),
     rule("fact", "<when> , <earned> , with the bonus", lambda when, score: _at(when, score)),
     rule("fact", f"<earned> , WHOLE points {EACH}", lambda score, n, c, m: (score, *_each(c, m, n))),
+    rule("fact", f"<when> , <earned> , WHOLE points {EACH}", lambda when, score, n, c, m: (_at(when, score)[0], *_each(c, m, n))),
     # counts that are letters, and those beside them
     rule("fact", "of these , <passive>", lambda claims: claims),
     rule("fact", "<when> , <who> <outcome> LETTER <things>", lambda when, who, m, x, c: (LetterIs(x, m, what(c, who, when)),)),

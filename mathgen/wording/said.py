@@ -202,6 +202,20 @@ class SaidCount:
         return self.kind
 
     @property
+    def kinds(self) -> str:
+        """As ``kind``: what a single color is beside ``SaidMany.kinds``."""
+        return self.kind
+
+    @property
+    def Kinds(self) -> str:  # noqa: N802 - as below
+        return upper_first(self.kinds)
+
+    @property
+    def that_were(self) -> str:
+        """What was done to them, as a clause after the noun: "that were knocked down", "that sprouted"."""
+        return f"that {self.were_done}"
+
+    @property
     def color(self) -> str:
         return self._speaker.kind(self._quantity.scope).strip()
 
@@ -318,7 +332,8 @@ class SaidCount:
         number = Stated(len(labels), "trials")
         per_trial = self._printed.note(Op("/", (quantity, number)), str(each))
         if quantity.scope.trials is not None:
-            return f"{self.Who} {past} {per_trial} {kind} for each of {self.when.removeprefix('in ')}, {self.count} in all"
+            # No number directly after those of the trials.
+            return f"{self.Who} {past} {per_trial} {kind} for each of {self.when.removeprefix('in ')}, a total of {self.count}"
         trials = self._printed.note(number, str(len(labels)))
         return f"{self.Who} {past} {per_trial} {kind} for each of {trials} {speaker.scenario.trials}, {self.count} in all"
 
@@ -458,6 +473,15 @@ class SaidMany:
     def either(self) -> str:
         """Colors of which each will do: "red or gold pins", "red, blue, or gold pins"."""
         return f"{listed([one.color for one in self._each], 'or')} {self._speaker.scenario.items}"
+
+    @property
+    def kinds(self) -> str:
+        """Colors that are taken together: "red and gold pins"."""
+        return f"{self.names} {self._speaker.scenario.items}"
+
+    @property
+    def Kinds(self) -> str:  # noqa: N802 - as above
+        return upper_first(self.kinds)
 
     @property
     def told(self) -> str:

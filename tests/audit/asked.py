@@ -119,10 +119,15 @@ def _share_of_kinds(question: str, line: dict[str, Any], texts: Texts) -> list[R
         rf"(?P<part>.+) {items}\b",
         question,
     )
+    # "The red and gold pins knocked down were what decimal part of the 12 pins?"
+    down = re.escape(dict(words.after)["down"])
+    turned = re.search(rf"^(?P<part>.+) {items} {down} were what (?:fraction|decimal part) of the \d+ {items}\?", question)
+    found = found or turned
     if found is None:
         return None
     named, colors = texts.named(line["text"]), texts.named(found["part"]).colors
-    whole = next((name for name, phrase in words.after if phrase == found["whole"]), "set_up")
+    said = None if turned else found["whole"]
+    whole = next((name for name, phrase in words.after if phrase == said), "set_up")
     place = named.groups or None, named.trials or None
     return [Rational(texts.results.total("down", Reach(*place, colors)), texts.results.total(whole, Reach(*place, None)))]
 

@@ -133,6 +133,11 @@ FAULTS: dict[str, tuple[str, Any, str]] = {
     "an if-clause": ("STANDING", _say("The Herons knocked", "If so, the Herons knocked"), "an if-clause"),
     "left alone": ("STANDING", _say("left standing", "left"), 'a bare "left"'),
     "two spaces": ("STANDING", _say("Trial 2. ", "Trial 2.  "), "stray spaces"),
+    "numbers run together": (
+        "STANDING",
+        _say("The Herons set up 12 pins for Trial 2.", "For Trial 2, 12 pins were set up."),
+        "number of a trial",
+    ),
     "a small letter": ("STANDING", _say("The Herons set", "the Herons set"), 'starts with "the"'),
     "an open bracket": ("STANDING", _say("12 pins", "12 {{ pins"), "marks that no page should print"),
     "a long sentence": ("STANDING", _say("set up 12 pins", "set up 12 pins, all of them very neatly in a long row,"), "a sentence of"),

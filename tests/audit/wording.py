@@ -176,6 +176,8 @@ def faults(text: str, grade: int, texts: Texts) -> Iterator[str]:
         if re.search(rf"(?<!interquartile )\b{never}\b", masked, re.IGNORECASE):
             yield f'"{never}", which no standard of these grades has'
     yield from _agreement(masked, texts)
+    if re.search(r"\bTRIAL, [-−$(]?\d", masked):
+        yield "a number follows directly on the number of a trial"
     question = texts.masked(parts[-1])
     if texts.results.prices:  # the whole is a dollar, or a price that is named
         # The base of a percent change is the price compared with.
