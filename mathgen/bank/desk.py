@@ -38,4 +38,6 @@ class Desk:
     def _slip_words(self) -> dict[str, str]:
         """What the lines of feedback call things."""
         said = self.scenario
-        return {"items": said.items, "trial": said.trial, "trials": said.trials, **said.after_noun}
+        named = {"item": said.item, "items": said.items, "group": said.group.lower(), "trial": said.trial, "trials": said.trials}
+        verbs = {f"{verb}_{measure}": said.done(measure, verb) for measure in said.after_noun for verb in ("were", "was", "be")}
+        return named | said.after_noun | verbs

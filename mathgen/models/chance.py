@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from typing import Literal
+
 from mathgen.asks.expression import Ask, Choice, Expr, Op, Quantity, Stated, Value
 from mathgen.exact.demand import Demand
 from mathgen.models.aimed import SUCCESS, Record, of_successes, slips
@@ -37,9 +39,11 @@ def _chance(
     )
 
 
-def _counted_slips(k: int, n: int, rest: int, negated: bool) -> tuple[tuple[str, tuple[int | str, ...]], ...]:
-    """``k`` of ``n`` are meant. Overlooking "not", odds for chance, even chances."""
-    return (*((("K09", (rest, n)),) if negated else ()), ("K03", (k, n)), ("K13", ()))
+def _counted_slips(
+    k: int, n: int, rest: int, negated: bool, even: Literal["K13", "K41"] = "K13"
+) -> tuple[tuple[str, tuple[int | str, ...]], ...]:
+    """``k`` of ``n`` are meant. Overlooking "not", odds for chance, ``even`` chances."""
+    return (*((("K09", (rest, n)),) if negated else ()), ("K03", (k, n)), (even, ()))
 
 
 @problem_model(skill="probability of a pick")
@@ -117,7 +121,7 @@ def estimated_probability(view: TableView) -> AskSpace:
             Op("-", (whole, down)) if negated else down,
             whole,
             (meant, n),
-            ((("K09" if not negated else "K14"), (n - meant, n)), ("K03", (meant, n)), ("K13", ())),
+            ((("K09" if not negated else "K14"), (n - meant, n)), ("K03", (meant, n)), ("K41", ())),
             {"part": down, "whole": whole, "event": Quantity("standing", whole.scope) if negated else down},
         )
 
@@ -150,8 +154,8 @@ def color_of_the_next(view: TableView) -> AskSpace:
             whole,
             (k, n),
             (
-                *_counted_slips(k, n, n - k, negated),
-                ("K02", (len(colors) - 1 if negated else 1, len(colors))),
+                *_counted_slips(k, n, n - k, negated, "K41"),
+                ("K42", (len(colors) - 1 if negated else 1, len(colors))),
                 *(() if negated else (("A19", (own, set_up)),)),
             ),
             {"part": part, "whole": whole, "neg": "not " if negated else ""},

@@ -31,7 +31,7 @@ def constant_of_score(view: TableView) -> AskSpace:
             ask=Ask(Value(Op("/", (total, down))), (), _WHOLE),
             roles={"down": down, "total": total},
             structure="times",
-            slips=(("L08", (k, total.number)), ("L28", (total.number,)), ("L09", (k, total.number))),
+            slips=(("L62", (k, total.number)), ("L28", (total.number,)), ("L63", (k, total.number))),
             unit=False,
         )
 

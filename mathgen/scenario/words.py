@@ -37,6 +37,17 @@ class Scenario:
     write: str = "Write each number down at once."
     draw: str = "How it is set up: draw it"
 
+    def done(self, measure: str, verb: str) -> str:
+        """What became of things, as a verb; ``verb`` is "were", "was" or "be".
+
+        >>> scenario().done("down", "were"), scenario("seeds").done("down", "were"), scenario("seeds").done("down", "be")
+        ('were knocked down', 'sprouted', 'sprout')
+        """
+        after = self.after_noun[measure]
+        if after.startswith("that "):
+            return self.base[measure] if verb == "be" else after.removeprefix("that ")
+        return f"{verb} {after}"
+
 
 @lru_cache(maxsize=8)
 def scenario(name: str = "ramp") -> Scenario:

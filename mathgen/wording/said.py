@@ -68,8 +68,7 @@ class Speaker:
 
     def happened(self, measure: Measure) -> str:
         """What happened to several items, as a verb: "were knocked down", "sprouted"."""
-        after = self.scenario.after_noun[measure]
-        return after.removeprefix("that ") if after.startswith("that ") else f"were {after}"
+        return self.scenario.done(measure, "were")
 
     def shape(self, role: Role) -> tuple[int, ...]:
         """How many words a role takes, and over how many cells it goes: what decides whether a frame is short enough."""
@@ -190,7 +189,7 @@ class SaidCount:
     @property
     def be_done(self) -> str:
         """After "will" or "to": "be knocked down"; "sprout"."""
-        return self.base if self.after.startswith("that ") else f"be {self.after}"
+        return self._speaker.scenario.done(self._quantity.measure, "be")
 
     @property
     def Kind(self) -> str:  # noqa: N802 - as below
@@ -283,12 +282,12 @@ class SaidCount:
     @property
     def were_done(self) -> str:
         """What was done to them, after a plural: "were knocked down"; "sprouted"."""
-        return self.after.removeprefix("that ") if self.after.startswith("that ") else f"were {self.after}"
+        return self._speaker.scenario.done(self._quantity.measure, "were")
 
     @property
     def was_done(self) -> str:
         """The same after a singular such as "what part": "was knocked down"; "sprouted"."""
-        return self.after.removeprefix("that ") if self.after.startswith("that ") else f"was {self.after}"
+        return self._speaker.scenario.done(self._quantity.measure, "was")
 
     @property
     def stayed(self) -> str:

@@ -13,7 +13,7 @@ from tests.tables import TWO_GROUPS
 ROWS = {
     # model: (scope of the first count, numbers that only the words give, grade, answer, relation, steps, slips)
     "constant_of_score": (
-        Scope(("Owls",), (1,)), (45,), 7, "5", "9*x = 45", ("45 / 9 = 5",), {"L08": "36", "L28": "45", "L09": "405"},
+        Scope(("Owls",), (1,)), (45,), 7, "5", "9*x = 45", ("45 / 9 = 5",), {"L62": "36", "L28": "45", "L63": "405"},
     ),
     "growth_of_score": (
         # Herons: 2 + 2 + 5 = 9 after 4 + 1 + 3 = 8 is one more; their gold pins are 3, then 5

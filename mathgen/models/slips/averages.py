@@ -153,7 +153,7 @@ def greatest_for_range(label: str) -> Wrong:
     return label
 
 
-@slip("I33", "You compared how many. How far apart are the least and the greatest?")
+@slip("I33", "You compared the totals. How far apart are the least and the greatest?")
 def total_for_range(label: str) -> Wrong:
     """Not in the research catalogue: common practice, no source."""
     return label

@@ -53,7 +53,19 @@ def even_chances() -> Wrong:
     return over(1, 2)
 
 
-@slip("K14", "That is the chance to be {down}. Read the question again.")
+@slip("K41", "Two outcomes need not be equally likely. Use the results.")
+def even_chances_of_results() -> Wrong:
+    """K01 of the research catalogue, for a probability that is estimated from results."""
+    return over(1, 2)
+
+
+@slip("K42", "The kinds are not equally likely. Use the results.")
+def one_for_each_kind_of_result(meant: int, kinds: int) -> Wrong:
+    """K02, where results are the model: nothing in them is equally likely."""
+    return over(meant, kinds)
+
+
+@slip("K14", "That is the chance for {items} {down}. Read the question again.")
 def chance_of_the_rest(k: int, n: int) -> Wrong:
     """K09 where the words say no "not"."""
     return over(k, n)
@@ -107,13 +119,13 @@ def digits_for_the_rest(count: int) -> Wrong:
     return whole(count)
 
 
-@slip("K24", "That is how many {items} were {down}. What part of all the {items} is that?")
+@slip("K24", "That is how many {items} {were_down}. What part of all the {items} is that?")
 def count_for_digits(count: int) -> Wrong:
     """Not in the research catalogue: common practice, no source."""
     return whole(count)
 
 
-@slip("K25", "Compare how many were {down} with how many were {standing}.")
+@slip("K25", "Compare how many {were_down} with how many {were_standing}.")
 def the_other_is_likelier(verdict: str) -> Wrong:
     """Not in the research catalogue: common practice, no source."""
     return verdict

@@ -9,7 +9,7 @@ def _listed(by: int, numbers: list[int]) -> Wrong:
     return ", ".join(f"{one} to {one + by}" for one in numbers) or None
 
 
-@slip("U01", "Can so many, or so few, be {down} in one {trial}?")
+@slip("U01", "Can so many, or so few, {be_down} in one {trial}?")
 def forgets_what_can_be(by: int, *numbers: int) -> Wrong:
     return _listed(by, list(numbers)) if all(one + by >= 0 for one in numbers) else None
 

@@ -9,12 +9,12 @@ def _verdict(says_so: int) -> Wrong:
     return "true" if says_so else "false"
 
 
-@slip("V01", "More {items} {down} is not enough. How many were {set_up}?")
+@slip("V01", "More {items} {down} is not enough. How many {were_set_up}?")
 def by_counts(says_so: int) -> Wrong:
     return _verdict(says_so)
 
 
-@slip("V02", "Fewer {items} {standing} is not enough. How many were {set_up}?")
+@slip("V02", "Fewer {items} {standing} is not enough. How many {were_set_up}?")
 def by_gaps(says_so: int) -> Wrong:
     return _verdict(says_so)
 
@@ -54,12 +54,12 @@ def equal_is_more(says_so: int) -> Wrong:
     return _verdict(says_so)
 
 
-@slip("V10", "A number of {items} is no percent. Write the fraction with 100 as the bottom number.")
+@slip("V10", "A number of {items} is not a percent. Write the fraction with 100 as the bottom number.")
 def counts_for_percent(says_so: int) -> Wrong:
     return _verdict(says_so)
 
 
-@slip("V11", "7 {items} are 70% only where 10 were {set_up}. How many were {set_up} here?")
+@slip("V11", "7 {items} are 70% only where 10 {were_set_up}. How many {were_set_up} here?")
 def counts_for_tenths(says_so: int) -> Wrong:
     return _verdict(says_so)
 
@@ -76,7 +76,7 @@ def adds_tops_only(says_so: int) -> Wrong:
     return _verdict(says_so)
 
 
-@slip("V13", "That many more or fewer is no percent. How much is the change out of the first number?")
+@slip("V13", "That many more or fewer is not a percent. How much is the change out of the first number?")
 def difference_for_percent(says_so: int) -> Wrong:
     """As F09, where a percent change is claimed."""
     return _verdict(says_so)

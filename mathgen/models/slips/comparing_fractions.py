@@ -5,12 +5,12 @@ from __future__ import annotations
 from mathgen.models.slips.rule import Wrong, slip
 
 
-@slip("B05", "Look at how many were {set_up} as well.")
+@slip("B05", "Look at how many {were_set_up} as well.")
 def more_pins_wins(first: str, second: str, k: int, k2: int) -> Wrong:
     return None if k == k2 else (first if k > k2 else second)
 
 
-@slip("B06", "Fewer {items} {standing} is not enough. Look at how many were {set_up}.")
+@slip("B06", "Fewer {items} {standing} is not enough. Look at how many {were_set_up}.")
 def fewer_left_wins(first: str, second: str, gap: int, gap2: int) -> Wrong:
     return None if gap == gap2 else (first if gap < gap2 else second)
 

@@ -30,7 +30,7 @@ def standing_instead(u: int, u2: int) -> Wrong:
     return whole(abs(u - u2))
 
 
-@slip("H06", "That is more {items} than were {set_up}. Take away from the {items} {set_up}.")
+@slip("H06", "That is more {items} than {were_set_up}. Take away from the {items} {set_up}.")
 def adds_everything(*numbers: int) -> Wrong:
     return whole(sum(numbers))
 

@@ -59,7 +59,7 @@ def only_the_repeating_digits(k: int, n: int) -> Wrong:
     return over(digits % 10**block, 10**block - 1)
 
 
-@slip("N04", "That part was knocked down. The question asks for the rest.")
+@slip("N04", "That part {was_down}. The question asks for the rest.")
 def part_for_the_rest(k: int, n: int) -> Wrong:
     return over(k, n)
 

@@ -58,6 +58,18 @@ def multiplies_again(a: int, b: int) -> Wrong:
     return whole(a * b)
 
 
+@slip("L62", "Divide the score by the number of {items}.")
+def subtracts_for_the_constant(a: int, b: int) -> Wrong:
+    """L08, where no equation stands."""
+    return whole(b - a)
+
+
+@slip("L63", "Divide the score by the number of {items}. Do not multiply.")
+def multiplies_for_the_constant(a: int, b: int) -> Wrong:
+    """L09, where no equation stands."""
+    return whole(a * b)
+
+
 @slip("L10", "Take away the bonus points first.")
 def bonus_left_in(a: int, total: int) -> Wrong:
     return _shared(total, a)
@@ -84,7 +96,7 @@ def starts_added(a: int, b: int, rates: int) -> Wrong:
     return _shared(a + b, rates)
 
 
-@slip("L15", "The one in front earns points, too.")
+@slip("L15", "The {group} in front earns points, too.")
 def one_stands_still(behind: int, rate: int) -> Wrong:
     return _shared(behind, rate)
 
@@ -104,7 +116,7 @@ def all_points_of_one(total: int, rate: int) -> Wrong:
     return _shared(total, rate)
 
 
-@slip("L19", "One of them more means one less of the others. Both change the score.")
+@slip("L19", "One more of the {items} {down} is one less {standing}. The score changes by both.")
 def rates_subtracted(total: int, rates: int) -> Wrong:
     return _shared(total, rates)
 
@@ -228,12 +240,12 @@ def gives_the_other_score(score: int) -> Wrong:
     return whole(score)
 
 
-@slip("L43", "That is how far the scores are apart. A slope is for just one.")
+@slip("L43", "That is how far the scores are apart. How many points go with just one?")
 def takes_scores_for_slopes(gap: int) -> Wrong:
     return whole(gap)
 
 
-@slip("L44", "That is one of the slopes. How much greater is it than the other?")
+@slip("L44", "That is the greater of the two. How much greater is it than the other?")
 def gives_the_greater_slope(slope: int) -> Wrong:
     return whole(slope)
 

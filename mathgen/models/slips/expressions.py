@@ -1,4 +1,4 @@
-"""Slips, section O: equations and expressions with brackets. Not in the research catalogue, which has none of these."""
+"""Slips, section O: equations and expressions with parentheses. Not in the research catalogue, which has none of these."""
 
 from __future__ import annotations
 
@@ -15,7 +15,7 @@ def multiplies_only_the_first(a: int, b: int, each: int) -> Wrong:
     return whole(a * each + b)
 
 
-@slip("O03", "Work out the part in parentheses first. Then multiply.")
+@slip("O03", "The parentheses hold both numbers. Multiply the difference, not the first number only.")
 def multiplies_before_taking_away(a: int, b: int, each: int) -> Wrong:
     return whole(a * each - b)
 

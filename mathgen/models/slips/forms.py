@@ -66,7 +66,7 @@ def shares_backwards(a: int, b: int) -> Wrong:
     return over(b, a) if gcd(a, b) == 1 else None
 
 
-@slip("D08", "A percent tells how many out of 100. The bottom number is no percent.")
+@slip("D08", "A percent tells how many out of 100. The bottom number is not a percent.")
 def bottom_as_percent(b: int) -> Wrong:
     return over(b, 100)
 

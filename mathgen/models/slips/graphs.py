@@ -10,7 +10,7 @@ def line_is_one(number: int, step: int) -> Wrong:
     return whole(number // step) if number % step == 0 else None
 
 
-@slip("J04", "Each picture stands for more than 1 pin.")
+@slip("J04", "Each picture stands for more than 1 {item}.")
 def picture_is_one(pins: int) -> Wrong:
     return whole(pins)
 
@@ -20,6 +20,6 @@ def key_taken_away(pins: int, each: int) -> Wrong:
     return whole(pins - each)
 
 
-@slip("W30", "There are fewer pictures than pins. Divide by the key.")
+@slip("W30", "There are fewer pictures than {items}. Divide by the key.")
 def multiplied_by_key(pins: int, each: int) -> Wrong:
     return whole(pins * each)

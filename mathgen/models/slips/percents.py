@@ -65,7 +65,7 @@ def percent_of_the_part(p: int, part: int) -> Wrong:
     return whole(p * part // 100) if p * part % 100 == 0 else None
 
 
-@slip("F15", "The percent is of the number that comes after the word than.")
+@slip("F15", 'The percent is of the number that comes after the word "than."')
 def asked_number_as_base(base: int, number: int) -> Wrong:
     """F07 where two groups are compared: nothing started."""
     return new_as_base(base, number)

@@ -25,7 +25,7 @@ def drops_the_bottom(top: int, times: int) -> Wrong:
     return whole(top * times)
 
 
-@slip("C45", "Read the question again: {down} or {standing}?")
+@slip("C45", "Read the question again: {items} {down} or {items} {standing}?")
 def the_other_fraction_repeated(top: int, bottom: int) -> Wrong:
     shared = gcd(top, bottom)
     return over(top // shared, bottom // shared)

@@ -25,7 +25,7 @@ def difference_for_a_rate(first: int, second: int) -> Wrong:
     return whole(abs(first - second))
 
 
-@slip("G35", "For each one of the other part, not of all the {items}.")
+@slip("G35", "Compare with the other part only, not with all the {items}.")
 def part_over_the_whole(part: int, total: int) -> Wrong:
     return over(part, total)
 
@@ -35,7 +35,7 @@ def first_number_for_a_rate(first: int, second: int) -> Wrong:
     return whole(first) if second > 1 else None
 
 
-@slip("G37", "That many were {down} in several trials. Find the number for one trial first.")
+@slip("G37", "That many {were_down} in several trials. Find the number for one trial first.")
 def total_times_trials(total: int, ahead: int) -> Wrong:
     return whole(total * ahead)
 

@@ -5,12 +5,12 @@ from __future__ import annotations
 from mathgen.models.slips.rule import Wrong, over, slip, whole
 
 
-@slip("Q01", "What falls is taken from what was set up, not the other way round.")
+@slip("Q01", "Take those {down} from those {set_up}, not the other way round.")
 def takes_the_whole_from_a_part(text: str) -> Wrong:
     return text
 
 
-@slip("Q02", "Those that fell are not left standing. Take away.")
+@slip("Q02", "Those {down} are not {standing}. Take away.")
 def adds_the_part(text: str) -> Wrong:
     return text
 
@@ -40,17 +40,17 @@ def turns_the_sign_round(text: str) -> Wrong:
     return text
 
 
-@slip("Q08", "That is more than were set up. Compare with what was knocked down.")
+@slip("Q08", "That is more than {were_set_up}. Compare with how many {were_down}.")
 def compares_with_the_whole(text: str) -> Wrong:
     return text
 
 
-@slip("Q09", "That is the part that falls. n is 1 times n: take the part away from 1.")
+@slip("Q09", "That is the part {down}. n is 1 times n: take the part away from 1.")
 def keeps_the_rate(k: int, n: int) -> Wrong:
     return over(k, n)
 
 
-@slip("Q10", "The part that falls is taken away from n, not added.")
+@slip("Q10", "The part {down} is taken away from n, not added.")
 def adds_the_rate(top: int, n: int) -> Wrong:
     return over(top, n)
 
