@@ -154,6 +154,10 @@ def named(expr: Expr, scenario: Scenario) -> str:
         return f"price of the {expr.item} in {expr.unit}"
     if isinstance(expr, Stated):
         return expr.meaning
+    if isinstance(expr, Stat):
+        return f"{expr.name} of {named(expr.series[0], scenario)}"
+    if isinstance(expr, Op) and expr.symbol == "/" and isinstance(expr.args[1], Stated) and expr.args[1].meaning == "how many":
+        return f"{named(expr.args[0], scenario)} per {scenario.trial}"
     if isinstance(expr, Op) and expr.symbol == "/":
         return " out of ".join(named(arg, scenario) for arg in expr.args)
     if isinstance(expr, Op) and expr.symbol == "-":

@@ -134,22 +134,34 @@ def _reasons(desk: Desk, draft: Draft) -> tuple[str, tuple[Reason, ...]]:
     for expr in goal.exprs:
         if isinstance(expr, Op) and expr.symbol == "+":
             bottoms += [int(text.partition("/")[2]) for rate, text in draft.rates if rate in expr.args]  # 3/12 + 5/12 stays 8/12
-        elif isinstance(expr, Op) and expr.symbol == "/":
+        elif isinstance(expr, Op) and expr.symbol == "/" and not (_per_trial(expr) and value(expr, desk.totals).is_integer):
             bottoms.append(int(value(expr.args[1], desk.totals)))  # 6/12 of the pins stays 6/12
         elif isinstance(expr, Stated):
             bottoms.append(expr.bottom)  # 50% is 50/100
     bottom = lcm(*bottoms)
     left, right = (fraction_over(one, bottom) if bottom > 1 else str(one) for one in values)
+    if isinstance(goal.left, Stat):  # means are told as decimals
+        places = max(decimal_places(one) or 0 for one in values)
+        left, right = (decimal(one, places) if one.denominator > 1 else str(one) for one in values)
     sign = "=" if values[0] == values[1] else ">" if values[0] > values[1] else "<"
     facts = [Reason(one, _as_counted(desk, expr, one), named(expr, desk.scenario)) for expr, one in zip(goal.exprs, values, strict=True)]
     return f"{left} {sign} {right}", tuple(facts)
+
+
+def _per_trial(expr: Op) -> bool:
+    """Whether a count is shared among trials: 27 / 3 is 9, and not told as 27/3."""
+    return expr.symbol == "/" and isinstance(expr.args[1], Stated) and expr.args[1].meaning == "how many"
 
 
 def _as_counted(desk: Desk, expr: Expr, number: Rational) -> str:
     """A part over the set that it is counted from; a percent as one."""
     if isinstance(expr, Stated) and expr.meaning == "claimed percent":
         return f"{expr.number}%"
+    if isinstance(expr, Stat):
+        return decimal(number)
     whole = expr.args[1] if isinstance(expr, Op) and expr.symbol == "/" else None
+    if isinstance(expr, Op) and _per_trial(expr) and number.is_integer:
+        return str(number)
     return fraction(number) if whole is None else fraction_over(number, int(value(whole, desk.totals)))
 
 

@@ -488,12 +488,13 @@ def _counts_of_series(ask: Ask) -> tuple[str, ...]:
 
 
 def _known_to_all(ask: Ask) -> tuple[str, ...]:
-    """100 cents in a dollar, where the question is about a dollar."""
+    """100 cents in a dollar, where the question is about a dollar; how many trials are named, where pins per trial are meant."""
     waiting: list[Expr] = [] if isinstance(ask.goal, Choice) else list(ask.goal.exprs)
     for expr in waiting:
         if isinstance(expr, Op):
             waiting.extend(expr.args)
-    return (str(DOLLAR.number),) if DOLLAR in waiting else ()
+    counted = tuple(str(one.number) for one in waiting if isinstance(one, Stated) and one.meaning == "how many")
+    return (*counted, str(DOLLAR.number)) if DOLLAR in waiting else counted
 
 
 def _stats(expr: Expr) -> tuple[Stat, ...]:

@@ -19,6 +19,7 @@ from mathgen.reading.meaning import (
     NextOne,
     Np,
     PartTogether,
+    Stronger,
     TimesAsMany,
 )
 from mathgen.reading.tokens import NotRead, Number
@@ -64,6 +65,8 @@ def judge_claim(question: JudgeClaim, told: Told, _: Scenario) -> Asked:
         raise NotRead("it is not said which claim is meant")
     statement = question.statement if told.claimed is None else told.claimed.statement
     assert statement is not None  # one of the two is there
+    if isinstance(statement, Stronger):
+        raise NotRead("it is not said by what results are compared")
     if statement.measure not in ("down", "standing", *((None,) if isinstance(statement, ChangedBy | PartTogether) else ())):
         raise NotRead("nothing happened to these")
     goal, subjects = _JUDGED[type(statement)](told, statement)  # type: ignore[operator]

@@ -16,12 +16,13 @@ from mathgen.reading.meaning import (
     NextOne,
     PartTogether,
     Statement,
+    Stronger,
     TimesAsMany,
 )
 from mathgen.reading.noun_phrases import always, measured
 from mathgen.reading.part_frames import Known
 from mathgen.reading.tokens import Number
-from mathgen.reading.wanted import JudgeClaim
+from mathgen.reading.wanted import IsFair, JudgeClaim
 from mathgen.trials.scope import Measure
 
 
@@ -72,6 +73,15 @@ RULES: tuple[Rule, ...] = (
     rule("claim", "the probability that the next <thing> will <be_done> is NUM", NextOne),
     rule("claim", "the next <thing> will <be_done> with a probability of NUM", NextOne),
     rule("fact", "<going_by> , one claim is that <claim>", lambda _, claim: _says(claim)),
+    rule("claim", "<who> had the stronger result", Stronger),
+    rule("claim", "<who> did better than <who>", Stronger),
+    rule("claim", "the result of <who> is stronger", Stronger),
+    rule("fair_by", "the fractions <that_outcome>", lambda m: IsFair("fraction", measured(m, "down", "standing"))),
+    rule("fair_by", "the means", always(IsFair("mean"))),
+    rule("fair_by", "the <things> <that_outcome> per trial", lambda c, m: IsFair("per trial", m, c)),
+    rule("ask", "going by <fair_by> , is this claim fair", lambda question: question),
+    rule("ask", "is this claim fair by <fair_by>", lambda question: question),
+    rule("ask", "do <fair_by> make this claim fair", lambda question: question),
     rule("ask", "do you agree", always(JudgeClaim())),
     rule("ask", "do the results show the same", always(JudgeClaim())),
     rule("fact", "tell why", always((Explain(),))),

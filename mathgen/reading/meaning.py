@@ -576,7 +576,14 @@ class LastOne(NamedTuple):
     measure: Measure
 
 
-Statement = GreaterFraction | AgainstPart | TimesAsMany | MoreThanBoth | PartTogether | ChangedBy | NextOne
+class Stronger(NamedTuple):
+    """ "(that) the Owls had the stronger result": which result is stronger, the question tells."""
+
+    who: Labels
+    than: Labels = None
+
+
+Statement = GreaterFraction | AgainstPart | TimesAsMany | MoreThanBoth | PartTogether | ChangedBy | NextOne | Stronger
 
 
 class Claimed(NamedTuple):

@@ -227,6 +227,14 @@ class WhichSums(NamedTuple):
     total: Number
 
 
+class IsFair(NamedTuple):
+    """ "Going by the means, is this claim fair?": by fractions ("fraction"), "mean"s, or counts "per trial"."""
+
+    by: Literal["fraction", "mean", "per trial"]
+    measure: Measure | None = None
+    colors: Labels = None
+
+
 class NextNumber(NamedTuple):
     """ "Which number comes after 39?", "Which number comes next?" """
 
@@ -1166,6 +1174,7 @@ Question = (
     | SuccessCount
     | SuccessShare
     | NextSuccess
+    | IsFair
 )
 
 

@@ -131,7 +131,7 @@ def _part_of(line: Problem, percent: bool) -> bool:
 def _compares(line: Problem) -> bool:
     relation = str(line["relation"])
     if line["answer"]["kind"] == "rubric":  # two fractions held against each other
-        return len(re.findall(r"\d/\d", relation)) == 2
+        return len(re.findall(r"\d\)?/\d", relation)) == 2
     return bool(line["answer"]["kind"] == "name") and relation.startswith(("x = Max", "x = Min"))
 
 
@@ -618,7 +618,9 @@ SHOWS: dict[str, Callable[[Problem], bool]] = {
     "5.NF.A.1": _unlike_bottoms,
     "5.NF.A.2": _unlike_bottoms,
     "5.NF.B.7c": lambda p: _divides_by_fraction(p, unit=True) or _unit_fraction_by_whole(p),
-    "5.NF.B.3": lambda p: "/" in _signs(p) and _exact(p).q != 1,
+    "5.NF.B.3": lambda p: (
+        "/" in _signs(p) and (_says(r"\bper trial\b.*\?")(p) and _compares(p) if p["answer"]["kind"] == "rubric" else _exact(p).q != 1)
+    ),
     "5.NF.B.4a": lambda p: _part_of(p, percent=False),
     "5.NF.B.6": lambda p: _part_of(p, percent=False),
     "6.EE.A.2c": _formula,
@@ -638,12 +640,12 @@ SHOWS: dict[str, Callable[[Problem], bool]] = {
     "6.RP.A.3a": lambda p: (_compares(p) and len(_bottoms_compared(p)) > 1) or (_says(r"\bratio\b")(p) and {"/", "*"} <= _signs(p)),
     "6.RP.A.3b": lambda p: _says(r"\brate\b")(p) and _says(r"\bin (\d+|how many) trials\b")(p) and "/" in _signs(p),
     "6.RP.A.3c": lambda p: _says("percent|%")(p) and not _says("increase|decrease|percent (more|less|fewer)|[Bb]y what percent")(p),
-    "6.SP.B.5c": _says(r"\b(mean|median|interquartile range)\b"),
+    "6.SP.B.5c": _says(r"\b(means?|median|interquartile range)\b"),
     "6.SP.A.1": _says(r"\bstatistical question\?"),
     "6.SP.A.2": lambda p: _compares(p) and _says(r"\b(median|least number to the greatest)\b.*\?")(p),
     "6.SP.B.5d": lambda p: _compares(p) and _says(r"the mean or the median\b.*\?")(p),
     "7.SP.B.3": lambda p: _says(r"\bdifference of the means\b")(p) and _says(r"mean absolute deviation\b.*\?")(p) and "/" in _signs(p),
-    "7.SP.B.4": lambda p: _compares(p) and _says(r"\b(median|least number to the greatest)\b.*\?")(p),
+    "7.SP.B.4": lambda p: _compares(p) and _says(r"\b(median|the means|least number to the greatest)\b.*\?")(p),
     "6.SP.B.4": _says(r"\b(box plot|dot plot|one dot for each number|histogram)\b"),
     "6.SP.B.5a": lambda p: (
         _behind_mean(p) or (_whole(p) and _signs(p) == {"*"} and _says(r"\bhow many (results|rows of results|dots|counts)\b")(p))

@@ -10,7 +10,7 @@ from sympy import Rational
 
 from tests.audit.printed import value
 from tests.audit.results import Reach
-from tests.audit.wording import Texts
+from tests.audit.wording import Texts, sentences
 from tests.audit.working import solutions
 
 Sides = tuple[Rational, str, Rational]
@@ -38,6 +38,24 @@ def faults(line: dict[str, Any], texts: Texts) -> Iterator[str]:
         yield f"{line['relation']} is not how far {left} is from {right}"
 
 
+def _fair(text: str, texts: Texts, mine: tuple[str, ...]) -> Sides | None:
+    """The results of two groups, each of the trials that its own sentence names: parts of the pins set up, or counts per trial."""
+    results, found = texts.results, {}
+    for sentence in sentences(text)[:2]:
+        named = texts.named(sentence)
+        trials = named.trials or results.trials
+        reach = Reach(named.groups, trials, named.colors or None)
+        down = results.total("down", reach)
+        by_fractions = re.search(r"\bfractions\b[^.]*\?", text)
+        if not by_fractions and not re.search(r"\b(the means|per trial)\b[^.]*\?", text):
+            return None
+        found[named.groups] = Rational(down, results.total("set_up", reach) if by_fractions else len(trials))
+    if mine not in found or len(found) != 2:
+        return None
+    [other] = [value_ for groups, value_ in found.items() if groups != mine]
+    return found[mine], ">", other
+
+
 def _together(text: str, texts: Texts, claimed: Rational, colors: tuple[str, ...], size: int | None = None) -> Sides | None:
     """Two colors' parts of one set: those the words give, which the rows have to bear out."""
     named = texts.named(text)
@@ -58,6 +76,9 @@ def _sides(text: str, texts: Texts) -> Sides | None:
     added = re.search(r"\bSomeone adds these fractions and gets (\d+/\d+)\.", text)
     if added:
         return _together(text, texts, value(added[1]), ())
+    fair = re.search(r"\bthat (?:(.+) had the stronger result|(.+) did better than .+|the result of (.+) is stronger)\.", text)
+    if fair:
+        return _fair(text, texts, texts.named(next(who for who in fair.groups() if who)).groups)
     if said is None:
         return None
     claim, items = said[1], texts.words.items

@@ -92,3 +92,9 @@ def percent_of_the_later(says_so: int) -> Wrong:
 def it_is_due(says_so: int) -> Wrong:
     """Fischbein and Schnarch 1997, from memory."""
     return _verdict(says_so)
+
+
+@slip("V16", "More {items} in all is not enough. How many {trials} were there?")
+def by_totals(says_so: int) -> Wrong:
+    """As V01, where trials are counted."""
+    return _verdict(says_so)
