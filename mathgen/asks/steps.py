@@ -1,4 +1,4 @@
-"""The worked steps of an ask, as a teacher would write them: one true equality a line.
+"""The worked steps of an ask: one true equality a line, and beside them the lines that a teacher writes on the board.
 
 Numbers are pairs of whole numbers (top, bottom) as they are written, so 9/12 stays 9/12. Counts are read cell by cell here;
 nothing is taken from ``trials.totals`` or from ``asks.evaluate``.
@@ -6,11 +6,13 @@ nothing is taken from ``trials.totals`` or from ``asks.evaluate``.
 
 from __future__ import annotations
 
-from itertools import combinations
+from collections.abc import Callable
+from itertools import combinations, pairwise
 from math import gcd, lcm
 from typing import NamedTuple
 
 from mathgen.asks.expression import (
+    DOLLAR,
     PAIR,
     Ask,
     Changes,
@@ -39,6 +41,10 @@ from mathgen.exact.forms import decimal, period
 from mathgen.exact.parse import written
 from mathgen.trials.scope import BY_TRIAL, Measure
 from mathgen.trials.table import Row, TrialTable
+
+_QUOTIENTS = 5  # the grade in which a quotient is a fraction: 5.NF.B.3
+_BELOW_ZERO = 7  # in which 11 - 16 is worked out: 7.NS.A.1
+_TOO_LONG = 1000  # 3120/12 is no help on the way
 
 
 class Number(NamedTuple):
@@ -111,17 +117,30 @@ def _count(row: Row, measure: Measure) -> int:
 
 
 class Working:
-    """The lines of one ask's working. ``printed`` holds what the words print, and how: ``{rate: "75%"}``."""
+    """The lines of one ask's working. ``printed`` holds what the words print, and how: ``{rate: "75%"}``.
 
-    def __init__(self, reader: CellReader, printed: dict[Expr, str]) -> None:
+    ``lines`` are equalities only, as short as can be; ``board`` is the same working as a teacher writes it for a grade.
+    """
+
+    def __init__(self, reader: CellReader, printed: dict[Expr, str], grade: int = 8) -> None:
         self.lines: list[str] = []
+        self.board: list[str] = []
+        self.ends: list[Number] = []  # what the goal compares, as it was written last
+        self.money = reader.money
         self._reader = reader
         self._printed = printed
+        self._grade = grade
 
-    def line(self, left: str, right: str) -> None:
+    def line(self, left: str, right: str, *on_board: str) -> None:
+        """An equality; ``on_board`` is how a teacher writes it, where not in the same way."""
         text = f"{left} = {right}"
         if left != right and text not in self.lines:
             self.lines.append(text)
+            self.board += on_board or (text,)
+
+    def tell(self, text: str) -> None:
+        """A line for the board alone."""
+        self.board.append(text)
 
     def number(self, expr: Expr) -> Number:
         """The value of an expression; every operation on the way writes its line."""
@@ -170,17 +189,22 @@ class Working:
             return self._mean(numbers)
         if stat.name == "mean absolute deviation":
             return self._mean_deviation(numbers)
+        rising = sorted(numbers, key=_by_size(numbers))
+        if stat.name == "range":
+            return self._apart(rising[-1], rising[0])
+        self.tell(f"in order: {_listed(rising)}")
         if stat.name == "median":
             return self._median(numbers, True)
-        numbers.sort()
-        if stat.name == "range":
-            return self._apart(numbers[-1], numbers[0])
-        half = len(numbers) // 2
-        lower, upper = numbers[:half], numbers[-half:]
+        half = len(rising) // 2
+        lower, upper = rising[:half], rising[-half:]
         if stat.name != "interquartile range":
-            return self._median(lower if stat.name == "lower quartile" else upper, True)
-        ends = self._median(upper, False), self._median(lower, False)
+            return self._of_half(lower, "lower", True) if stat.name == "lower quartile" else self._of_half(upper, "upper", True)
+        ends = self._of_half(upper, "upper", False), self._of_half(lower, "lower", False)
         return self._apart(*ends)
+
+    def _of_half(self, numbers: list[Number], which: str, told: bool) -> Number:
+        self.tell(f"{which} half: {_listed(numbers)}")
+        return self._median(numbers, told)
 
     def _of_lengths(self, name: str, numbers: list[Number]) -> Number:
         """The widest less the narrowest, or an equal share of all, in fractions of an inch."""
@@ -190,13 +214,14 @@ class Working:
             return self._sum_or_difference("-", [rising[-1], rising[0]])
         total = self._sum_or_difference("+", numbers)
         whole = mixed(total.top // gcd(total.top, total.bottom), total.bottom // gcd(total.top, total.bottom))
-        self.line(total.text, whole.text)
+        self.line(total.text, whole.text, *_apiece(total.top, total.bottom))
         return self._quotient(whole, _whole(len(numbers)))
 
     def _mean_deviation(self, numbers: list[Number]) -> Number:
         """How far each number is from the mean, and the mean of that. A distance that comes twice is worked out once."""
         mean = self._mean(numbers)
         far = [self._apart(*((mean, one) if one.top * mean.bottom < mean.top * one.bottom else (one, mean))) for one in numbers]
+        self.tell(f"distances from {mean.text}: {_listed(far)}")
         return self._mean(far)
 
     def _apart(self, greater: Number, less: Number) -> Number:
@@ -243,6 +268,7 @@ class Working:
         if len(numbers) == 1:
             if told:  # nothing is worked out: the one number in the middle is the median
                 self.lines.append(f"{numbers[0].text} = {numbers[0].text}")
+            self.tell(f"the middle number is {numbers[0].text}")
             return numbers[0]
         numbers.sort()
         total = sum(one.top for one in numbers)
@@ -267,6 +293,10 @@ class Working:
             self.line(f"{count * size} / {size}", str(count))
         elif want == "needed" and over:
             self.line(f"{count} + 1", str(count + 1))
+        elif want == "needed":
+            self.tell(f"{number} / {size} = {count}")
+        elif want == "over" and not over:
+            self.tell(f"{number} - {count * size} = 0")
 
     def factor_pairs(self, number: int) -> None:
         """Each pair that a number is the product of: 1 * 12 = 12, 2 * 6 = 12, 3 * 4 = 12."""
@@ -308,32 +338,54 @@ class Working:
         """Puts down two numbers as a ratio. Nothing is divided: 18 to 6 stays 18/6."""
         a, b = self.number(first), self.number(second)
         if b.top:  # a ratio to nothing has no line: the proof finds that the working does not end
-            self.line(f"{a.text} / {b.text}", f"{a.text}/{b.text}")
+            self.line(f"{a.text} / {b.text}", f"{a.text}/{b.text}", f"{a.text} to {b.text}: {a.text}:{b.text}")
 
     def _op(self, expr: Op) -> Number:
         symbol = expr.symbol
         if expr in self._printed and symbol in "-/":
             return self._rate(expr, self._printed[expr])
-        if symbol in ("abs", "opposite"):
-            return self._turned(symbol, self.number(expr.args[0]))
+        if symbol == "opposite":
+            return self._opposite(expr.args[0])
+        if symbol == "abs":
+            return self._size(self.number(expr.args[0]))
         if symbol in ("gcf", "lcm"):
             return self._common(symbol, *map(self.number, expr.args))
         if symbol == "/":
-            return self._quotient(self.number(expr.args[0]), self.number(expr.args[1]))
+            part, whole = map(self.number, expr.args)
+            return self._quotient(part, whole, self._named(part, whole) if _counted_out_of(expr.args[1]) else "")
         numbers = [self.number(arg) for arg in expr.args]
         if symbol == "*":
             return self._product(numbers)
         return self._sum_or_difference(symbol, numbers)
 
-    def _turned(self, symbol: str, number: Number) -> Number:
-        """The absolute value, ``|-3| = 3``, or the opposite, ``-(3) = -3``."""
-        if symbol == "abs":
-            result = _over(abs(number.top), number.bottom)
-            self.line(f"|{number.text}|", result.text)
-        else:
-            result = _over(-number.top, number.bottom)
-            self.line(f"-({number.text})", result.text)
+    def _size(self, number: Number) -> Number:
+        """The absolute value: ``|-3| = 3``."""
+        result = _over(abs(number.top), number.bottom)
+        self.line(f"|{number.text}|", result.text)
         return result
+
+    def _opposite(self, expr: Expr) -> Number:
+        """The opposite, ``-(3) = -3``. Of a difference a teacher takes the greater number from the less, where the grade knows how."""
+        number = self.number(expr)
+        result = _over(-number.top, number.bottom)
+        told = f"the opposite of {number.text} is {result.text}"
+        if isinstance(expr, Op) and expr.symbol == "-" and len(expr.args) == 2 and number.top > 0 and self.board:
+            turned, _, _ = self.board[-1].partition(" = ")
+            greater, _, less = turned.partition(" - ")
+            if self._grade >= _BELOW_ZERO:
+                self.board.pop()
+                told = f"{less.strip('()')} - {f'({greater})' if greater[0] == '-' else greater} = {result.text}"
+            else:
+                told = f"{less} is {number.text} less than {greater}, so {result.text}"
+        self.line(f"-({number.text})", result.text, told)
+        return result
+
+    def _named(self, part: Number, whole: Number) -> str:
+        """A part and its whole put down as a fraction. Dividing 5 by 8 is not known before grade 5."""
+        if part.top >= whole.top or (part.bottom, whole.bottom) != (1, 1):
+            return ""
+        among = f"of {whole.text} equal parts" if self._grade < _QUOTIENTS else f"out of {whole.text}"
+        return f"{part.text} {among}: {part.text}/{whole.text}"
 
     def _common(self, symbol: str, one: Number, other: Number) -> Number:
         """What two whole numbers share: ``24 / 2 = 12``, ``36 / 3 = 12``; or what both lead to: ``4 * 3 = 12``, ``6 * 2 = 12``."""
@@ -351,7 +403,10 @@ class Working:
         top = sum(tops) if symbol == "+" else tops[0] - sum(tops[1:])
         decimal = self._decimal(top, bottom) if any("." in one.text for one in numbers) else None
         result = _over(top, bottom) if decimal is None else Number(top, bottom, decimal)
-        self.line(f" {symbol} ".join(one.text for one in numbers), result.text)
+        left = f" {symbol} ".join(one.text for one in numbers)
+        first, *rest = (one.text for one in numbers)
+        told = f" {symbol} ".join([first, *(f"({one})" if one[0] == "-" else one for one in rest)])
+        self.line(left, result.text, *([f"{told} = {result.text}"] if told != left else []))
         return result
 
     def _alike(self, numbers: list[Number]) -> list[Number]:
@@ -367,6 +422,8 @@ class Working:
                 same = same._replace(text=decimal)
             if same.text != one.text and (mixed_numbers or (one.bottom > 1 and (decimals or one.bottom != bottom))):
                 self.line(one.text, same.text)
+            elif same.text != one.text and (text := f"{one.text} = {same.text}") not in self.board:
+                self.tell(text)
             alike.append(same)
         return alike
 
@@ -417,10 +474,12 @@ class Working:
             return Number(top, bottom, decimal)
         shared = gcd(top, bottom)
         result = mixed(top // shared, bottom // shared)
-        self.line(" * ".join(one.text for one in numbers), result.text)
+        left = " * ".join(one.text for one in numbers)
+        self.line(left, result.text, *_in_one_fraction(left, top, bottom))
         return result
 
-    def _quotient(self, part: Number, whole: Number) -> Number:
+    def _quotient(self, part: Number, whole: Number, named: str = "") -> Number:
+        """``named`` is how the quotient is told where it is a fraction only put down."""
         if not whole.top:  # no line: the proof finds that the working does not end in the answer
             return part
         if part.bottom > 1 or whole.bottom > 1:
@@ -429,12 +488,21 @@ class Working:
             top, bottom = part.top * whole.bottom, part.bottom * whole.top
             shared = gcd(top, bottom)
             result = mixed(top // shared, bottom // shared)
-            self.line(f"{part.text} / {whole.text}", result.text)
+            left = f"{part.text} / {whole.text}"
+            self.line(left, result.text, *self._turned_over(left, part, whole))
             return result
         whole_result = abs(part.top) >= whole.top > 0 and part.top % whole.top == 0
         result = _whole(part.top // whole.top) if whole_result else _over(part.top, whole.top)
-        self.line(f"{part.text} / {whole.text}", result.text)
+        self.line(f"{part.text} / {whole.text}", result.text, *([named] if named else []))
         return result
+
+    def _turned_over(self, left: str, part: Number, whole: Number) -> list[str]:
+        """To divide by a fraction is to multiply by it turned over: 1/6 / 5/12 = 1/6 * 12/5."""
+        if any("." in one.text or " " in one.text for one in (part, whole)) or part.top <= 0 or whole.top <= 0:
+            return []
+        top, bottom = part.top * whole.bottom, part.bottom * whole.top
+        product = f"{part.text} * {_over(whole.bottom, whole.top).text}"
+        return [f"{left} = {product}", f"{product} = {_over(top, bottom).text}", *(_apiece(top, bottom) if bottom > 1 else [])]
 
     def _decimal(self, top: int, bottom: int) -> str | None:
         """The decimal where it ends; dollars with two places: 0.60."""
@@ -465,11 +533,11 @@ class Working:
                 self.line(number.text, scaled.text)
                 self.line(scaled.text, decimal)
             elif not self.lines:  # a decimal that the words print and that is only to be rounded: 375 thousandths
-                self.line(number.text, _over(top, bottom).text)
+                self.lines.append(f"{number.text} = {_over(top, bottom).text}")
         elif demand.form in ("mixed", "simplest", "fraction"):
             shared = gcd(top, bottom)
             plain = mixed(top // shared, bottom // shared) if demand.form == "mixed" else _over(top // shared, bottom // shared)
-            self.line(number.text, plain.text)
+            self.line(number.text, plain.text, *(_apiece(top, bottom) if demand.form == "mixed" and "/" in number.text else []))
 
     def _percent(self, number: Number) -> None:
         """Out of 100 where that is a whole number, by a decimal where it ends, else straight to the mixed percent."""
@@ -490,6 +558,38 @@ class Working:
         else:
             self.line(number.text, decimal)
             self.line(decimal, result)
+
+
+def _listed(numbers: list[Number]) -> str:
+    return ", ".join(one.text for one in numbers)
+
+
+def _by_size(numbers: list[Number]) -> Callable[[Number], int]:
+    """What to sort numbers by: their tops over one bottom number."""
+    bottom = lcm(*(one.bottom for one in numbers))
+    return lambda one: one.top * (bottom // one.bottom)
+
+
+def _counted_out_of(whole: Expr) -> bool:
+    """Whether it is a set that a part is counted out of, and not a number of sharers."""
+    return isinstance(whole, Quantity | Price) or whole == DOLLAR or (isinstance(whole, Op) and all(map(_counted_out_of, whole.args)))
+
+
+def _in_one_fraction(left: str, top: int, bottom: int) -> list[str]:
+    """A product over one bottom number first: 4 * 21/8 = 84/8, 84/8 = 10 4/8, 10 4/8 = 10 1/2."""
+    helps = 0 < top < _TOO_LONG or bottom == 100
+    return [f"{left} = {top}/{bottom}", *_apiece(top, bottom)] if bottom > 1 and helps and "." not in left else []
+
+
+def _apiece(top: int, bottom: int) -> list[str]:
+    """A fraction as a mixed number, then that in lowest terms: 84/8 = 10 4/8, 10 4/8 = 10 1/2."""
+    whole, rest = divmod(top, bottom)
+    forms = [f"{top}/{bottom}"]
+    if whole and rest:
+        forms.append(f"{whole} {rest}/{bottom}")
+    shared = gcd(top, bottom)
+    forms.append(mixed(top // shared, bottom // shared).text)
+    return [f"{one} = {other}" for one, other in pairwise(forms) if one != other]
 
 
 def mixed(top: int, bottom: int) -> Number:
@@ -527,16 +627,21 @@ def school_steps(ask: Ask, reader: CellReader, printed: dict[Expr, str]) -> tupl
         reader: of the table.
         printed: expressions that the words print, with the text they print; other counts are read from the table.
     """
-    working = Working(reader, printed)
+    return tuple(worked(ask, reader, printed).lines)
+
+
+def worked(ask: Ask, reader: CellReader, printed: dict[Expr, str], grade: int = 8) -> Working:
+    """The whole working of an ask, with the lines for the board of a grade and the numbers that are compared."""
+    working = Working(reader, printed, grade)
     if isinstance(ask.goal, Same):
-        return ()  # nothing is worked out: the story is put in signs
+        return working  # nothing is worked out: the story is put in signs
     if isinstance(ask.goal, Choice):
         numbers = [working.number(expr) for expr in ask.goal.exprs]
         # The one number in the middle of a list is found, not worked out: the comparison says it.
         working.lines = [line for line in working.lines if len(set(line.split(" = "))) > 1]
-        _same_bottoms(working, numbers)
+        working.ends = _same_bottoms(working, numbers)
     elif isinstance(ask.goal, Truth):
-        left, right = (working.number(expr) for expr in ask.goal.exprs)
+        left, right = working.ends = [working.number(expr) for expr in ask.goal.exprs]
         if ask.goal.divides and ask.goal.right == PAIR:
             working.pairs(left.top)
         elif ask.goal.divides:
@@ -544,9 +649,9 @@ def school_steps(ask: Ask, reader: CellReader, printed: dict[Expr, str]) -> tupl
         elif ask.demand.form == "rubric":  # a reason is to be given: both sides are made ready to compare
             if isinstance(ask.goal.right, Stated) and ask.goal.right.meaning == "claimed percent":
                 working.line(f"{ask.goal.right.number}%", right.text)
-            _same_bottoms(working, [left, right])
+            working.ends = _same_bottoms(working, [left, right])
     elif isinstance(ask.goal, QuotientRemainder):
-        amount, size = (working.number(expr) for expr in ask.goal.exprs)
+        amount, size = working.ends = [working.number(expr) for expr in ask.goal.exprs]
         if ask.goal.size == PAIR:
             working.pairs(amount.top)
         else:
@@ -575,7 +680,7 @@ def school_steps(ask: Ask, reader: CellReader, printed: dict[Expr, str]) -> tupl
         # A number that the words give and that is only to be rounded: nothing is worked out.
         given = working.number(ask.goal.expr).text
         working.lines.append(f"{given} = {given}")
-    return tuple(working.lines)
+    return working
 
 
 def _of_lengths(expr: Expr) -> bool:
@@ -584,21 +689,23 @@ def _of_lengths(expr: Expr) -> bool:
     return isinstance(expr, Measured) or (isinstance(expr, Op) and any(map(_of_lengths, expr.args)))
 
 
-def _same_bottoms(working: Working, numbers: list[Number]) -> None:
+def _same_bottoms(working: Working, numbers: list[Number]) -> list[Number]:
     """Rewrites fractions to one bottom number, so that tops can be compared; decimals to as many places."""
+    alike = side_by_side(numbers)
+    for one, same in zip(numbers, alike, strict=True):
+        working.line(one.text, same.text)
+    return alike
+
+
+def side_by_side(numbers: list[Number]) -> list[Number]:
+    """The numbers over one bottom number, or with as many places."""
     places = max(len(one.text.partition(".")[2]) for one in numbers)
     if places:
-        for one in numbers:
-            if "." in one.text:
-                working.line(one.text, f"{one.text}{'0' * (places - len(one.text.partition('.')[2]))}")
-        return
-    bottom = 1
-    numbers = [one for one in numbers if "/" in one.text or one.bottom == 1]  # a mean that comes out whole is ready
-    for one in numbers:
-        bottom = bottom * one.bottom // gcd(bottom, one.bottom)
-    for one in numbers:
-        if one.bottom != bottom:
-            working.line(one.text, _over(one.top * (bottom // one.bottom), bottom).text)
+        padded = [one.text + "0" * (places - len(one.text.partition(".")[2])) for one in numbers]
+        return [one._replace(text=text) if "." in text else one for one, text in zip(numbers, padded, strict=True)]
+    ready = [one for one in numbers if "/" in one.text or one.bottom == 1]  # a mean that comes out whole is ready
+    bottom = lcm(*(one.bottom for one in ready))
+    return [_over(one.top * (bottom // one.bottom), bottom) if one in ready and one.bottom != bottom else one for one in numbers]
 
 
 def _by_undoing(equation: Equation) -> bool:

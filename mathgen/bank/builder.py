@@ -13,6 +13,7 @@ from typing import Literal, NamedTuple
 
 from sympy import Rational
 
+from mathgen.asks.board import board_lines
 from mathgen.asks.evaluate import NoAnswer, answer
 from mathgen.asks.expression import (
     Ask,
@@ -77,6 +78,7 @@ class Candidate(NamedTuple):
     givens: tuple[Given, ...]
     cells: tuple[Cell, ...]
     steps: tuple[str, ...]
+    printed: dict[Expr, str]  # what the steps take as printed
     exact: Rational | str
     shown: str  # "" for a name
     standards: tuple[str, ...]
@@ -144,9 +146,7 @@ class Builder:
         spot = (model.name, outline(draft.ask), draft.features, draft.wanted, rates, draft.sets, text, numbers)
         core = self._cores.get(spot)
         if core is None:
-            printed: dict[Expr, str] = {leaf: "" for leaf in leaves if isinstance(leaf, Quantity | Measured | Price)}
-            printed.update(draft.rates)
-            steps = school_steps(draft.ask, desk.reader, printed)
+            steps = school_steps(draft.ask, desk.reader, _all_printed(draft))
             # A rate is said instead of the count that it is made from.
             said = [leaf for leaf in leaves if not (rates and isinstance(leaf, Quantity) and leaf.measure != "set_up")]
             counts = {str(number(leaf)) for leaf in said if isinstance(leaf, Quantity)}
@@ -189,11 +189,12 @@ class Builder:
             return Stopped(("graph",))
         givens, cells = givens_of(desk, words, left_out)
         places = places_to_read(givens, cells)
-        steps = core.steps
+        steps, printed = core.steps, _all_printed(draft)
         # A total that is read cell by cell has to be added up first.
         summed = cells and not all(isinstance(one, Price) or desk.view.is_cell(one) for one in left_out)
         if summed or any(rate not in words.printed for rate, _ in draft.rates):
-            steps = school_steps(draft.ask, desk.reader, words.printed)
+            printed = words.printed
+            steps = school_steps(draft.ask, desk.reader, printed)
         numbers = {given.number for given in givens}
         features = draft.features | self._graph_features(givens) if graph else draft.features
         bars = len(desk.table.colors) if graph or "graph" in draft.features else 0  # read, or to be drawn
@@ -210,7 +211,9 @@ class Builder:
             scored = tuple({step.partition(" = ")[2]: step for step in steps}.values())
         points = score(self._features(draft, words, places, scored, text), self.grade)
         standards = self.gate.standards(signature)
-        return Candidate(model, draft, self.grade, words, givens, cells, steps, exact, text, standards, points, level(points, self.grade))
+        return Candidate(
+            model, draft, self.grade, words, givens, cells, steps, printed, exact, text, standards, points, level(points, self.grade)
+        )
 
     def _features(self, draft: Draft, words: Words, places: int, steps: tuple[str, ...], text: str) -> Features:
         return Features(
@@ -289,6 +292,7 @@ class Builder:
             cells=candidate.cells,
             answer=key,
             steps=tuple(map(Step, candidate.steps)),
+            board=board_lines(draft.ask, self.desk.reader, candidate.printed, self.grade, candidate.exact, key.shown),
             relation=question_in_x(draft.ask, self.desk.judge.rows.number),
             givens=candidate.givens,
             slips=slips_of(self.desk, draft, key, {given.number for given in candidate.givens}, tells_successes(candidate.givens)),
@@ -296,6 +300,13 @@ class Builder:
             proof=(),
         )
         return self.desk.judge.prove(problem)
+
+
+def _all_printed(draft: Draft) -> dict[Expr, str]:
+    """As if the words gave every number: what a rate prints is known, of a count it does not matter."""
+    printed: dict[Expr, str] = {leaf: "" for leaf in draft.leaves() if isinstance(leaf, Quantity | Measured | Price)}
+    printed.update(draft.rates)
+    return printed
 
 
 def _word_count(text: str) -> int:

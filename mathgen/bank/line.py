@@ -41,7 +41,7 @@ def as_line(problem: Problem) -> dict[str, Any]:
             # Of a rubric the value is the verdict: what a reason for it names, and how they compare.
             **({"facts": [{"value": one.shown, "quantity": one.quantity} for one in key.reasons]} if key.reasons else {}),
         },
-        "steps": [step.text for step in problem.steps],
+        "steps": list(problem.board),
         "relation": problem.relation,
         "givens": [_given(given) for given in problem.givens],
         "slips": [{"id": slip.id, "value": slip.value, "line": slip.line} for slip in problem.slips],

@@ -86,6 +86,7 @@ class Problem(NamedTuple):
     cells: tuple[Cell, ...]  # table cells that a pupil must read
     answer: Answer
     steps: tuple[Step, ...]  # each a true equality; the last ends in the exact answer
+    board: tuple[str, ...]  # the steps as a teacher writes them, up to the answer as it is written
     relation: str  # "lhs = rhs" in x
     givens: tuple[Given, ...]
     slips: tuple[Slip, ...]  # none of them equal to the answer

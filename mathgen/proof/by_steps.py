@@ -34,30 +34,48 @@ from mathgen.asks.expression import (
     Value,
 )
 from mathgen.problems.record import Answer, Problem
+from mathgen.proof.by_board import Lists, check_board, lists_of
 from mathgen.proof.lists import is_statistic, statistic
+from mathgen.proof.step_numbers import NotTrue, Pair, lowest, number
 from mathgen.proof.verdict import AGREES
 
 ADDED_UP = ("mean", "mean absolute deviation")  # statistics of which each number of the list is used
-_PAIR = tuple[int, int]
-_NUMBER = re.compile(r"(?:(\d+) )?(\d+)/(\d+)(%?)|(\d+)(?:\.(\d+))?(%?)")
-_REPEATING = re.compile(r"(\d+)\.(\d+)\.\.\.")
 _TURNED = re.compile(r"\|(-?[^|]+)\||-\(([^()]+)\)")  # an absolute value, an opposite
 _OPERATOR = re.compile(r" ([-+*/]) ")
 _MIXED = re.compile(r"\d+ \d+/\d+")
 _PRINTED = re.compile(r"(?:(?<![\w)])-)?\d+(?:/\d+|\.\d+(?:\.\.\.)?)?%?")
 
 
-class NotTrue(ValueError):
-    """A step that is no true equality, is idle, works with a number from nowhere, or does not lead to the answer."""
-
-
 def verdict(problem: Problem) -> str:
     """``agrees``, or what is wrong."""
     try:
         _check(problem)
+        check_board(problem, _known_on_board(problem), _sides(problem), _lists(problem))
     except NotTrue as err:
         return str(err)
     return AGREES
+
+
+def _known_on_board(problem: Problem) -> set[Pair]:
+    """The numbers that are given, and those of the steps on the way."""
+    known = {number(given.number) for given in problem.givens} | {*map(number, _counts_of_series(problem.ask) + _known_to_all(problem.ask))}
+    for step in problem.steps:
+        numbers, result = _read(step.text)
+        known |= {*numbers, result}
+    return known
+
+
+def _sides(problem: Problem) -> tuple[Pair, ...]:
+    goal = problem.ask.goal
+    return _pairs(problem, goal) if isinstance(goal, Choice | Truth) else ()
+
+
+def _lists(problem: Problem) -> Lists:
+    """The lists of the goal's statistics, in the order in which they are worked out."""
+    if isinstance(problem.ask.goal, Same):
+        return Lists((), ())
+    stats = [stat for expr in problem.ask.goal.exprs for stat in _stats(expr) if isinstance(stat.series[0], Quantity)]
+    return lists_of((stat.name, _listed(problem, stat)) for stat in stats)
 
 
 def _check(problem: Problem) -> None:
@@ -117,56 +135,8 @@ def _check(problem: Problem) -> None:
         raise NotTrue(f"the steps end in another form than {problem.answer.shown}")
 
 
-def lowest(top: int, bottom: int) -> _PAIR:
-    """The pair without common factors."""
-    a, b = top, bottom
-    while b:
-        a, b = b, a % b
-    return (top // a, bottom // a) if a else (0, 1)
-
-
-def number(text: str) -> _PAIR:
-    """A number of a step as a pair of whole numbers in lowest terms.
-
-    Raises:
-        NotTrue: no number.
-    """
-    if text[:1] == "-" and text[1:2].isdigit():
-        size = number(text[1:])
-        return -size[0], size[1]
-    endless = _REPEATING.fullmatch(text)
-    if endless is not None:
-        return _repeating(*endless.groups())
-    found = _NUMBER.fullmatch(text)
-    if found is None:
-        raise NotTrue(f"{text!r} is no number")
-    whole, top, bottom, percent, units, decimals, percent_too = found.groups()
-    if top is not None:
-        a, b = int(whole or 0) * int(bottom) + int(top), int(bottom)
-    else:
-        a, b = int(units + (decimals or "")), 10 ** len(decimals or "")
-    if percent or percent_too:
-        b *= 100
-    if b == 0:
-        raise NotTrue(f"{text!r} divides by zero")
-    return lowest(a, b)
-
-
-def _repeating(units: str, digits: str) -> _PAIR:
-    """A decimal without end: what stands at the end twice in a row goes on, over as many nines."""
-    turns = [size for size in range(1, len(digits) // 2 + 1) if digits[-size:] == digits[-2 * size : -size]]
-    if not turns:
-        raise NotTrue(f"{units}.{digits}... does not show what repeats")
-    size = turns[0]
-    start = len(digits) - size
-    while start > 0 and digits[start - 1] == digits[start - 1 + size]:
-        start -= 1
-    first, further = int(units + digits[:start]), int(units + digits[: start + size])
-    return lowest(further - first, 10**start * (10**size - 1))
-
-
 @lru_cache(maxsize=65536)
-def _read(step: str) -> tuple[tuple[_PAIR, ...], _PAIR]:
+def _read(step: str) -> tuple[tuple[Pair, ...], Pair]:
     """The numbers that a step works with, and its result, once its equality is known to be true."""
     left, equals, right = step.partition(" = ")
     if not equals:
@@ -200,7 +170,7 @@ def _read(step: str) -> tuple[tuple[_PAIR, ...], _PAIR]:
     return numbers, result
 
 
-def follow(steps: tuple[str, ...], givens: tuple[str, ...], operations: int, ends: tuple[_PAIR, ...]) -> tuple[_PAIR, ...]:
+def follow(steps: tuple[str, ...], givens: tuple[str, ...], operations: int, ends: tuple[Pair, ...]) -> tuple[Pair, ...]:
     """The result of each step, each one true, made from what is known, and of use.
 
     Args:
@@ -215,7 +185,7 @@ def follow(steps: tuple[str, ...], givens: tuple[str, ...], operations: int, end
     known.add((1, 1))
     if any("..." in given for given in givens):  # the point of a repeating decimal is moved by as many places as it takes
         known.update((10**places, 1) for places in range(1, 8))
-    waiting: dict[_PAIR, str] = {}  # results that no later step has used yet
+    waiting: dict[Pair, str] = {}  # results that no later step has used yet
     results = []
     done = 0
     for step in steps:
@@ -249,27 +219,27 @@ def _in_form(answer: Answer, last: str) -> bool:
     return True  # any form is right, or the exact value is worked out and the rounding is the last thing to do
 
 
-def _pairs(problem: Problem, goal: Choice | Truth | QuotientRemainder | Listing | Changes | Chosen) -> tuple[_PAIR, ...]:
+def _pairs(problem: Problem, goal: Choice | Truth | QuotientRemainder | Listing | Changes | Chosen) -> tuple[Pair, ...]:
     """The value of each label of a choice, or of both sides of a statement, as the givens have it."""
     numbers = {given.expr: number(given.number) for given in problem.givens}
     read = {given.expr: numbers[given.expr] for given in problem.givens if given.where == "table"}
     return tuple(lowest(*_pair(expr, numbers, read)) for expr in goal.exprs)
 
 
-def _crossed_off(problem: Problem, goal: Choice | Truth) -> tuple[_PAIR, ...]:
+def _crossed_off(problem: Problem, goal: Choice | Truth) -> tuple[Pair, ...]:
     """The numbers of the lists of which only a few are used: one that is added up from cells may be crossed off."""
     stats = [stat for expr in goal.exprs for stat in _stats(expr) if stat.name not in ADDED_UP]
     return tuple(one for stat in stats for one in _listed(problem, stat))
 
 
-def _listed(problem: Problem, stat: Stat) -> tuple[_PAIR, ...]:
+def _listed(problem: Problem, stat: Stat) -> tuple[Pair, ...]:
     """The numbers of a list, as the givens have them."""
     numbers = {given.expr: number(given.number) for given in problem.givens}
     read = {given.expr: numbers[given.expr] for given in problem.givens if given.where == "table"}
     return tuple(lowest(*_pair(one, numbers, read)) for one in stat.series)
 
 
-def _check_winner(problem: Problem, goal: Choice, pairs: tuple[_PAIR, ...]) -> None:
+def _check_winner(problem: Problem, goal: Choice, pairs: tuple[Pair, ...]) -> None:
     """The answer has to be the label whose value beats every other when cross-multiplied."""
     sign = 1 if goal.most else -1
     winners = [
@@ -315,7 +285,7 @@ def _check_statement(problem: Problem, goal: Truth, steps: tuple[str, ...], give
         raise NotTrue(f"the steps show it to be {str(true).lower()}")
 
 
-def _divided(amount: _PAIR, size: _PAIR) -> _PAIR:
+def _divided(amount: Pair, size: Pair) -> Pair:
     """How many times a size can be taken away, and what is over then."""
     if (amount[1], size[1]) != (1, 1) or amount[0] < 1 or size[0] < 1:
         raise NotTrue("only whole numbers are put in groups")
@@ -447,7 +417,7 @@ def _check_common(problem: Problem, expr: Op, steps: tuple[str, ...], givens: tu
         raise NotTrue(f"the steps end in {end}")
 
 
-def _pair(expr: Expr, numbers: dict[Expr, _PAIR], read: dict[Expr, _PAIR]) -> _PAIR:
+def _pair(expr: Expr, numbers: dict[Expr, Pair], read: dict[Expr, Pair]) -> Pair:
     """A value as a pair: the given itself, the sum of the cells read for it, or the part over the whole."""
     if expr in numbers:
         return numbers[expr]

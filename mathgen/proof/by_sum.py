@@ -13,8 +13,9 @@ from sympy import Rational
 
 from mathgen.exact.parse import NotANumber, written
 from mathgen.problems.record import Problem
-from mathgen.proof import by_relation, by_steps
+from mathgen.proof import by_relation
 from mathgen.proof.raw import RawRows
+from mathgen.proof.step_numbers import NotTrue, lowest, number
 from mathgen.proof.verdict import AGREES
 
 _LINE = re.compile(r"Answers (\d+) to (\d+) add up to (.+)\.")
@@ -36,13 +37,13 @@ def verdict(line: str, first: int, problems: Sequence[Problem], rows: RawRows) -
         return f"{line!r} names other cards than {first} to {first + len(problems) - 1}"
     try:
         top, bottom = _as_printed([problem.answer.shown for problem in problems])
-        if by_steps.number(found[3]) != (top, bottom):
+        if number(found[3]) != (top, bottom):
             return f"the printed answers add up to {top}/{bottom}"
         solved = [by_relation.solve(problem.ask, rows) for problem in problems]
         total = sum((one for one in solved if not isinstance(one, str)), Rational(0))
         if any(isinstance(one, str) for one in solved) or written(found[3]).value != total:
             return f"the solutions add up to {total}"
-    except (by_steps.NotTrue, by_relation.NoSolution, NotANumber) as err:
+    except (NotTrue, by_relation.NoSolution, NotANumber) as err:
         return str(err)
     return AGREES
 
@@ -51,6 +52,6 @@ def _as_printed(answers: Sequence[str]) -> tuple[int, int]:
     """The sum of printed numbers, in pairs of whole numbers, never reduced before the end."""
     top, bottom = 0, 1
     for text in answers:
-        a, b = by_steps.number(text)
+        a, b = number(text)
         top, bottom = top * b + a * bottom, bottom * b
-    return by_steps.lowest(top, bottom)
+    return lowest(top, bottom)

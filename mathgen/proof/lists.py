@@ -5,8 +5,7 @@ from __future__ import annotations
 from math import prod
 
 from mathgen.asks.expression import StatName
-
-Pair = tuple[int, int]
+from mathgen.proof.step_numbers import Pair, lowest
 
 
 def statistic(name: StatName, listed: tuple[Pair, ...]) -> Pair:
@@ -41,3 +40,9 @@ def _twice_the_middle(rising: list[int]) -> int:
     while len(rising) > 2:
         rising = rising[1:-1]
     return rising[0] + rising[-1]
+
+
+def distances(listed: tuple[Pair, ...]) -> tuple[Pair, ...]:
+    """How far each number of a list is from the mean of the list, in lowest terms."""
+    top, bottom = statistic("mean", listed)
+    return tuple(lowest(abs(a * bottom - top * b), b * bottom) for a, b in listed)

@@ -7,12 +7,10 @@ from collections import Counter
 from collections.abc import Iterable
 from typing import Any
 
-from sympy import Rational
-
-from mathgen.asks.expression import NOTHING, Choice, Op, Stat, Truth
+from mathgen.asks.board import scaled_by
+from mathgen.asks.expression import Choice
 from mathgen.bank.options import Option
 from mathgen.bank.plan import ChosenForm, ChosenSheet
-from mathgen.exact.forms import cut_decimal, fraction
 from mathgen.problems.record import Problem, Slip
 from mathgen.sheets.choices import right_letter
 from mathgen.sheets.figures.choice import form_supports
@@ -74,7 +72,7 @@ def worked_answer(
         "text": running_parts(problem.text, stress_not=True, names=names),
         "answer": _answer(problem, names),
         "figure": None if figure is None else figure.worked,
-        "steps": [working(step) for step in worked_lines(problem)],
+        "steps": [working(line, own) for line in worked_lines(problem)],
         "accepted": [parts(form, own) for form in _other_forms(problem) if _taught(form, grade)],
         "demand": parts(_demand_line(problem)),
         "because": parts(because) if (because := reason(problem)) else [],
@@ -101,9 +99,12 @@ def _other_forms(problem: Problem) -> list[str]:
     answer = problem.answer
     if answer.kind in ("truth", "quotient_remainder", "list", "rubric"):
         return []
-    scaled = _scaled(problem)
-    if scaled is not None:  # "the factor" is named as well by its number
-        return [scaled[1] if answer.exact == "factor" else " × ".join(scaled)]
+    goal = problem.ask.goal
+    rate = scaled_by(goal) if isinstance(goal, Choice) else None
+    if rate is not None:  # "the factor" is named as well by its number
+        numbers = {given.expr: given.number for given in problem.givens}
+        factor = numbers[goal.exprs[1]]
+        return [factor if answer.exact == "factor" else f"{numbers[rate]} × {factor}"]
     return [form for form in answer.accepted if form != answer.shown]
 
 
@@ -116,62 +117,17 @@ def _taught(form: str, grade: int) -> bool:
 
 
 def worked_lines(problem: Problem) -> list[str]:
-    """The steps as a teacher writes them: not "8 = 8" for the middle of a list, nor the two numbers of a ratio once more.
-
-    What grade 8 solves starts with its equation. A percent to be rounded is a decimal first, not 52 8/21%; a fraction that repeats
-    as a decimal is simplified first.
-    """
-    if _of_variability(problem) or _scaled(problem):
-        return []
-    steps = problem.steps[:-1] if problem.answer.kind == "ratio" else problem.steps
-    lines = [step.text for step in steps if len(set(step.text.split(" = "))) > 1]
-    if problem.grade == _EQUATIONS_SOLVED and problem.ask.given:
-        lines.insert(0, re.sub(r"\*(?=[x(])", "", problem.relation))
-    if lines and isinstance(problem.ask.goal, Truth) and any(given.number.endswith("...") for given in problem.givens):
-        end = lines[-1].rpartition(" = ")[2]  # 0.666... is 6/9, held against 2/3
-        lines += [f"{end} = {simplest}"] if (simplest := fraction(Rational(end))) != end else []
-    exact, demand = problem.answer.exact, problem.answer.demand
-    if lines and not isinstance(exact, str):
-        left, _, right = lines[-1].rpartition(" = ")
-        if demand.places is not None and re.fullmatch(r"\d+ \d+/\d+%", right):
-            lines[-1] = f"{left} = {cut_decimal(exact, demand.places + 3)}"
-        elif problem.answer.shown.endswith("...") and right != fraction(exact) and "/" in right:
-            lines.append(f"{right} = {fraction(exact)}")
-    return lines
-
-
-def _of_variability(problem: Problem) -> bool:
-    """Whether it is asked if a question is a statistical one: 8 - 8 = 0 would be no reason."""
-    goal = problem.ask.goal
-    return isinstance(goal, Truth) and goal.right == NOTHING and isinstance(goal.left, Stat)
-
-
-def _scaled(problem: Problem) -> tuple[str, str] | None:
-    """The fraction and the factor of a product that is held against this factor: the fraction tells it, and nothing is multiplied."""
-    goal = problem.ask.goal
-    if not isinstance(goal, Choice | Truth) or len(goal.exprs) != 2:
-        return None
-    product, factor = goal.exprs
-    if not isinstance(product, Op) or product.symbol != "*" or product.args[1:] != (factor,):
-        return None
-    numbers = {given.expr: given.number for given in problem.givens}
-    return numbers[product.args[0]], numbers[factor]
+    """The lines of the board. What grade 8 solves starts with its equation."""
+    equation = problem.board and problem.grade == _EQUATIONS_SOLVED and problem.ask.given
+    return [*([re.sub(r"\*(?=[x(])", "", problem.relation)] if equation else []), *problem.board]
 
 
 def reason(problem: Problem) -> str:
-    """What shows the answer to be right, where the steps do not; "" where they do."""
-    if _of_variability(problem):
-        return "the answers vary" if problem.answer.exact == "true" else "there is only one answer"
-    scaled = _scaled(problem)
-    if scaled is not None:
-        rate, factor = scaled
-        top, _, bottom = rate.partition("/")
-        sign = ">" if int(top) > int(bottom) else "<"
-        return f"{rate} {sign} 1, so {rate} × {factor} {sign} {factor}"
-    if problem.answer.reasons:
-        facts = " and ".join(f"{one.shown} ({one.quantity})" for one in problem.answer.reasons)
-        return f"{problem.answer.because}. A full reason names {facts}, and says how they compare."
-    return problem.answer.because
+    """What a full reason for a verdict names; "" where none is asked for."""
+    if not problem.answer.reasons:
+        return ""
+    facts = " and ".join(f"{one.shown} ({one.quantity})" for one in problem.answer.reasons)
+    return f"{problem.answer.because}. A full reason names {facts}, and says how they compare."
 
 
 def _demand_line(problem: Problem) -> str:

@@ -126,23 +126,14 @@ def _cut(text: str, special: re.Pattern[str]) -> list[Part]:
     return found
 
 
-_NAMES_A_PART = re.compile(r"(\d+) / (\d+) = \1/\2")
-
-
-def working(step: str) -> list[Part]:
-    """A step such as ``9/12 + 3/12 = 12/12`` in a teacher's signs.
+def working(step: str, names: tuple[str, ...] = ()) -> list[Part]:
+    """A step such as ``9/12 + 3/12 = 12/12`` in a teacher's signs; ``names`` as for ``parts``.
 
     >>> working("4 * 8 = 32")
     [{'text': '4 × 8 = 32'}]
-    >>> working("3 / 8 = 3/8")[0]
-    {'text': '3 out of 8 = '}
     >>> working("23 / 3 = 23/3")[0]
     {'text': '23 ÷ 3 = '}
     """
-    named = _NAMES_A_PART.fullmatch(step)
-    if named and int(named[1]) < int(named[2]):
-        # Nothing is worked out: a quotient that is not whole is a matter of grade 5.
-        step = step.replace(" / ", " out of ")
     for plain, sign in _SIGNS:
         step = step.replace(plain, sign)
-    return parts(step)
+    return parts(step, names)

@@ -13,6 +13,7 @@ from typing import Any
 
 from tests.audit import answers, givens, prices, published, standards, successes, wording, working
 from tests.audit.asked import asked_totals
+from tests.audit.board import arithmetic
 from tests.audit.graphs import makes_graph
 from tests.audit.printed import UnreadableError, value
 from tests.audit.printed import line as read_line
@@ -158,7 +159,7 @@ def _same_whole(line: dict[str, Any], texts: Texts) -> Iterator[str]:
     for given in line["givens"]:
         if givens.OUT_OF in given["quantity"]:
             rates.setdefault(value(given["number"]), set()).add(given["quantity"].split(givens.OUT_OF)[1])
-    for text in line["steps"]:
+    for text in arithmetic(line["steps"]):
         step = read_line(text)
         adds = any(one.sign == "+" for one in step.operations)
         added = [number for number in step.numbers[:-1] if adds and ("/" in number or "." in number)]

@@ -103,7 +103,7 @@ WHICH: dict[str, Any] = {
         "demands": "name",
         "exact": "Herons",
     },
-    "steps": ["4/5 = 8/10"],
+    "steps": ["4/5 = 8/10", "8/10 > 6/10, so Herons"],
     "relation": "x = Max(6/10, 8/10)",
     "givens": [
         told("10", "gold pins set up", groups=["Owls"], colors=["gold"]),
@@ -129,7 +129,10 @@ POOLED: dict[str, Any] = {
     "needs_table": False,
     "cells": [],
     "answer": {"kind": "number", "value": "389/500", "display": "77.8%", "accepted": ["77.8%"], "demands": "percent:1", "exact": "7/9"},
-    "steps": ["3 + 4 = 7", "4 + 5 = 9", "7 / 9 = 7/9", "7/9 = 77 7/9%"],
+    "steps": [
+        "3 + 4 = 7", "4 + 5 = 9", "7 out of 9: 7/9", "7/9 = 0.7777... = 77.77...%", "77.77...% is between 77.7% and 77.8%",
+        "77.77...% is nearer to 77.8%",
+    ],
     "relation": "(4 + 5)*x = 3 + 4",
     "givens": [
         told("3", "red pins knocked down", groups=["Owls"], trials=[1], colors=["red"]),

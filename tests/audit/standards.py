@@ -11,6 +11,7 @@ from typing import Any
 
 from sympy import Rational
 
+from tests.audit.board import arithmetic
 from tests.audit.graphs import makes_graph
 from tests.audit.printed import Line, fraction_bottom, places_of, value
 from tests.audit.printed import line as read_line
@@ -37,7 +38,7 @@ def faults(line: Problem) -> Iterator[str]:
 
 
 def _lines(line: Problem) -> list[Line]:
-    return [read_line(text) for text in line["steps"]]
+    return [read_line(text) for text in arithmetic(line["steps"])]
 
 
 def _signs(line: Problem) -> set[str]:
@@ -90,7 +91,7 @@ def _below_zero(line: Problem) -> bool:
 
 def _one_step(line: Problem) -> bool:
     """One sum of two numbers or one difference, whole numbers throughout."""
-    return _add_or_subtract(line) and len(line["steps"]) == 1 and len(_lines(line)[0].operations) == 1
+    return _add_or_subtract(line) and len(_lines(line)) == 1 and len(_lines(line)[0].operations) == 1
 
 
 def _numbers(line: Problem) -> list[int]:
@@ -384,7 +385,7 @@ def _brackets(line: Problem) -> bool:
 
 def _pairs(line: Problem) -> bool:
     """A number of up to 20 as a double, or a double and one more."""
-    last = _lines(line)[-1] if line["steps"] else None
+    last = _lines(line)[-1] if _lines(line) else None
     if last is None or (line["answer"]["kind"] != "truth" and not _says(r"\bpairs\b|\btwo equal rows\b|\bnumbers are the same\b")(line)):
         return False
     addends = last.numbers[:-1]

@@ -14,7 +14,8 @@ from tests.audit.banks import EVERY_NAME, GRADES, NAMES, lines, sample, sample_p
 from tests.audit.results import Results
 
 AUDITOR = (
-    "answers", "asked", "audit", "choices", "givens", "graphs", "lengths", "points", "printed", "published", "results", "standards",
+    "answers", "asked", "audit", "board", "choices", "givens", "graphs", "lengths", "points", "printed", "published", "results",
+    "standards",
     "told_scores", "signed", "truths", "wording", "working",
     "listings", "remainders", "shared_factors", "successes", "expressions", "verdicts", "prices",
 )  # fmt: skip

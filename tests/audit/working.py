@@ -12,6 +12,7 @@ from sympy import Abs, Integer, Max, Min, Rational, Symbol, divisor_count, gcd, 
 from sympy.core.expr import Expr
 
 from tests.audit import published
+from tests.audit.board import arithmetic, board_faults, said_numbers
 from tests.audit.printed import Line, Operation, UnreadableError, decimals, fraction_bottom, places_of, value
 from tests.audit.printed import line as read_line
 
@@ -21,9 +22,10 @@ FIRST = published.FIRST_GRADE
 
 def step_faults(line: dict[str, Any]) -> Iterator[str]:
     """Steps that are untrue or end elsewhere than in the exact answer."""
-    answer, grade = line["answer"], line["grade"]
+    grade = line["grade"]
     lines: list[Line] = []
-    for text in line["steps"]:
+    equalities = arithmetic(line["steps"])
+    for text in equalities:
         try:
             lines.append(read_line(text))
         except UnreadableError as err:
@@ -31,21 +33,15 @@ def step_faults(line: dict[str, Any]) -> Iterator[str]:
             return
         if not lines[-1].true:
             yield f'step "{text}" is not true'
-    if answer["kind"] in ("number", "ratio"):
-        if not lines:
-            yield "no steps"
-        elif lines[-1].sides[-1] != value(answer["exact"]) and not _doubles(lines[-1], value(answer["exact"])):
-            yield f'the steps end in "{line["steps"][-1]}", the exact answer is {answer["exact"]}'
-    yield from _limits(lines, line["steps"], grade, largest_allowed(line))
+    yield from board_faults(line)
+    yield from _limits(lines, equalities, grade, largest_allowed(line))
+    for text in line["steps"]:
+        for number in said_numbers(text):
+            yield from number_faults(number.replace("...", ""), grade, f'step "{text}"', largest_allowed(line))
     if steps_taken(lines) > published.STEPS_OF.get(tuple(line["standards"]), published.STEPS.get(grade, 99)):
         yield f"{steps_taken(lines)} steps in grade {grade}"
     if steps_taken(lines) > 1 and grade < FIRST["two steps"] and tuple(line["standards"]) not in published.STEPS_OF:
         yield "two steps before grade 2"
-
-
-def _doubles(line: Line, half: Rational) -> bool:
-    """7 + 7 = 14, where 7 is the answer: the number that is added to itself."""
-    return [one.sign for one in line.operations] == ["+"] and {line.operations[0].left, line.operations[0].right} == {half}
 
 
 def largest_allowed(line: dict[str, Any]) -> int:

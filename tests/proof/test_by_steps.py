@@ -4,7 +4,8 @@ from __future__ import annotations
 
 import pytest
 
-from mathgen.proof.by_steps import NotTrue, follow, number
+from mathgen.proof.by_steps import follow
+from mathgen.proof.step_numbers import NotTrue, number
 
 
 @pytest.mark.parametrize(

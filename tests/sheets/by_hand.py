@@ -93,6 +93,7 @@ def problem(
         cells=(),
         answer=answer,
         steps=tuple(map(Step, steps)),
+        board=steps,
         relation="x = 0",
         givens=givens,
         slips=tuple(Slip(f"S{i}", value, line) for i, (value, line) in enumerate(slips)),
