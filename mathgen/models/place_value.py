@@ -85,3 +85,24 @@ def next_number(view: TableView) -> AskSpace:
         )
 
     return AskSpace((view.spots, view.colors_or_all), build)
+
+
+@problem_model(skill="count back")
+def number_before(view: TableView) -> AskSpace:
+    """The number that is said right before the last one, where the pins knocked down are counted one by one: 39 before 40."""
+
+    def build(spot: Spot, color: str | None) -> Draft | None:
+        whole = view.quantity("down", spot, color)
+        number = view.number(whole)
+        # Within one ten the ones alone tell: the count goes back to a ten or over it, or is a little more than 100.
+        if not _BEYOND_TEN <= number <= _MOST_COUNTED + 2 or (number % 10 > 1 and not 100 < number <= 110) or view.is_cell(whole):
+            return None
+        return Draft(
+            ask=Ask(Value(Op("-", (whole, _ONE))), (), Demand("whole")),
+            roles={"whole": whole},
+            structure="whole unknown",
+            slips=(("H60", (number,)), ("H61", (number,)), ("H62", (number,))),
+            unit=False,
+        )
+
+    return AskSpace((view.spots, view.colors_or_all), build)

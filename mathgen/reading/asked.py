@@ -51,6 +51,7 @@ Kind = Literal[
     "expression",
     "array",
     "counted on",
+    "counted back",
     "parts of a line",
     "sets as a fraction",
     "full sets",

@@ -151,10 +151,12 @@ class ScaledCount(NamedTuple):
 
 
 class CountOn(NamedTuple):
-    """ "Count on by ones: 38, 39.", "The number after 38 is 39." """
+    """ "Count on by ones: 38, 39, __.", "Start at 38 and count back one.", "Count these pins by ones": by how many, and what is said."""
 
-    first: Number
-    following: Number
+    by: int
+    start: Number | None = None
+    following: Number | None = None
+    colors: Labels = None  # of "these pins"
 
 
 class NumberLine(NamedTuple):

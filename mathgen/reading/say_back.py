@@ -167,6 +167,8 @@ def in_words(reading: Reading, table: TrialTable, scenario: Scenario) -> str:
             sentence = f"Find the top number of a fraction that equals all the sets: {number[0]}."
         case "counted on":
             sentence = f"Find the number that comes 2 after {number[0]}."
+        case "counted back":
+            sentence = f"Find the number that comes 1 before {number[0]}."
         case "array":
             sentence = f"Find {number[0]}: add the {stated['in each row']} of each row."
         case "product or factor":

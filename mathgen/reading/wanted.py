@@ -236,9 +236,11 @@ class IsFair(NamedTuple):
 
 
 class NextNumber(NamedTuple):
-    """ "Which number comes after 39?", "Which number comes next?" """
+    """ "Which number comes next?", "Which number comes right before 40?": by how many it was counted."""
 
-    after: Number | None
+    by: int
+    start: Number | None = None  # from which number, where the question says it
+    blank: bool = False
 
 
 class PartsFromOne(NamedTuple):

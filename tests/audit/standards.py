@@ -509,6 +509,9 @@ def _bought(line: Problem) -> bool:
     return line["answer"]["kind"] == "quotient_remainder" and _money()(line) and _says(r"\bhow many\b.*\bhow many cents\b")(line)
 
 
+_COUNTED_BY_ONES = (
+    r"\b(count|numbers after)\b.*\b(comes next|comes second|comes right before \d+|number before \d+|which number is that)\?"
+)
 _ON_A_LINE_PLOT = r"\bline plot\b.*\b(crosses|spaces are (wider|narrower)|how many are (wider|narrower))\b.*\?"
 
 SHOWS: dict[str, Callable[[Problem], bool]] = {
@@ -523,7 +526,7 @@ SHOWS: dict[str, Callable[[Problem], bool]] = {
         and max(_numbers(p)) <= 20
     ),
     "1.OA.D.8": lambda p: _story(p, 20) and _says(r"(\d+|__) [+-] (\d+|__) = \d+")(p) and p["text"].count("__") == 1,
-    "1.NBT.A.1": lambda p: _says(r"\b(count on|number after)\b.*\bwhich number (is|comes) (next|after)\b")(p) and _exact(p) <= 120,
+    "1.NBT.A.1": lambda p: _says(_COUNTED_BY_ONES)(p) and _exact(p) <= 120,
     "1.NBT.B.3": lambda p: _holds_sides(p) and all(10 <= number <= 99 for number in relation_numbers(p["relation"])),
     "1.NBT.C.4": _adds_tens_or_ones,
     "1.NBT.C.6": _tens_from_tens,

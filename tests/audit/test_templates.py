@@ -45,6 +45,7 @@ SYNONYMS = (
 TABLE_ONLY = {"other_trials_counted", "successes_counted"}
 WORDS_ONLY = {
     "next_number",
+    "number_before",
     "true_or_false",
     "difference_and_sum",
     "fraction_from_one",

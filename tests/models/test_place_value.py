@@ -95,3 +95,15 @@ def test_a_row_of_counting_on_worked_by_hand(down: int, answer: str, slips: dict
 def test_counting_on_leads_into_the_next_ten() -> None:
     """17 pins of the class in Trial 1: 18 and 19 are of the same ten; 15 in Trial 2; 32 in all."""
     assert list(every_draft("next_number", TWO_GROUPS)) == []
+
+
+@pytest.mark.parametrize(
+    ("down", "answer", "slips"),
+    [(40, "39", {"H60": "41", "H61": "30", "H62": "49"}), (103, "102", {"H60": "104", "H61": "93"})],
+)
+def test_a_row_of_counting_back_worked_by_hand(down: int, answer: str, slips: dict[str, str]) -> None:
+    results = table({"red": 60, "blue": 90}, {("Owls", 1): (down - 20, 20), ("Herons", 1): (1, 1)})
+    one = problem("number_before", results, 1, Ask(Value(Op("-", (quantity("down", "Owls", (1,)), ONE))), (), Demand("whole")))
+    assert worked(one) == (answer, f"1 + x = {down}", (f"{down} - 1 = {answer}",), slips)
+    assert proved(one)
+    assert one.standards == ("1.NBT.A.1",)

@@ -167,3 +167,20 @@ def leaves_a_number_out(number: int) -> Wrong:
 def writes_hundred_and_ones(number: int) -> Wrong:
     """101 as 1001."""
     return whole(1000 + (number + 2) % 100) if 100 < number + 2 < 110 else None
+
+
+@slip("H60", "That number comes after. Which number comes before?")
+def counts_on_for_back(number: int) -> Wrong:
+    """Common practice, no source, as are the two below."""
+    return whole(number + 1)
+
+
+@slip("H61", "That is a whole ten less. Count back by one only.")
+def counts_back_a_ten(number: int) -> Wrong:
+    return whole(number - 10)
+
+
+@slip("H62", "That number comes later. What is the ten before?")
+def stays_in_the_ten_going_back(number: int) -> Wrong:
+    """49 before 40."""
+    return whole(number + 9) if number % 10 == 0 and number < 100 else None
