@@ -240,7 +240,7 @@ def _relation(line: dict[str, Any], exact: Rational, texts: Texts) -> Iterator[s
     if re.search(r"\d\.\d|%", relation):
         yield f'relation "{relation}" has a number that is no count'
     known = {value(given["number"]) for given in line["givens"]} | {1, 100}
-    lengths = [value(given["number"]) for given in line["givens"] if given["quantity"].startswith("space between ")]
+    lengths = [value(given["number"]) for given in line["givens"] if re.match("space between |inches on", given["quantity"])]
     known |= {part for length in lengths for part in (length.p, length.q)}  # 2 1/4 as 9/4
     if not is_signed(line) and asked_statistic(line, texts) is not None:
         apart = "difference of the means" in line["text"]
