@@ -11,7 +11,7 @@ from math import gcd, lcm
 
 from sympy import Rational
 
-from mathgen.asks.expression import NOTHING, PAIR, Ask, Choice, Expr, Op, QuotientRemainder, Same, Stat, Truth, Value
+from mathgen.asks.expression import NOTHING, OF_TWO, PAIR, Ask, Choice, Expr, Op, QuotientRemainder, Same, Stat, Truth, Value
 from mathgen.asks.steps import CellReader, Number, Working, side_by_side, worked
 from mathgen.exact.demand import Demand
 from mathgen.exact.forms import cut_decimal, fraction
@@ -41,6 +41,8 @@ def board_lines(
     if isinstance(goal, Truth) and goal.right == NOTHING and isinstance(goal.left, Stat):
         told = "the answers vary" if exact == "true" else "there is only one answer"
         return (f"{told}, so {_verdict(goal, shown)}",)
+    if isinstance(goal, Choice) and goal.labels == OF_TWO:
+        return (f"the answers to one question vary, so {_verdict(goal, shown)}",)
     working = worked(ask, reader, printed, grade)
     if isinstance(goal, Truth) and goal.divides:
         _shared_out(working, goal)

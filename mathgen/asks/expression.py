@@ -274,6 +274,7 @@ def with_number(expr: Expr, number: int) -> Expr:
     return Op(expr.symbol, tuple(with_number(arg, number) for arg in expr.args)) if isinstance(expr, Op) else expr
 
 
+OF_TWO = ("first", "second")  # labels of two questions to choose from
 LETTER_VALUES = (2, 1001)  # linear expressions that are equal at two numbers are equal at all
 
 
@@ -298,6 +299,8 @@ def parts_to_share(goal: Goal) -> tuple[str, tuple[Expr, ...]]:
         return f"{goal.size} of {', '.join(goal.labels)}", goal.exprs
     if isinstance(goal, Same):
         return " | ".join(goal.labels), (goal.letter, *(with_number(expr, LETTER_VALUES[0]) for expr in goal.exprs))
+    if isinstance(goal, Choice) and goal.labels == OF_TWO:  # one count varies as little as any other
+        return "two questions", tuple(Op("+", expr.series) if isinstance(expr, Stat) else expr for expr in goal.exprs)
     if isinstance(goal, Value) and isinstance(goal.expr, Op) and goal.expr.symbol in ("gcf", "lcm"):
         return goal.expr.symbol, goal.expr.args
     if isinstance(goal, Value) and isinstance(goal.expr, Tally):

@@ -89,8 +89,8 @@ def interquartile_range(view: TableView) -> AskSpace:
 
 
 _BOX: dict[StatName, str] = {
-    "lower quartile": "At what number is the lower end of the box",
-    "upper quartile": "At what number is the upper end of the box",
+    "lower quartile": "At what number is the left end of the box",
+    "upper quartile": "At what number is the right end of the box",
     "interquartile range": "How long is the box from end to end",
 }
 
@@ -126,7 +126,7 @@ def box_plot(view: TableView) -> AskSpace:
     return AskSpace((view.spots, list_choices(view.table.groups), view.colors_or_all, tuple(_BOX)), build)
 
 
-@problem_model(skill="number of observations")
+@problem_model(skill="trials behind a mean")
 def trials_behind_mean(view: TableView) -> AskSpace:
     """How many trials there were, from the total of a group and its mean per trial."""
     trials = len(view.table.trials)

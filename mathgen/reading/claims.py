@@ -9,6 +9,7 @@ from mathgen.asks.expression import Expr, Op, Quantity, Stated
 from mathgen.exact.parse import written
 from mathgen.reading.arrays import in_rows, row_holds
 from mathgen.reading.association import once_point, plot_tells, plotted, points_for
+from mathgen.reading.centers import leave_out, one_of_two
 from mathgen.reading.chance import choices, pick_one, picks
 from mathgen.reading.choosing import parts_of_sets
 from mathgen.reading.common_factors import boxes_alike, put_in_boxes, repeated
@@ -66,6 +67,7 @@ from mathgen.reading.meaning import (
     InTwo,
     Labels,
     LastOne,
+    LeaveOut,
     LeftIs,
     LetterAhead,
     LetterCount,
@@ -93,6 +95,7 @@ from mathgen.reading.meaning import (
     OneChange,
     OneLine,
     OneMoreTrial,
+    OneOfTwo,
     OneSet,
     OneTerm,
     OtherRow,
@@ -489,6 +492,8 @@ _TAKE = {
     BoxPlot: box_plot,
     OtherRow: other_row,
     Wondered: wondered,
+    OneOfTwo: one_of_two,
+    LeaveOut: leave_out,
     Sample: sample,
     SampleLike: sample_like,
     Digits: digits,

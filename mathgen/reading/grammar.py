@@ -17,6 +17,7 @@ from __future__ import annotations
 from mathgen.reading import (
     array_frames,
     association_frames,
+    center_frames,
     chance_frames,
     choosing_frames,
     common_factor_frames,
@@ -80,6 +81,7 @@ GRAMMAR = Grammar(
         *scaling_frames.RULES,
         *two_way_frames.RULES,
         *distribution_frames.RULES,
+        *center_frames.RULES,
         *sample_frames.RULES,
         *one_more_frames.RULES,
         *fraction_frames.RULES,

@@ -428,6 +428,21 @@ class Wondered(NamedTuple):
     each: bool = False  # of each group
 
 
+class OneOfTwo(NamedTuple):
+    """ "The first question is how many pins each group knocked down." """
+
+    place: Literal["first", "second"]
+    wondered: Wondered
+
+
+class LeaveOut(NamedTuple):
+    """ "Leave out Trial 3", "the number for the Owls is far from the others"."""
+
+    part: Literal["groups", "trials"]
+    labels: tuple[Label, ...]
+    name: str = ""  # of the statistic, where it is told beside
+
+
 class Sample(NamedTuple):
     """ "A sample of 3 of the 8 groups was drawn at random." """
 
@@ -1101,7 +1116,7 @@ Claim = (
     | PartOf | NextGoal | TheFraction | EqualFraction
     | RuleIs | EquationIs | LetterIs | PointsEach | BonusPoints | ScoreIs
     | StartingScores | OneLine | GoalScore
-    | OtherRow | Wondered | Sample | SampleLike | Digits | Drawn | UniformModel | NextTrial
+    | OtherRow | Wondered | OneOfTwo | LeaveOut | Sample | SampleLike | Digits | Drawn | UniformModel | NextTrial
     | ZeroIs | ResultIs | ResultsAre | PutInBoxes | BoxesAlike | Repeated | SomePart | ShownPart | ScoreGrew | LossLimit
     | LetterCount | SumTimes | ExpressionsAre | NextLetter | LetterAhead | LeftIs | OneTerm | ResultLimit
     | About

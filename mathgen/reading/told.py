@@ -38,6 +38,7 @@ from mathgen.reading.meaning import (
     InTwo,
     Labels,
     LastOne,
+    LeaveOut,
     LeftIs,
     LetterAhead,
     LetterCount,
@@ -194,6 +195,8 @@ class Told:
     box_plot: BoxPlot | None = None
     other_row: OtherRow | None = None
     wondered: Wondered | None = None
+    questions: list[Wondered] = field(default_factory=list)  # of which one is asked for
+    left_out: LeaveOut | None = None
     sample: Sample | None = None
     sample_like: SampleLike | None = None
     digits: Digits | None = None

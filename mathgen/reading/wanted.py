@@ -446,7 +446,7 @@ class NextIs(NamedTuple):
 
 
 class BoxPart(NamedTuple):
-    """ "At what number is the upper end of the box?", "How long is the box?" """
+    """ "At what number is the right end of the box?", "How long is the box?" """
 
     statistic: StatName
 
@@ -526,6 +526,20 @@ class MeanOrMedian(NamedTuple):
     np: Np
     by: Literal["groups", "trials", ""]
     greater: bool
+
+
+class WhichStatistical(NamedTuple):
+    """ "Which is a statistical question, the first or the second?" """
+
+
+class CenterWithout(NamedTuple):
+    """ "Without this number, how much greater is the mean?" """
+
+    name: StatName
+    greater: bool
+    measure: Measure | None
+    np: Np
+    by: Literal["", "groups", "trials"] = ""
 
 
 class IsStatistical(NamedTuple):
@@ -1131,6 +1145,8 @@ Question = (
     | LikelierThan
     | MeanOrMedian
     | IsStatistical
+    | WhichStatistical
+    | CenterWithout
     | HowManyRecorded
     | Constant
     | Steeper

@@ -152,11 +152,33 @@ def asked_ratio(line: dict[str, Any], texts: Texts) -> tuple[int, int] | None:
 
 def asked_statistic(line: dict[str, Any], texts: Texts) -> Rational | None:
     """The median, quartile, range or deviation that the words ask for, of the groups' or the trials' own totals; else None."""
+    without = re.search(r"\b[Hh]ow much (greater|less) is the (mean|median)\b", sentences(line["text"])[-1])
+    if without:
+        return _without(line, texts, without[1] == "greater", without[2])
     if "difference of the means" in sentences(line["text"])[-1]:
         own, other = two_lists(line, texts)
         return abs(Rational(sum(own), len(own)) - Rational(sum(other), len(other))) / _deviation(own)
     work_out = next((of for pattern, of in _STATISTICS.items() if re.search(pattern, sentences(line["text"])[-1])), None)
     return None if work_out is None else work_out(listed(line, texts))
+
+
+def _without(line: dict[str, Any], texts: Texts, up: bool, name: str) -> Rational:
+    """By how much a mean or a median grows (or shrinks) without the number that the words leave out."""
+    [told] = [one for one in sentences(line["text"]) if re.match(r"Leave out |The number for |Find the me", one)]
+    out, named = texts.named(told), texts.named(line["text"])
+    colors, over = named.colors or None, "groups" if out.groups else "trials"
+    if over == "groups":
+        labels: tuple[Label, ...] = named.groups if len(named.groups) > 1 else texts.results.groups
+        lists = [[Reach((one,), named.trials, colors) for one in labels if one not in some] for some in ((), out.groups)]
+    else:
+        labels = tuple(one for one in texts.results.trials if one in named.trials) if len(named.trials) > 1 else texts.results.trials
+        lists = [[Reach(named.groups or None, (one,), colors) for one in labels if one not in some] for some in ((), out.trials)]
+    centers = []
+    for reaches in lists:
+        rising = sorted(texts.results.total("down", reach) for reach in reaches)
+        centers.append(Rational(sum(rising), len(rising)) if name == "mean" else middle(rising))
+    assert len(lists[1]) == len(lists[0]) - 1, "another number is left out"
+    return centers[1] - centers[0] if up else centers[0] - centers[1]
 
 
 def two_lists(line: dict[str, Any], texts: Texts) -> tuple[list[int], list[int]]:
@@ -205,8 +227,8 @@ def _deviation(rising: list[int]) -> Rational:
 
 _STATISTICS = {
     r"\bmedian\b": middle,
-    r"lower end of the box": _lower,
-    r"upper end of the box": _upper,
+    r"left end of the box": _lower,
+    r"right end of the box": _upper,
     r"\binterquartile range\b|long is the box": lambda rising: _upper(rising) - _lower(rising),
     r"\bmean absolute deviation\b": _deviation,
 }

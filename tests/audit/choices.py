@@ -40,6 +40,9 @@ def faults(line: dict[str, Any], texts: Texts) -> Iterator[str]:
     if plotted.is_plotted(line):
         yield from plotted.faults(line, texts)
         return
+    if winner in ("first", "second"):
+        yield from _first_and_second(line, winner, most, values, texts)
+        return
     named = texts.named(text)
     if winner in ("mean", "median"):
         yield from _mean_and_median(line, winner, most, values, texts)
@@ -81,6 +84,23 @@ def _mean_and_median(line: dict[str, Any], winner: str, most: bool, values: tupl
         yield f"the rows have the mean {both['mean']} and the median {both['median']}, not {values}"
     if both[winner] != (max if most else min)(values) or both["mean"] == both["median"]:
         yield f"{winner} is not the one that the question asks for"
+
+
+def _first_and_second(line: dict[str, Any], winner: str, most: bool, values: tuple[Rational, ...], texts: Texts) -> Iterator[str]:
+    """The question, of two, that has more than one answer in the rows; how far the answers to each are apart."""
+    told = [one for one in sentences(line["text"]) if re.search(r"\b(question is|wonders) how many ", one)]
+    named, planted = texts.named(line["text"]), dict(texts.words.after)["set_up"]
+    spread = []
+    for one in told:
+        own = texts.named(one)
+        groups = own.groups or texts.results.groups
+        measure = "set_up" if f" {planted}" in one else "down"
+        answers = [texts.results.total(measure, Reach((group,), named.trials, own.colors or None)) for group in groups]
+        spread.append(Rational(max(answers) - min(answers)))
+    if len(spread) != 2 or values != tuple(spread) or not most or min(spread) != 0:
+        yield f"the answers in the rows are {spread} apart, not {values}"
+    elif spread[("first", "second").index(winner)] == 0:
+        yield f"the {winner} question has one answer"
 
 
 def _product_and_factor(line: dict[str, Any], winner: str, most: bool, values: tuple[Rational, ...], texts: Texts) -> Iterator[str]:

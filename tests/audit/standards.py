@@ -411,11 +411,6 @@ def _times_picked(line: Problem) -> bool:
     return _says(r"[Hh]ow many times should an? .+ be picked\?")(line) and _part_of(line, percent=False) and _exact(line).q == 1
 
 
-def _behind_mean(line: Problem) -> bool:
-    """A total and a mean: how many results there are."""
-    return _whole(line) and _signs(line) == {"/"} and _says(r"\bmean\b.*\b(many trials|number of trials)\b.*\?")(line)
-
-
 def _constant(line: Problem) -> bool:
     """A score over its count, each told once."""
     scores = [value(given["number"]) for given in line["givens"] if given["quantity"] == "points in all"]
@@ -645,14 +640,20 @@ SHOWS: dict[str, Callable[[Problem], bool]] = {
     "6.RP.A.3b": lambda p: _says(r"\brate\b")(p) and _says(r"\bin (\d+|how many) trials\b")(p) and "/" in _signs(p),
     "6.RP.A.3c": lambda p: _says("percent|%")(p) and not _says("increase|decrease|percent (more|less|fewer)|[Bb]y what percent")(p),
     "6.SP.B.5c": _says(r"\b(means?|median|interquartile range)\b"),
-    "6.SP.A.1": _says(r"\bstatistical question\?"),
+    "6.SP.A.1": _says(r"\bstatistical question\b.*\?"),
     "6.SP.A.2": lambda p: _compares(p) and _says(r"\b(median|least number to the greatest)\b.*\?")(p),
-    "6.SP.B.5d": lambda p: _compares(p) and _says(r"the mean or the median\b.*\?")(p),
+    "6.SP.B.5d": lambda p: (
+        (_compares(p) and _says(r"the mean or the median\b.*\?")(p))
+        or (
+            _says(r"\b[Ll]eave out\b|\b[Ww]ithout this number\b|\bfar from the others\b")(p)
+            and _says(r"\bhow much (greater|less) is the me(di)?an\b.*\?")(p)
+        )
+    ),
     "7.SP.B.3": lambda p: _says(r"\bdifference of the means\b")(p) and _says(r"mean absolute deviation\b.*\?")(p) and "/" in _signs(p),
     "7.SP.B.4": lambda p: _compares(p) and _says(r"\b(median|the means|least number to the greatest)\b.*\?")(p),
     "6.SP.B.4": _says(r"\b(box plot|dot plot|one dot for each number|histogram)\b"),
     "6.SP.B.5a": lambda p: (
-        _behind_mean(p) or (_whole(p) and _signs(p) == {"*"} and _says(r"\bhow many (results|rows of results|dots|counts)\b")(p))
+        _whole(p) and _signs(p) == {"*"} and _says(r"\bhow many (results|rows of results|dots|counts)\b")(p)
     ),
     "7.NS.A.2d": lambda p: p["answer"]["demands"].startswith("decimal") and _exact(p).q != 1,
     "7.RP.A.3": lambda p: (

@@ -170,7 +170,7 @@ def faults(text: str, grade: int, texts: Texts) -> Iterator[str]:
     if grade <= 3 and re.search(r"\bif\b", masked, re.IGNORECASE):
         yield "an if-clause"
     standing = dict(words.after)["standing"].removeprefix("left ")
-    if not texts.results.prices and re.search(rf"\bleft\b(?! over\b| {re.escape(standing)})", masked, re.IGNORECASE):
+    if not texts.results.prices and re.search(rf"\bleft\b(?! over\b| end of the box\b| {re.escape(standing)})", masked, re.IGNORECASE):
         yield 'a bare "left"'
     for never in NEVER:
         if re.search(rf"(?<!interquartile )\b{never}\b", masked, re.IGNORECASE):

@@ -149,7 +149,7 @@ def test_results_are_counted_only_where_none_is_missing() -> None:
 
 
 def test_the_trials_behind_a_mean_worked_by_hand() -> None:
-    """6.SP.B.5a: 12 pins at 4 a trial are of 3 trials."""
+    """6.SP.B.5c: 12 pins at 4 a trial are of 3 trials."""
     down = {
         ("Owls", 1): (1, 1),
         ("Owls", 2): (2, 1),
@@ -164,4 +164,4 @@ def test_the_trials_behind_a_mean_worked_by_hand() -> None:
     one = problem("trials_behind_mean", results, 6, ask)
     assert worked(one) == ("3", "12/3*x = 12", ("12 / 4 = 3",), {"I46": "8", "I47": "48", "I48": "12"})
     assert proved(one)
-    assert one.standards == ("6.SP.B.5a",)
+    assert one.standards == ("6.SP.B.5c",)

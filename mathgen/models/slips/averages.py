@@ -177,7 +177,7 @@ def half_way_ends_compared(label: str) -> Wrong:
     return label
 
 
-@slip("I37", "The answers differ from one to the next. That is what makes it a statistical question.")
+@slip("I37", "The answers differ from group to group. That is what makes it a statistical question.")
 def answers_differ(verdict: str) -> Wrong:
     """Not in the research catalogue: common practice, no source."""
     return verdict
@@ -236,3 +236,27 @@ def multiplies_by_the_mean(total: int, mean: int) -> Wrong:
 @slip("I48", "That is the number of {items} in all. How many trials share them?")
 def keeps_the_total(total: int) -> Wrong:
     return whole(total)
+
+
+@slip("I51", "Which question can have different answers for different groups? That one is statistical.")
+def one_answer_for_several(label: str) -> Wrong:
+    """I38, where one of two questions is chosen."""
+    return label
+
+
+@slip("I52", "That is the new number. How far is it from the one with all numbers?")
+def new_center_for_the_change(top: int, bottom: int) -> Wrong:
+    """H07 of the research catalogue, for a change of a mean or a median."""
+    return _shared(top, bottom)
+
+
+@slip("I53", "Find the mean or the median again without that number. Do not just compare that number with it.")
+def distance_of_the_number(number: int, top: int, bottom: int) -> Wrong:
+    """Not in the research catalogue: from memory."""
+    return _shared(abs(number * bottom - top), bottom)
+
+
+@slip("I54", "One number is left out. How many numbers share the total now?")
+def shared_among_all_as_before(total: int, count: int, rest: int) -> Wrong:
+    """I04 of the research catalogue, where a number is left out."""
+    return _shared(abs(total - rest), count)

@@ -1,0 +1,59 @@
+"""Rules for two questions of which one is statistical, and for a number that is left out of a list."""
+
+from __future__ import annotations
+
+from mathgen.reading.chart import Rule, rule
+from mathgen.reading.meaning import Labels, LeaveOut, OneOfTwo, Wondered
+from mathgen.reading.noun_phrases import always, measured, what
+from mathgen.reading.wanted import CenterWithout, WhichStatistical
+from mathgen.trials.scope import Measure
+
+
+def _each(colors: Labels, measure: Measure, when: Labels = None) -> Wondered:
+    return Wondered(measure, what(colors, None, when), True)
+
+
+def _single(colors: Labels, who: Labels, measure: Measure, when: Labels = None) -> Wondered:
+    return Wondered(measure, what(colors, who, when))
+
+
+RULES: tuple[Rule, ...] = (
+    rule("question_told", "how many <things> each group <past>", _each),
+    rule("question_told", "how many <things> each group <past> <when>", _each),
+    rule("question_told", "how many <things> <group> <past>", _single),
+    rule("question_told", "how many <things> <group> <past> <when>", _single),
+    rule("fact", "the first question is <question_told>", lambda one: (OneOfTwo("first", one),)),
+    rule("fact", "the second question is <question_told>", lambda one: (OneOfTwo("second", one),)),
+    rule("fact", "someone wonders <question_told>", lambda one: (OneOfTwo("first", one),)),
+    rule("fact", "someone else wonders <question_told>", lambda one: (OneOfTwo("second", one),)),
+    rule("ask", "which is a statistical question , the first or the second", always(WhichStatistical())),
+    rule("ask", "is the first or the second a statistical question", always(WhichStatistical())),
+    # a number left out
+    rule("left_out", "<group>", lambda who: LeaveOut("groups", who)),
+    rule("left_out", "TRIALS", lambda when: LeaveOut("trials", when)),
+    rule("fact", "leave out <left_out>", lambda one: (one,)),
+    rule("fact", "the number for <left_out> is far from the others", lambda one: (one,)),
+    rule("fact", "find the <center> with and without the number for <left_out>", lambda name, one: (one._replace(name=name),)),
+    rule("center", "mean", always("mean")),
+    rule("center", "median", always("median")),
+    rule(
+        "ask",
+        "how much <size> is the <center> of the other numbers of <things>",
+        lambda more, name, c: CenterWithout(name, more, None, what(c)),
+    ),
+    rule(
+        "ask",
+        "how much <size> is the <center> of the other numbers of <things> <that_outcome> <per>",
+        lambda more, name, c, m, by: CenterWithout(name, more, measured(m, "down", "standing"), what(c), by),
+    ),
+    rule(
+        "ask",
+        "without this number , how much <size> is the <center> number of <things>",
+        lambda more, name, c: CenterWithout(name, more, None, what(c)),
+    ),
+    rule(
+        "ask",
+        "how much <size> is the <center> number of <things> without this number",
+        lambda more, name, c: CenterWithout(name, more, None, what(c)),
+    ),
+)

@@ -1,0 +1,73 @@
+"""Two questions of which one is statistical, and a number that is left out of a list: what is told, and what is asked."""
+
+from __future__ import annotations
+
+from mathgen.asks.expression import OF_TWO, Choice, Op, Quantity, Stat, Value
+from mathgen.exact.demand import Demand
+from mathgen.reading.asked import ANY, NAME, Asked
+from mathgen.reading.evaluate import evaluate
+from mathgen.reading.going_on import mean
+from mathgen.reading.meaning import LeaveOut, OneOfTwo, Wondered
+from mathgen.reading.tokens import NotRead
+from mathgen.reading.told import Told
+from mathgen.reading.wanted import CenterWithout, MeanOf, WhichStatistical
+from mathgen.scenario.words import Scenario
+
+
+def one_of_two(told: Told, claim: OneOfTwo) -> None:
+    """Keep one of two questions, and when it is about.
+
+    Raises:
+        NotRead: the second comes first, or one comes twice.
+    """
+    if len(told.questions) != OF_TWO.index(claim.place):
+        raise NotRead("the first and the second question are not told in turn")
+    told.questions.append(claim.wondered)
+    told.open["questions"] = "a question"
+    if isinstance(claim.wondered.np.trials, tuple):
+        told.mentions.note("trials", claim.wondered.np.trials)
+
+
+def which_statistical(_: WhichStatistical, told: Told, __: Scenario) -> Asked:
+    if len(told.questions) != 2 or told.questions[0] == told.questions[1]:
+        raise NotRead("there are not two questions to choose from")
+    series = [_answers(told, one) for one in told.questions]
+    goal = Choice(OF_TWO, (Stat("range", series[0]), Stat("range", series[1])))
+    return Asked("is statistical", goal, NAME, tuple(one for some in series for one in some), ("questions",))
+
+
+def _answers(told: Told, claim: Wondered) -> tuple[Quantity, ...]:
+    """What the table answers to a question: one count, or one for each group."""
+    np = claim.np._replace(trials=told.mentions.resolve("trials", claim.np.trials))
+    many = [np._replace(groups=(group,)) for group in told.mentions.every("groups")] if claim.each else [np]
+    return tuple(told.quantity(claim.measure, one) for one in many)
+
+
+def leave_out(told: Told, claim: LeaveOut) -> None:
+    """Keep whose number is left out, or that of which trial.
+
+    Raises:
+        NotRead: two are left out.
+    """
+    if told.left_out is not None or len(claim.labels) != 1:
+        raise NotRead("more than one number is left out")
+    told.left_out = claim
+    told.open["left out"] = "a number that is left out"
+
+
+def center_without(question: CenterWithout, told: Told, scenario: Scenario) -> Asked:
+    claim = told.left_out
+    if claim is None or claim.name not in ("", question.name):
+        raise NotRead("it is not said which number is left out")
+    goal = mean(MeanOf(question.measure, question.np, question.by, Demand("any"), "mean"), told, scenario).goal
+    assert isinstance(goal, Value)
+    assert isinstance(goal.expr, Stat)
+    series = tuple(one for one in goal.expr.series if isinstance(one, Quantity))
+    rest = tuple(one for one in series if getattr(one.scope, claim.part) != claim.labels)
+    if len(rest) != len(series) - 1:
+        raise NotRead("the number that is left out is none of these")
+    both = Stat(question.name, rest), Stat(question.name, series)
+    change = Op("-", both if question.greater else both[::-1])
+    if evaluate(change, told.counts) <= 0:
+        raise NotRead("it is the other way round")
+    return Asked("mean or median", Value(change), ANY, series, ("left out",))

@@ -1,0 +1,64 @@
+"""Two questions of which one is statistical, and a number that is left out: by hand on small tables."""
+
+from __future__ import annotations
+
+import pytest
+
+from mathgen.asks.expression import Ask, Choice, Op, Stat, Value
+from mathgen.exact.demand import Demand
+from mathgen.proof.record import proved
+from tests.models.asked import every_draft, every_problem, problem, quantity, worked
+from tests.tables import table
+
+NAME, ANY = Demand("name"), Demand("any")
+GROUPS = ("Owls", "Herons", "Kites", "Wrens")
+# In Trial 1 the groups knocked down 8, 7, 9 and 2: the mean is 26/4 = 6.5, without the Wrens 24/3 = 8; medians 7.5 and 8.
+CLASS = table({"red": 9}, {(group, 1): (down,) for group, down in zip(GROUPS, (8, 7, 9, 2), strict=True)})
+FIRST = tuple(quantity("down", group, (1,), "red") for group in GROUPS)
+
+ROWS = [
+    # model, ask, answer, relation, steps, slips; each worked by hand
+    (
+        "which_is_statistical",
+        Ask(Choice(("first", "second"), (Stat("range", (FIRST[3],)), Stat("range", FIRST))), (), NAME),
+        ("second", "x = Max(2 - 2, 9 - 2)", ("2 - 2 = 0", "9 - 2 = 7"), {"I51": "first"}),
+    ),
+    (
+        "center_without",
+        Ask(Value(Op("-", (Stat("mean", FIRST[:3]), Stat("mean", FIRST)))), (), ANY),
+        (
+            "1.5",
+            "(8 + 7 + 9 + 2)/4 + x = (8 + 7 + 9)/3",
+            ("8 + 7 + 9 = 24", "24 / 3 = 8", "8 + 7 + 9 + 2 = 26", "26 / 4 = 6.5", "8 - 6.5 = 1.5"),
+            {"I52": "8", "I53": "4.5", "I54": "0.5"},
+        ),
+    ),
+    (
+        "center_without",
+        Ask(Value(Op("-", (Stat("median", FIRST[:3]), Stat("median", FIRST)))), (), ANY),
+        ("0.5", "(7 + 8)/2 + x = 8", ("8 = 8", "7 + 8 = 15", "15 / 2 = 7.5", "8 - 7.5 = 0.5"), {"I52": "8", "I53": "5.5"}),
+    ),
+]
+
+
+@pytest.mark.parametrize(("name", "ask", "row"), ROWS)
+def test_each_row_worked_by_hand(name: str, ask: Ask, row: tuple[object, ...]) -> None:
+    made = problem(name, CLASS, 6, ask)
+    assert proved(made), made.proof
+    assert worked(made) == row
+
+
+def test_only_the_one_number_far_from_all_others_is_left_out() -> None:
+    assert {draft.roles["out"] for draft in every_draft("center_without", CLASS)} == {FIRST[3]}
+    near = table({"red": 9}, {(group, 1): (down,) for group, down in zip(GROUPS, (8, 7, 9, 5), strict=True)})
+    assert list(every_draft("center_without", near)) == []
+
+
+def test_groups_that_all_knocked_down_as_many_make_no_statistical_question() -> None:
+    alike = table({"red": 9}, {(group, 1): (4,) for group in GROUPS})
+    assert list(every_draft("which_is_statistical", alike)) == []
+
+
+def test_the_question_about_each_group_stands_first_as_often_as_second() -> None:
+    shown = [one.answer.shown for one in every_problem("which_is_statistical", CLASS, 6)]
+    assert shown.count("first") == shown.count("second") > 0
