@@ -42,7 +42,7 @@ def board_lines(
         told = "the answers vary" if exact == "true" else "there is only one answer"
         return (f"{told}, so {_verdict(goal, shown)}",)
     if isinstance(goal, Choice) and goal.labels == OF_TWO:
-        return (f"the answers to one question vary, so {_verdict(goal, shown)}",)
+        return (f"the answers to the {exact} question vary, so {_verdict(goal, shown)}",)
     working = worked(ask, reader, printed, grade)
     if isinstance(goal, Truth) and goal.divides:
         _shared_out(working, goal)

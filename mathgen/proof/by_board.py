@@ -10,7 +10,7 @@ from collections.abc import Iterable, Sequence
 from itertools import pairwise
 from typing import NamedTuple
 
-from mathgen.asks.expression import NOTHING, Changes, Choice, Chosen, Listing, Op, Same, Stat, Truth
+from mathgen.asks.expression import NOTHING, OF_TWO, Changes, Choice, Chosen, Listing, Op, Same, Stat, Truth
 from mathgen.problems.record import Problem
 from mathgen.proof.lists import distances
 from mathgen.proof.step_numbers import NotTrue, Pair, lowest, number
@@ -283,6 +283,11 @@ def _check_verdict(problem: Problem, goal: Choice | Truth, reader: _Reader, side
         if not isinstance(goal, Truth) or goal.right != NOTHING or not isinstance(goal.left, Stat) or len(board) > 1:
             raise NotTrue(f"nobody asks whether {told}")
         if one_answer != told.startswith("there") or one_answer != (answer.exact == "false"):
+            raise NotTrue(f"{told!r} is not so")
+        return
+    if isinstance(goal, Choice) and goal.labels == OF_TWO:
+        varying = [label for label, side in zip(goal.labels, sides, strict=True) if side != (0, 1)]
+        if [told] != [f"the answers to the {label} question vary" for label in varying] or varying != [wanted] or len(board) > 1:
             raise NotTrue(f"{told!r} is not so")
         return
     if len(sides) == 2 and isinstance(goal.exprs[0], Op) and goal.exprs[0].symbol == "*" and goal.exprs[0].args[1:] == goal.exprs[1:]:

@@ -78,6 +78,10 @@ BOARDS = {
     "with none over": (
         Ask(Truth(OWLS, "multiple", Stated(5, "in each row")), (), TRUTH), 4, "true", "Yes", ("3 * 5 = 15", "nothing is left over, so yes"),
     ),
+    "the one of two questions that has several answers": (
+        Ask(Choice(("first", "second"), (Stat("range", (SET_UP,)), Stat("range", FOUR))), (), NAME), 6, "second", "second",
+        ("the answers to the second question vary, so second",),
+    ),
     "answers that vary": (
         Ask(Truth(Stat("range", FOUR), ">", NOTHING), (), TRUTH), 6, "true", "Yes", ("the answers vary, so yes",),
     ),

@@ -199,6 +199,10 @@ def _verdict(line: dict[str, Any], known: set[Rational]) -> Iterator[str]:
         if (told == "the answers vary") != (wanted == "yes"):
             yield f'"{told}" is not so'
         return
+    if varying := re.fullmatch(r"the answers to the (first|second) question vary", told):
+        if varying[1] != wanted:
+            yield f'"{told}" is not so'
+        return
     pieces = re.split(r" ([<>=]) ", told)
     values = [read_line(f"{piece} = 0").sides[0] for piece in pieces[::2]]
     signs = pieces[1::2]
