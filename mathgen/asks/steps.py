@@ -650,6 +650,8 @@ def worked(ask: Ask, reader: CellReader, printed: dict[Expr, str], grade: int = 
             if isinstance(ask.goal.right, Stated) and ask.goal.right.meaning == "claimed percent":
                 working.line(f"{ask.goal.right.number}%", right.text)
             working.ends = _same_bottoms(working, [left, right])
+        elif "." in left.text and "." in right.text:
+            working.ends = _same_bottoms(working, [left, right])
     elif isinstance(ask.goal, QuotientRemainder):
         amount, size = working.ends = [working.number(expr) for expr in ask.goal.exprs]
         if ask.goal.size == PAIR:

@@ -57,7 +57,7 @@ def answer_of(desk: Desk, draft: Draft, exact: Rational | str, text: str) -> Ans
         word = YES_OR_NO[exact]
         if demand.form == "rubric":
             return Answer("rubric", exact, word, word, (word, exact), demand, *_reasons(desk, draft))
-        return Answer("truth", exact, word, word, (word, exact), demand, _side_by_side(desk, draft.ask.goal))
+        return Answer("truth", exact, word, word, (word, exact), demand, _side_by_side(desk, draft))
     if isinstance(exact, str) and isinstance(draft.ask.goal, QuotientRemainder):
         written = exact.upper()
         return Answer("quotient_remainder", exact, written, written, (written, exact, exact.replace("r", "remainder")), demand)
@@ -115,14 +115,28 @@ def name_of(desk: Desk, draft: Draft, label: str) -> str:
     return group_name(label, desk.scenario).removeprefix("the ") if "groups" in draft.wanted else label
 
 
-def _side_by_side(desk: Desk, goal: Truth) -> str:
+def _side_by_side(desk: Desk, draft: Draft) -> str:
     """What shows a statement to be true or false, where the steps do not say it: "11 > 10", "7 is odd"."""
+    goal = draft.ask.goal
+    assert isinstance(goal, Truth)
     left, right = (value(expr, desk.totals) for expr in goal.exprs)
     if goal.right == PAIR:
         return f"{left} is {'odd' if left % 2 else 'even'}"
     if goal.divides or goal.right == NOTHING:
         return ""
-    return f"{fraction(left)} {'=' if left == right else '>' if left > right else '<'} {fraction(right)}"
+    sign = "=" if left == right else ">" if left > right else "<"
+    places = _places_told(draft)
+    if places:
+        return f"{decimal(left, places)} {sign} {decimal(right, places)}"
+    return f"{fraction(left)} {sign} {fraction(right)}"
+
+
+def _places_told(draft: Draft) -> int:
+    """The most places of the decimals that the words print, where each side is such a decimal, and it ends; else 0."""
+    texts = [text for _, text in draft.rates]
+    if len(texts) < 2 or not all("." in text and not text.endswith(("%", "...")) for text in texts):
+        return 0
+    return max(len(text.partition(".")[2]) for text in texts)
 
 
 def _reasons(desk: Desk, draft: Draft) -> tuple[str, tuple[Reason, ...]]:
@@ -185,8 +199,8 @@ def _comparison(desk: Desk, draft: Draft) -> str:
     goal, printed = draft.ask.goal, dict(draft.rates)
     assert isinstance(goal, Choice)
     values = sorted((value(expr, desk.totals) for expr in goal.exprs), reverse=True)
-    if printed and all("." in text and "%" not in text for text in printed.values()):
-        places = max(len(text.partition(".")[2]) for text in printed.values())
+    places = _places_told(draft)
+    if places:
         return " > ".join(decimal(one, places) for one in values)
     # Where counts are printed, the steps bring the counts over the sets to one bottom number: 55/90 > 45/90, not 11/18 > 9/18.
     bottoms = [int(text.partition("/")[2] or 1) for text in printed.values() if "%" not in text] or list(draft.sets)

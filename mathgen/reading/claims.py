@@ -38,6 +38,7 @@ from mathgen.reading.meaning import (
     Bought,
     BoxesAlike,
     BoxPlot,
+    BuysBoth,
     Choices,
     Claim,
     Claimed,
@@ -100,6 +101,7 @@ from mathgen.reading.meaning import (
     OneTerm,
     OtherRow,
     PartOf,
+    PartPaid,
     PartsOfSets,
     PercentOn,
     PickOne,
@@ -165,6 +167,7 @@ from mathgen.reading.meaning import (
 from mathgen.reading.mentions import DIMENSIONS, Dimension
 from mathgen.reading.money import bought, has_money, look_at_prices, price_is
 from mathgen.reading.money_percents import new_price, percent_on
+from mathgen.reading.money_tenths import buys_both, part_paid
 from mathgen.reading.multiples import left_is, letter_ahead, one_term, result_limit
 from mathgen.reading.number_lines import as_fraction, from_one, number_line, top_and_bottom
 from mathgen.reading.one_more import next_trial
@@ -610,6 +613,8 @@ _TAKE = {
     LookAtPrices: look_at_prices,
     PercentOn: percent_on,
     NewPrice: new_price,
+    PartPaid: part_paid,
+    BuysBoth: buys_both,
     PlotTells: plot_tells,
     Plotted: plotted,
     PointsFor: points_for,

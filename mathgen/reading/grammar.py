@@ -36,6 +36,7 @@ from mathgen.reading import (
     listing_frames,
     money_frames,
     money_percent_frames,
+    money_tenth_frames,
     multiple_frames,
     noun_phrases,
     number_line_frames,
@@ -112,6 +113,7 @@ GRAMMAR = Grammar(
         *multiple_frames.RULES,
         *money_frames.RULES,
         *money_percent_frames.RULES,
+        *money_tenth_frames.RULES,
     )
 )
 LONGEST = 80  # words and signs; the longest that is printed has some 35

@@ -1089,6 +1089,17 @@ class LookAtPrices(NamedTuple):
     items: tuple[str, ...] = ()  # all where none is named
 
 
+class PartPaid(NamedTuple):
+    """ "The tape costs 0.35 of a dollar", "a group pays 3/10 of a dollar for the tape"."""
+
+    item: str
+    part: Number
+
+
+class BuysBoth(NamedTuple):
+    """ "A group buys the two items." """
+
+
 class PercentOn(NamedTuple):
     """ "In a sale, every price is 20% less", "a tax of 10% is added", "every price went up by 20% this week"."""
 
@@ -1124,6 +1135,7 @@ Claim = (
     | InEqualRows | SplitInto | PartsOfSets | SumOfSome | OneChange | Claimed | LastOne | Explain
     | ScaledCount | InRows | RowHolds | NumberLine | AsFraction | CountOn
     | PriceIs | Bought | HasMoney | LookAtPrices | PercentOn | NewPrice
+    | PartPaid | BuysBoth
     | OnDrawing | PlotTells | Plotted | PointsFor | OncePoint
     | SuccessRule | TriesWere | SuccessesWere
 )  # fmt: skip

@@ -149,6 +149,7 @@ class Buying:
     rate: Stated | None = None  # of that percent
     new: Stated | None = None  # the price next week
     new_item: str | None = None  # of what
+    parts: dict[str, Op] = field(default_factory=dict)  # prices as parts of a dollar, in the order in which they are told
 
 
 @dataclass(eq=False, repr=False)

@@ -975,6 +975,28 @@ class HowManyToBuy(NamedTuple):
     item: str
 
 
+class WhichCosts(NamedTuple):
+    """ "Which costs more, a marker or a box?", "which item has the lower price?" """
+
+    more: bool
+    items: tuple[str, str] | None = None  # where they are named again
+
+
+class CostsMoreThan(NamedTuple):
+    """ "Does a marker cost more than a box?", "is the first price lower than the second price?" """
+
+    more: bool
+    items: tuple[str, str] | None = None  # None: in the order in which they are told
+
+
+class PartsTogether(NamedTuple):
+    """ "What fraction of a dollar do the two items cost in all?" """
+
+
+class PartLeft(NamedTuple):
+    """ "What fraction of the dollar is left?" """
+
+
 class PriceThen(NamedTuple):
     """ "How many cents does the tape cost in the sale?", "what was the price last week in cents?" """
 
@@ -1053,6 +1075,10 @@ class NextSuccess(NamedTuple):
 Question = (
     HowMany
     | PriceThen
+    | WhichCosts
+    | CostsMoreThan
+    | PartsTogether
+    | PartLeft
     | PercentPart
     | PriceMoves
     | PercentApart

@@ -106,7 +106,7 @@ def choices(problem: Problem, table: TrialTable, words: dict[str, Any]) -> list[
         return []
     trials = {str(trial): str(name) for trial, name in words["trial_labels"].items()}
     # A group and a trial may have one label: what is meant are the names of which the key's own is one.
-    for names in (words["group_labels"], trials, {color: color for color in table.colors}):
+    for names in (words["group_labels"], trials, {color: color for color in table.colors}, {one.item: one.item for one in table.prices}):
         shown = [str(names.get(label, "")) for label in goal.labels]
         if answer.shown in shown and all(shown) and len(set(shown)) == len(shown):
             return shown

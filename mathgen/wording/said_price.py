@@ -67,6 +67,10 @@ class SaidPrice:
         return "do" if several_of(self.item) is None else "does"
 
     @property
+    def Does(self) -> str:  # noqa: N802 - as above
+        return upper_first(self.does)
+
+    @property
     def several(self) -> str:
         """Several of them: "paper tubes". Only for items of which several can be said."""
         found = several_of(self.item)

@@ -14,7 +14,8 @@ from tests.audit.working import relation_numbers, solutions
 
 _AMOUNT = re.compile(r"\$(\d+\.\d\d)|(\d+)(?:¢| cents?)")
 _NEW_PRICE = re.compile(r"\bwill (?:be|cost) (\d+)(?:¢| cents?)")
-_NUMBER = re.compile(r"\d+(?:\.\d+)?")
+_PART = re.compile(r"(\d+\.\d+|\d+/\d+) of a dollar")
+_NUMBER = re.compile(r"\d+(?:[./]\d+)?")
 
 
 def faults(line: dict[str, Any], texts: Texts) -> Iterator[str]:
@@ -27,11 +28,21 @@ def faults(line: dict[str, Any], texts: Texts) -> Iterator[str]:
         if told and told != [list_of.cents[item] for item, _ in list_of.named(sentence)]:
             yield f'"{sentence}": the list has other prices'
     wanted = asked(text, list_of)
-    exact = answer["exact"] if answer["kind"] == "quotient_remainder" else value(answer["exact"])
+    exact = value(answer["exact"]) if answer["kind"] == "number" else answer["exact"]
     if exact != wanted:
         yield f"the words ask for {wanted}, the answer is {exact}"
+    for sentence in sentences(text)[:-1]:
+        parts = [Rational(100) * value(part) for part in _PART.findall(sentence)]
+        if parts and parts != [list_of.cents[item] for item, _ in list_of.named(sentence)]:
+            yield f'"{sentence}": the list has other prices'
     if answer["kind"] == "number":
         yield from _key(line, exact, list_of)
+    elif answer["kind"] == "truth":
+        if answer["accepted"] != ["Yes" if exact == "true" else "No", exact] or answer["display"] != answer["accepted"][0]:
+            yield f"the key displays {answer['display']} for {wanted}"
+    elif answer["kind"] == "name":
+        if answer["display"] != wanted or answer["accepted"] != [wanted]:
+            yield f"the key displays {answer['display']} for {wanted}"
     elif not {answer["display"], *answer["accepted"]} >= {str(wanted).upper(), str(wanted)}:
         yield f"the key displays {answer['display']} for {wanted}"
 
@@ -65,6 +76,8 @@ def asked(text: str, list_of: _Items) -> Rational | str:
     """What the question asks for."""
     *facts, question = sentences(text)
     about = list_of.named(question)
+    if any(_PART.search(fact) for fact in facts):
+        return _parts_of_a_dollar(facts, question, list_of)
     if re.search(r"percent of (a dollar|the (price|higher|first|second))|fraction of a dollar|percent of a dollar|as a decimal", question):
         return _part(facts, question, list_of)
     rate = re.search(r"\b(\d+)%", " ".join(facts))
@@ -88,6 +101,19 @@ def asked(text: str, list_of: _Items) -> Rational | str:
     if re.search(r"\bget back\b|\bhave left\b|\bchange\b", question):
         return (money - spent) * unit
     return spent * unit
+
+
+def _parts_of_a_dollar(facts: list[str], question: str, list_of: _Items) -> Rational | str:
+    """Which of two items costs more or less, whether the first does, what both cost, or what is left of the dollar."""
+    (one, _), (other, _) = _each_once([fact for fact in facts if _PART.search(fact)], list_of)
+    cents, others = list_of.cents[one], list_of.cents[other]
+    if question.startswith("What"):
+        spent = Rational(cents + others, 100)
+        return 1 - spent if re.search(r"\b(left|get back)\b", question) else spent
+    most = re.search(r"\b(more|higher)\b", question) is not None
+    if question.startswith("Which"):
+        return one if (cents > others) == most else other
+    return "true" if (cents > others) == most else "false"
 
 
 def _with_rate(facts: list[str], question: str, list_of: _Items, rate: Rational) -> Rational:
@@ -157,6 +183,9 @@ def _givens(line: dict[str, Any], list_of: _Items) -> Iterator[str]:
                 yield f"given {given['number']} ({given['quantity']}): the list has {cents} cents"
             if given["where"] == "table" and (found[2] != "cents" or {"item": found[1]} not in line["cells"]):
                 yield f"given {given['number']} ({given['quantity']}) stands in no cell"
+        elif told_part := re.fullmatch(r"price of the (.+) in cents out of cents in a dollar", given["quantity"]):
+            if value(given["number"]) * 100 != list_of.cents.get(told_part[1]):
+                yield f"given {given['number']} ({given['quantity']}): another price"
         elif given["quantity"] not in ("bought", "dollars", "percent", "new price") or given["where"] != "words":
             yield f"given {given['number']} ({given['quantity']}) is of no known kind"
     told = sorted(given["number"].removesuffix("%") for given in line["givens"] if given["where"] == "words")
@@ -176,6 +205,8 @@ def _key(line: dict[str, Any], exact: Rational, list_of: _Items) -> Iterator[str
     if unit == "dollars" and not re.fullmatch(r"\d+\.\d\d", shown):
         yield f"{shown} dollars are not written with two places"
     wanted = {"percent": "percent", "fraction": "fraction"}.get(form, "whole" if unit.startswith("cent") else "")
+    if _PART.search(line["text"]):  # the prices are fractions already: any form of their sum is right
+        wanted = "any"
     if wanted and answer["demands"] != wanted:
         yield f"the words demand {wanted}, the line {answer['demands']}"
     if ("as a decimal" in question) != (answer["demands"] == "decimal"):
@@ -185,7 +216,7 @@ def _key(line: dict[str, Any], exact: Rational, list_of: _Items) -> Iterator[str
     if solutions(line["relation"]) != (exact,):
         yield f'relation "{line["relation"]}" has the solutions {solutions(line["relation"])}, the answer is {exact}'
     parts = [value(given["number"].removesuffix("%")) for given in line["givens"]]
-    known = {1, 100, *(part for one in parts for part in (one.p, one.q))} | {exact.p, exact.q}
+    known = {1, 100, *(100 * one for one in parts), *(part for one in parts for part in (one.p, one.q))} | {exact.p, exact.q}
     if strange := [number for number in relation_numbers(line["relation"]) if number not in known]:
         yield f'relation "{line["relation"]}": where does {strange[0]} come from?'
     if "given away" in _copied(line, exact, list_of):

@@ -499,6 +499,11 @@ def _money(pattern: str = r"\d¢|\bcents?\b|\bdollars?\b|\$\d") -> Callable[[Pro
     return lambda line: re.search(pattern, line["text"]) is not None
 
 
+def _more_of_a_dollar(line: Problem) -> bool:
+    """Whether one part of a dollar is more than another."""
+    return line["answer"]["kind"] == "truth" and _says(r"\d of a dollar\b.*\b(more|less|higher|lower) than\b.*\?")(line)
+
+
 def _bought(line: Problem) -> bool:
     """How many can be bought, and what is left."""
     return line["answer"]["kind"] == "quotient_remainder" and _money()(line) and _says(r"\bhow many\b.*\bhow many cents\b")(line)
@@ -609,7 +614,7 @@ SHOWS: dict[str, Callable[[Problem], bool]] = {
         (p["answer"]["demands"] == "decimal" and (places_of(_exact(p)) or 9) <= 2)
         or (p["answer"]["demands"] == "fraction" and _says(r"\d\.\d\d\b.*\bfraction of a dollar\b")(p))
     ),
-    "4.NF.C.7": lambda p: _compares(p) and len(_told_places(p)) == 2 and max(_told_places(p)) <= 2,
+    "4.NF.C.7": lambda p: (_compares(p) or _more_of_a_dollar(p)) and len(_told_places(p)) == 2 and max(_told_places(p)) <= 2,
     "5.NBT.A.3b": lambda p: _compares(p) and len(_told_places(p)) == 2 and max(_told_places(p)) == 3,
     "5.NBT.A.4": lambda p: p["answer"]["demands"].startswith("decimal:") and _says("nearest")(p),
     "5.NBT.A.3a": lambda p: p["answer"]["demands"] == "decimal" and places_of(_exact(p)) == 3,

@@ -182,7 +182,7 @@ def faults(text: str, grade: int, texts: Texts) -> Iterator[str]:
     if texts.results.prices:  # the whole is a dollar, or a price that is named
         # The base of a percent change is the price compared with.
         base = r"\b(than (the|an?) \w|(above|below) the \w+ price|will the price |(in|de)crease in the price)"
-        whole = r"of (a dollar|the (higher )?price)"
+        whole = r"of (a dollar|the dollar|the (higher )?price)"
         if re.search(r"percent|fraction", question) and not re.search(f"{whole}|{base}", question):
             yield "the question does not name its whole"
         return

@@ -23,6 +23,7 @@ OTHER_WORDS = (
     ("cents", "dollars"), ("¢", " dollars"), ("$", ""), ("dollar bill", "penny"), ("a dollar", "2 dollars"), ("more", "fewer"),
     ("first", "second"), ("%", ""), ("%", " cents"), ("tax", "sale"), ("sale", "tax"), ("next week", "last week"), ("off", "more"),
     ("last week", "next week"), (" up ", " down "), (" down ", " up "), ("less", "more"), ("higher", "lower"), ("lower", "higher"),
+    (" of a dollar", ""), (" of a dollar", " of a group"), ("two items", "three items"), ("left", "in all"), ("costs more", "costs less"),
     ("percent", "fraction"), ("in all", "each"), ("The group pays", "The group also pays 3 dollars and"),
 )  # fmt: skip
 
