@@ -110,12 +110,14 @@ def _percent_more(question: str, line: dict[str, Any], texts: Texts) -> list[Rat
 def _share_of_kinds(question: str, line: dict[str, Any], texts: Texts) -> list[Rational] | None:
     """ "What fraction of all 12 pins were red or gold pins knocked down?", "... of the 9 pins knocked down were red pins?"
 
-    The whole takes in every color: the pins set up, or those knocked down where the words say so. None for any other question.
+    The whole takes in every color, but where the words name some: the pins set up, or those knocked down where the words say so.
+    None for any other question.
     """
-    words = texts.words
+    words, kinds = texts.words, "|".join(map(re.escape, texts.results.colors))
     items, phrases = re.escape(words.items), "|".join(re.escape(phrase) for _, phrase in words.after)
     found = re.search(
-        rf"\b(?:fraction|percent|part) of (?:all |the )*(?:\d+ )?{items}(?: (?P<whole>{phrases}))? (?:were|was) "
+        rf"\b(?:fraction|percent|part) of (?:all |the )*(?:\d+ )?(?P<of>(?:(?:{kinds}|and),? )*){items}"
+        rf"(?: (?P<whole>{phrases}))? (?:were|was) "
         rf"(?P<part>.+) {items}\b",
         question,
     )
@@ -129,7 +131,8 @@ def _share_of_kinds(question: str, line: dict[str, Any], texts: Texts) -> list[R
     said = None if turned else found["whole"]
     whole = next((name for name, phrase in words.after if phrase == said), "set_up")
     place = named.groups or None, named.trials or None
-    return [Rational(texts.results.total("down", Reach(*place, colors)), texts.results.total(whole, Reach(*place, None)))]
+    together = None if turned else texts.named(found["of"]).colors or None
+    return [Rational(texts.results.total("down", Reach(*place, colors)), texts.results.total(whole, Reach(*place, together)))]
 
 
 def asked_ratio(line: dict[str, Any], texts: Texts) -> tuple[int, int] | None:
