@@ -83,6 +83,5 @@ RULES: tuple[Rule, ...] = (
     rule("ask", "is this claim fair by <fair_by>", lambda question: question),
     rule("ask", "do <fair_by> make this claim fair", lambda question: question),
     rule("ask", "do you agree", always(JudgeClaim())),
-    rule("ask", "do the results show the same", always(JudgeClaim())),
     rule("fact", "tell why", always((Explain(),))),
 )

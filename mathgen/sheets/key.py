@@ -17,6 +17,7 @@ from mathgen.sheets.figures.choice import form_supports
 from mathgen.sheets.figures.scene import Support
 from mathgen.sheets.page_words import table_names
 from mathgen.sheets.parts import Part, names_like_fractions, parts, running_parts, working
+from mathgen.sheets.rubric import rubric
 from mathgen.sheets.worksheet import form_name, show_how
 from mathgen.trials.table import TrialTable
 
@@ -123,11 +124,8 @@ def worked_lines(problem: Problem) -> list[str]:
 
 
 def reason(problem: Problem) -> str:
-    """What a full reason for a verdict names; "" where none is asked for."""
-    if not problem.answer.reasons:
-        return ""
-    facts = " and ".join(f"{one.shown} ({one.quantity})" for one in problem.answer.reasons)
-    return f"{problem.answer.because}. A full reason names {facts}, and says how they compare."
+    """What a reason for a verdict is marked by; "" where none is asked for."""
+    return rubric(problem) if problem.answer.reasons else ""
 
 
 def _demand_line(problem: Problem) -> str:
