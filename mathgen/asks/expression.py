@@ -60,7 +60,7 @@ class Stated(NamedTuple):
 
 PAIR = Stated(2, "pair")  # the word says the number
 DOLLAR = Stated(100, "cents in a dollar")  # everybody knows it: no word says the number
-PERCENTS = frozenset({"percent", "claimed percent"})  # meanings of hundredths that are printed as 20%
+PERCENTS = frozenset({"percent", "claimed percent", "goal percent"})  # meanings of hundredths that are printed as 20%
 NOTHING = Stated(0, "nothing")  # no word says it: what is over is told apart from it
 
 

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from mathgen.asks.expression import Ask, Op, Quantity, Value
+from mathgen.asks.expression import Ask, Equation, Op, Quantity, Stated, Unknown, Value
 from mathgen.exact.demand import Demand
 from mathgen.models.aimed import Record, aimed
 from mathgen.models.registry import problem_model
@@ -11,6 +11,7 @@ from mathgen.models.view import Spot, TableView
 from mathgen.problems.draft import Draft
 
 _WHOLE = Demand("whole")
+_ONE = Stated(1, "whole")
 
 
 def _each(view: TableView, record: Record) -> tuple[Quantity, ...]:
@@ -54,3 +55,32 @@ def other_trials_counted(view: TableView) -> AskSpace:
         )
 
     return AskSpace(([one for one in aimed(view, pairs=False) if one.n > 2],), build)
+
+
+@problem_model(skill="successes for a goal")
+def successes_for_goal(view: TableView) -> AskSpace:
+    """How many more trials, each of them a success, bring the successes to a percent of all trials."""
+
+    def build(record: Record, goal: int) -> Draft | None:
+        k, n = record.k, record.n
+        missed = 100 * (n - k)  # these stay, and are 100% - goal in the end
+        if not 0 < k < n or 100 * k >= goal * n or missed % (100 - goal):
+            return None
+        more = missed // (100 - goal) - n
+        if more < 2 or more > 3 * n or more in (k, n, n - k):
+            return None
+        wanted = Stated(goal, "goal percent", 100)
+        share = Op("/", (Op("-", (record.tries, record.hits)), Op("-", (_ONE, wanted))))
+        reached = Equation(Op("+", (record.hits, Unknown())), Op("*", (wanted, Op("+", (record.tries, Unknown())))))
+        return Draft(
+            ask=Ask(Value(Op("-", (share, record.tries))), (reached,), _WHOLE),
+            roles=record.roles(False) | {"goal": wanted},
+            structure="whole from part",
+            slips=(("T08", (k, n, goal)), ("T09", (n + more,)), ("T07", (n - k,))),
+            features=frozenset({"percent"}),
+            sets=(n,),
+            unit="trials",
+        )
+
+    records = [one for one in aimed(view) if len(one.spot.groups or ("class",)) == 1]
+    return AskSpace((records, (50, 60, 70, 75, 80, 90)), build)

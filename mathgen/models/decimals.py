@@ -10,9 +10,10 @@ from mathgen.asks.expression import Ask, Choice, Op, Quantity, Stated, Truth, Va
 from mathgen.asks.steps import terminating
 from mathgen.exact.demand import Demand
 from mathgen.exact.forms import decimal, period
+from mathgen.models.aimed import SUCCESS, Record, of_successes, slips
 from mathgen.models.registry import problem_model
 from mathgen.models.side_by_side import Pair, side_by_side
-from mathgen.models.space import AskSpace
+from mathgen.models.space import AskSpace, joined
 from mathgen.models.view import Spot, TableView
 from mathgen.problems.draft import Draft
 
@@ -56,7 +57,22 @@ def part_as_decimal(view: TableView) -> AskSpace:
             wanted=_REPEATS if block else _ENDS,
         )
 
-    return AskSpace(((*view.spots, *view.group_pairs), view.colors_or_all), build)
+    def of_trials(record: Record, negated: bool) -> Draft | None:
+        part, k = record.meant(negated)
+        if period(record.n // gcd(k, record.n))[1] or 1000 * k % record.n:
+            return None
+        return Draft(
+            ask=Ask(Value(Op("/", (part, record.tries))), (), _DECIMAL),
+            roles=record.roles(negated),
+            structure="what fraction",
+            slips=(*slips(record, negated)[:2], ("D02", (k, record.n)), ("D01", (k, record.n)), ("T06", (k,))),
+            features=frozenset({"decimal_notation"}),
+            sets=(record.n,),
+            unit=False,
+            wanted=SUCCESS,
+        )
+
+    return joined(AskSpace(((*view.spots, *view.group_pairs), view.colors_or_all), build), of_successes(view, of_trials))
 
 
 @problem_model(skill="compare decimals")

@@ -2,11 +2,12 @@
 
 from __future__ import annotations
 
+from itertools import combinations
 from math import gcd, lcm
 
 from mathgen.asks.expression import Ask, Choice, Op, Quantity, Stated, Value
 from mathgen.exact.demand import Demand
-from mathgen.models.aimed import SUCCESS, Record, of_successes, slips
+from mathgen.models.aimed import SUCCESS, Record, aimed, of_successes, slips
 from mathgen.models.registry import problem_model
 from mathgen.models.side_by_side import Pair, side_by_side
 from mathgen.models.space import AskSpace, joined
@@ -100,7 +101,23 @@ def fraction_left_standing(view: TableView) -> AskSpace:
             must_not_show=() if asked == "standing" else (rest.scope,),
         )
 
-    return AskSpace((view.spots, view.colors_or_all, ("standing", "down")), build)
+    def of_trials(record: Record, negated: bool) -> Draft | None:
+        if negated or 2 * record.k == record.n:
+            return None
+        rate = Op("/", (record.hits, record.tries))
+        return Draft(
+            ask=Ask(Value(Op("-", (_ONE, rate))), (), _ANY),
+            roles=record.roles(True) | {"rate": rate},
+            structure="part unknown",
+            slips=slips(record, True)[1:],
+            rates=((rate, f"{record.k}/{record.n}"),),
+            sets=(record.n,),
+            over=record.n,
+            unit=False,
+            wanted=SUCCESS,
+        )
+
+    return joined(AskSpace((view.spots, view.colors_or_all, ("standing", "down")), build), of_successes(view, of_trials))
 
 
 @problem_model(skill="compare fractions")
@@ -159,7 +176,25 @@ def compare_fractions(view: TableView) -> AskSpace:
             unlike=None if b == d else "one divides" if max(b, d) % min(b, d) == 0 else "neither",
         )
 
-    return side_by_side(view, build, ("one", "two"))
+    def of_trials(one: Record, other: Record) -> Draft | None:
+        if one.n == other.n or one.k * other.n == other.k * one.n:
+            return None
+        first, second = (str(group) for record in (one, other) for group in record.spot.groups or ())
+        first_wins = one.k * other.n > other.k * one.n
+        rates = Op("/", (one.hits, one.tries)), Op("/", (other.hits, other.tries))
+        return Draft(
+            ask=Ask(Choice((first, second), rates), (), _NAME),
+            roles={"hits": one.hits, "tries": one.tries, "hits2": other.hits, "tries2": other.tries},
+            structure="what fraction",
+            slips=(("B05", (first, second, one.k, other.k)), ("B10", (second if first_wins else first,))),
+            features=frozenset({"unequal_sets"}),
+            sets=(one.n, other.n),
+            unit=False,
+            wanted=frozenset({"groups", "success"}),
+        )
+
+    records = [record for record in aimed(view, pairs=False) if 0 < record.k < record.n]
+    return joined(side_by_side(view, build, ("one", "two")), AskSpace((list(combinations(records, 2)),), lambda pair: of_trials(*pair)))
 
 
 def _unlike_forms(k: int, k2: int, n: int, first_wins: bool) -> tuple[int, int, int, int] | None:

@@ -9,6 +9,7 @@ from itertools import combinations
 
 from mathgen.asks.expression import Ask, Expr, Op, Quantity, Ratio, Value
 from mathgen.exact.demand import Demand
+from mathgen.models.aimed import SUCCESS, Record, of_successes
 from mathgen.models.registry import problem_model
 from mathgen.models.space import AskSpace, joined
 from mathgen.models.view import Spot, TableView
@@ -74,7 +75,22 @@ def ratio_part_to_part(view: TableView) -> AskSpace:
         roles: dict[str, Role] = {"parts": parts, "whole": view.quantity("down", spot, colors), "first": first, "second": second}
         return _draft(first, second, (a, b), ("G01", (a, sum(numbers))), roles, _COLORS)
 
-    return joined(AskSpace((view.spots, view.colors_or_all, _DOWN_FIRST), of_fate), AskSpace((view.spots, sets, places), of_colors))
+    def of_trials(record: Record, negated: bool) -> Draft | None:
+        rest = record.n - record.k
+        if rest == record.k:
+            return None
+        others = record.meant(True)[0]
+        names = ("other trials", "successes") if negated else ("successes", "other trials")
+        said: dict[str, Role] = {"first": names[0], "second": names[1]}
+        first, second = (others, record.hits) if negated else (record.hits, others)
+        counts = (rest, record.k) if negated else (record.k, rest)
+        return _draft(first, second, counts, ("G01", (counts[0], record.n)), record.roles(negated) | said, SUCCESS)
+
+    return joined(
+        AskSpace((view.spots, view.colors_or_all, _DOWN_FIRST), of_fate),
+        AskSpace((view.spots, sets, places), of_colors),
+        of_successes(view, of_trials),
+    )
 
 
 @problem_model(skill="ratio of a part to the whole")

@@ -4,9 +4,10 @@ from __future__ import annotations
 
 from mathgen.asks.expression import Ask, Equation, Op, Quantity, Stat, Stated, Unknown, Value
 from mathgen.exact.demand import Demand
+from mathgen.models.aimed import SUCCESS, Record, aimed
 from mathgen.models.lists import MOST_NUMBERS, list_choices, listed
 from mathgen.models.registry import problem_model
-from mathgen.models.space import AskSpace
+from mathgen.models.space import AskSpace, joined
 from mathgen.models.view import Spot, TableView
 from mathgen.problems.draft import Draft
 from mathgen.trials.scope import Scope
@@ -16,6 +17,7 @@ _ANY = Demand("any")
 _DECIMAL = Demand("decimal")
 _NEXT = (0, 20, 30, 40, 50, 60, 80, 120)  # more pins in friendly numbers; 0: a multiple of the set so far
 _TIMES = (2, 3, 5)
+_NEXT_TRIALS = (10, 15, 20, 25, 30, 40, 44, 50)
 _MOST_NEXT = 240
 
 
@@ -157,4 +159,25 @@ def expected_count(view: TableView) -> AskSpace:
             sets=(n,),
         )
 
-    return AskSpace((spots, view.colors_or_all, _NEXT, _TIMES), build)
+    def of_trials(record: Record, number: int) -> Draft | None:
+        k, n = record.k, record.n
+        if n < 5 or k in (0, n) or 2 * k == n or not n < number <= 10 * n or number * k % n:
+            return None
+        expected = number * k // n
+        if expected in (k, n):
+            return None
+        more = Stated(number, "trials to come")
+        return Draft(
+            ask=Ask(Value(Op("*", (Op("/", (record.hits, record.tries)), more))), (), _WHOLE),
+            roles=record.roles(False) | {"next": more},
+            structure="part from rate",
+            slips=(("K06", (k, n, number)), ("K01", (number,)), ("T07", (number - expected,))),
+            features=frozenset({"probability"}),
+            sets=(n,),
+            unit="successes",
+            wanted=SUCCESS,
+        )
+
+    # Whose next trials? Those of one group, or of the class.
+    records = [one for one in aimed(view) if len(one.spot.groups or ("class",)) == 1]
+    return joined(AskSpace((spots, view.colors_or_all, _NEXT, _TIMES), build), AskSpace((records, _NEXT_TRIALS), of_trials))

@@ -85,10 +85,12 @@ from mathgen.reading.meaning import (
     MeanWas,
     More,
     NewPrice,
+    NewSuccesses,
     NextGoal,
     NextLetter,
     NextSet,
     NextTrial,
+    NextTries,
     Np,
     NumberLine,
     OncePoint,
@@ -100,6 +102,7 @@ from mathgen.reading.meaning import (
     OneSet,
     OneTerm,
     OtherRow,
+    OtherTrials,
     PartOf,
     PartPaid,
     PartsOfSets,
@@ -148,6 +151,8 @@ from mathgen.reading.meaning import (
     SplitInto,
     StartingScores,
     SuccessesWere,
+    SuccessGoal,
+    SuccessRate,
     SuccessRule,
     SumOfSome,
     SumTimes,
@@ -185,7 +190,16 @@ from mathgen.reading.score_lines import goal_score, one_line, starting_scores
 from mathgen.reading.scoring import bonus_points, equation_is, letter_is, points_each, rule_is, score_is
 from mathgen.reading.signed import result_is, results_are, zero_is
 from mathgen.reading.spread import box_plot, mean_was, recorded
-from mathgen.reading.successes import success_rule, successes_were, tries_were
+from mathgen.reading.successes import (
+    new_successes,
+    next_tries,
+    other_trials,
+    success_goal,
+    success_rate,
+    success_rule,
+    successes_were,
+    tries_were,
+)
 from mathgen.reading.tokens import NotRead, Number
 from mathgen.reading.told import Comparison, Fact, Told, settled
 from mathgen.reading.two_way import other_row
@@ -607,6 +621,11 @@ _TAKE = {
     SuccessRule: success_rule,
     TriesWere: tries_were,
     SuccessesWere: successes_were,
+    SuccessRate: success_rate,
+    OtherTrials: other_trials,
+    NextTries: next_tries,
+    SuccessGoal: success_goal,
+    NewSuccesses: new_successes,
     PriceIs: price_is,
     Bought: bought,
     HasMoney: has_money,

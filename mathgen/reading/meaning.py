@@ -1083,6 +1083,36 @@ class SuccessesWere(NamedTuple):
     tries: Number | None = None
 
 
+class SuccessRate(NamedTuple):
+    """ "Of the 5 trials, 4/5 were successes." """
+
+    np: Np
+    rate: Number
+    tries: Number
+
+
+class OtherTrials(NamedTuple):
+    """ "The other trials were not successes." """
+
+
+class NextTries(NamedTuple):
+    """ "The Seals will do 20 more trials." """
+
+    np: Np
+    number: Number
+
+
+class SuccessGoal(NamedTuple):
+    """ "The goal is successes in 80% of all trials." """
+
+    np: Np
+    percent: Number
+
+
+class NewSuccesses(NamedTuple):
+    """ "Suppose every new trial is a success." """
+
+
 class LookAtPrices(NamedTuple):
     """ "Look at the price list", "look at the prices of the paper tube and the tape"."""
 
@@ -1137,5 +1167,5 @@ Claim = (
     | PriceIs | Bought | HasMoney | LookAtPrices | PercentOn | NewPrice
     | PartPaid | BuysBoth
     | OnDrawing | PlotTells | Plotted | PointsFor | OncePoint
-    | SuccessRule | TriesWere | SuccessesWere
+    | SuccessRule | TriesWere | SuccessesWere | SuccessRate | OtherTrials | NextTries | SuccessGoal | NewSuccesses
 )  # fmt: skip

@@ -2,16 +2,26 @@
 
 from __future__ import annotations
 
-from mathgen.exact.demand import Demand
 from mathgen.reading.chart import Clash, Rule, rule
 from mathgen.reading.facts import Claims
-from mathgen.reading.meaning import Labels, Np, SuccessesWere, SuccessRule, TriesWere
+from mathgen.reading.meaning import (
+    Labels,
+    Look,
+    NewSuccesses,
+    NextTries,
+    Np,
+    OtherTrials,
+    SuccessesWere,
+    SuccessGoal,
+    SuccessRate,
+    SuccessRule,
+    TriesWere,
+)
 from mathgen.reading.noun_phrases import always, measured
+from mathgen.reading.questions import GREATER
 from mathgen.reading.tokens import Number
-from mathgen.reading.wanted import NextSuccess, SuccessCount, SuccessShare
+from mathgen.reading.wanted import ExpectSuccesses, NewTrials, NextSuccess, SuccessCount, SuccessRatio, SuccessShare, SuccessWhich
 from mathgen.trials.scope import Measure
-
-PROBABILITY = Demand("any")
 
 
 def _rule_of(plural: int, measure: Measure) -> Claims:
@@ -41,6 +51,12 @@ def _of_these(hits: Number, tries: Number) -> Claims:
     return (SuccessesWere(Np(), hits, tries),)
 
 
+def _ratio(first: bool, second: bool) -> SuccessRatio:
+    if first == second:
+        raise Clash
+    return SuccessRatio(first)
+
+
 TOLD: tuple[Rule, ...] = (
     rule("fact", "a trial is a success when only ITEM of the target color are <outcome>", _rule_of),
     rule("fact", "in a success , only ITEM of the target color are <outcome>", _rule_of),
@@ -54,6 +70,27 @@ TOLD: tuple[Rule, ...] = (
     rule("fact", "of the <tries> , WHOLE were successes", lambda tries, hits: _of_these(_several(hits), tries)),
 )
 
+TO_COME: tuple[Rule, ...] = (
+    rule("fact", "of the <tries> , FRACTION were successes", lambda tries, rate: (SuccessRate(Np(), rate, tries),)),
+    rule("fact", "<who> had successes in FRACTION of all <tries>", lambda who, rate, tries: (SuccessRate(Np(who), rate, tries),)),
+    rule("fact", "in FRACTION of all <tries> , <who> had successes", lambda rate, tries, who: (SuccessRate(Np(who), rate, tries),)),
+    rule("fact", "the other trials were not successes", always((OtherTrials(),))),
+    rule("fact", "<who> had <tries> , and <who> had <tries>", lambda a, n, b, m: (*_had(a, n), *_had(b, m))),
+    rule("fact", "<who> had <hits> , and <who> had <hits>", lambda a, n, b, m: (SuccessesWere(Np(a), n), SuccessesWere(Np(b), m))),
+    rule("fact", "<who> will do WHOLE more trials", lambda who, number: (NextTries(Np(who), number),)),
+    rule("fact", "suppose the relative frequency stays the same for WHOLE more trials", lambda number: (NextTries(Np(), number),)),
+    rule("fact", "use the relative frequency of successes as the probability", always(())),
+    rule("fact", "use the results table for the <tries> so far", lambda tries: (Look(Np(), "table"), TriesWere(Np(), tries))),
+    rule("fact", "the goal is successes in PERCENT of all trials", lambda percent: (SuccessGoal(Np(), percent),)),
+    rule("fact", "<who> would like successes in PERCENT of all trials", lambda who, percent: (SuccessGoal(Np(who), percent),)),
+    rule("fact", "suppose every new trial is a success", always((NewSuccesses(),))),
+    rule(
+        "fact",
+        "suppose every new trial is a success until PERCENT of all trials are successes",
+        lambda percent: (NewSuccesses(), SuccessGoal(Np(), percent)),
+    ),
+)
+
 ASKED: tuple[Rule, ...] = (
     rule("meant", "were successes", always(False)),
     rule("meant", "were not successes", always(True)),
@@ -63,7 +100,14 @@ ASKED: tuple[Rule, ...] = (
     rule("ask", "how many of the <tries> <meant>", lambda tries, negated: SuccessCount(Np(), negated, tries)),
     rule("ask", "how many trials of <who> <meant>", lambda who, negated: SuccessCount(Np(who), negated)),
     rule("ask", "<form_of_part> of the <tries> <meant>", lambda demand, tries, negated: SuccessShare(negated, tries, demand)),
+    rule("sort", "successes", always(False)),
+    rule("sort", "other trials", always(True)),
+    rule("ask", "(what|find) (is|was)? the ratio of <sort> to <sort>", _ratio),
+    rule("ask", f"which group had successes in the {GREATER} of (its|their) trials", always(SuccessWhich())),
+    rule("ask", "about how many of the <tries> should <who> expect to be successes", lambda n, who: ExpectSuccesses(Np(who), n)),
+    rule("ask", "how many new trials are needed to reach the goal exactly", always(NewTrials())),
+    rule("ask", "how many new trials is that", always(NewTrials())),
     rule("chance", "<probability> the next trial <be_meant>", lambda _, negated: NextSuccess(negated)),
 )
 
-RULES: tuple[Rule, ...] = (*TOLD, *ASKED)
+RULES: tuple[Rule, ...] = (*TOLD, *TO_COME, *ASKED)

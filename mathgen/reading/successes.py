@@ -2,12 +2,23 @@
 
 from __future__ import annotations
 
-from mathgen.asks.expression import Expr, Op, Quantity, Value
-from mathgen.reading.asked import ANY, WHOLE, Asked
-from mathgen.reading.meaning import Np, SuccessesWere, SuccessRule, TriesWere
+from mathgen.asks.expression import Choice, Expr, Op, Quantity, Ratio, Stated, Value
+from mathgen.exact.demand import Demand
+from mathgen.reading.asked import ANY, NAME, WHOLE, Asked
+from mathgen.reading.meaning import (
+    NewSuccesses,
+    NextTries,
+    Np,
+    OtherTrials,
+    SuccessesWere,
+    SuccessGoal,
+    SuccessRate,
+    SuccessRule,
+    TriesWere,
+)
 from mathgen.reading.tokens import NotRead
-from mathgen.reading.told import Told
-from mathgen.reading.wanted import NextSuccess, SuccessCount, SuccessShare
+from mathgen.reading.told import Fact, Told
+from mathgen.reading.wanted import ExpectSuccesses, NewTrials, NextSuccess, SuccessCount, SuccessRatio, SuccessShare, SuccessWhich
 from mathgen.scenario.words import Scenario
 from mathgen.trials.scope import Scope
 
@@ -35,6 +46,55 @@ def successes_were(told: Told, claim: SuccessesWere) -> None:
     if claim.tries is not None:
         told.referred(Quantity("trials", scope), claim.tries)
     told.said(Quantity("successes", scope), claim.number)
+
+
+def success_rate(told: Told, claim: SuccessRate) -> None:
+    scope = _scope(told, claim.np)
+    tries = Quantity("trials", scope)
+    told.referred(tries, claim.tries)
+    told.said(Op("/", (Quantity("successes", scope), tries)), claim.rate)
+
+
+def other_trials(told: Told, _: OtherTrials) -> None:
+    """What is no success is another trial: nothing new, after the successes have been told."""
+    if not any(isinstance(fact.expr, Op) for fact in told.facts):
+        raise NotRead("it is not said other than which trials")
+
+
+def next_tries(told: Told, claim: NextTries) -> None:
+    """Keep how many trials are to come.
+
+    Raises:
+        NotRead: it is told twice.
+    """
+    if told.next_tries is not None:
+        raise NotRead("it is told twice how many trials are to come")
+    if claim.np.groups is not None:
+        told.mentions.resolve("groups", claim.np.groups)
+    told.next_tries = claim.number
+    told.open["next tries"] = claim.number.text
+    told.facts.append(Fact(Stated(int(claim.number.value), "trials to come"), claim.number.text))
+
+
+def success_goal(told: Told, claim: SuccessGoal) -> None:
+    """Keep the goal.
+
+    Raises:
+        NotRead: there are two, or it is no whole percent.
+    """
+    hundredths = 100 * claim.percent.value
+    if told.success_goal is not None or not hundredths.is_integer:
+        raise NotRead("two goals are told of, or one that is no whole percent")
+    if claim.np.groups is not None:
+        told.mentions.resolve("groups", claim.np.groups)
+    told.success_goal = claim.percent
+    told.open["success goal"] = claim.percent.text
+    told.facts.append(Fact(Stated(int(hundredths), "goal percent", 100), claim.percent.text))
+
+
+def new_successes(told: Told, _: NewSuccesses) -> None:
+    told.new_successes = True
+    told.open["new successes"] = "that every new trial is a success"
 
 
 def _counted(told: Told, np: Np) -> tuple[Quantity, Quantity]:
@@ -70,3 +130,38 @@ def success_share(question: SuccessShare, told: Told, _: Scenario) -> Asked:
 def next_success(question: NextSuccess, told: Told, _: Scenario) -> Asked:
     hits, tries = _counted(told, Np())
     return Asked("chance", Value(Op("/", (_meant(hits, tries, question.negated), tries))), ANY, (hits, tries), ("success",))
+
+
+def success_ratio(question: SuccessRatio, told: Told, _: Scenario) -> Asked:
+    hits, tries = _counted(told, Np())
+    others = _meant(hits, tries, True)
+    goal = Ratio(others, hits) if question.negated else Ratio(hits, others)
+    return Asked("ratio", goal, Demand("ratio:any"), (hits, tries), ("success",))
+
+
+def success_which(_: SuccessWhich, told: Told, __: Scenario) -> Asked:
+    """Between the groups that are named, each by its own trials."""
+    labels = told.mentions.named("groups")
+    if len(labels) < 2:
+        raise NotRead("it is not said which groups are compared")
+    pairs = [_counted(told, Np((label,))) for label in labels]
+    goal = Choice(tuple(map(str, labels)), tuple(Op("/", pair) for pair in pairs))
+    return Asked("which", goal, NAME, tuple(one for pair in pairs for one in pair), ("success",))
+
+
+def expect_successes(question: ExpectSuccesses, told: Told, _: Scenario) -> Asked:
+    if told.next_tries is None or told.next_tries.value != question.tries.value:
+        raise NotRead("it is not said how many trials are to come")
+    hits, tries = _counted(told, question.np)
+    goal = Op("/", (Op("*", (Stated(int(question.tries.value), "trials to come"), hits)), tries))
+    return Asked("next", Value(goal), WHOLE, (hits, tries), ("success", "next tries"))
+
+
+def new_trials(_: NewTrials, told: Told, __: Scenario) -> Asked:
+    """The successes that the goal asks of the trials so far, less those there are; each new trial lacks only the rest of the goal."""
+    if told.success_goal is None or not told.new_successes:
+        raise NotRead("it is not said what the goal is, or that every new trial is a success")
+    hits, tries = _counted(told, Np())
+    percent = Stated(int(100 * told.success_goal.value), "goal percent", 100)
+    goal = Op("/", (Op("-", (Op("*", (percent, tries)), hits)), Op("-", (Stated(1, "whole"), percent))))
+    return Asked("needed", Value(goal), WHOLE, (hits, tries), ("success", "success goal", "new successes"))

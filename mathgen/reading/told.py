@@ -239,6 +239,9 @@ class Told:
     plotted: list[tuple[str, Label, Number, Number]] = field(default_factory=list)  # group, trial and both coordinates
     once: OncePoint | None = None
     success_rule: bool = False  # whether it is said what a success is
+    next_tries: Number | None = None
+    success_goal: Number | None = None
+    new_successes: bool = False  # whether every trial to come is a success
     foot: Number | None = None  # "one foot is 12 inches"
     feet: InFeet | None = None
     drawn_space: Stated | None = None  # inches on a drawing

@@ -1066,6 +1066,27 @@ class SuccessShare(NamedTuple):
     demand: Demand
 
 
+class SuccessRatio(NamedTuple):
+    """ "What is the ratio of successes to other trials?" """
+
+    negated: bool  # the other trials first
+
+
+class SuccessWhich(NamedTuple):
+    """ "Which group had successes in the greater fraction of its trials?" """
+
+
+class ExpectSuccesses(NamedTuple):
+    """ "About how many of the 20 trials should the Seals expect to be successes?" """
+
+    np: Np
+    tries: Number
+
+
+class NewTrials(NamedTuple):
+    """ "How many new trials are needed to reach the goal exactly?" """
+
+
 class NextSuccess(NamedTuple):
     """ "What is the estimated probability that the next trial will (not) be a success?" """
 
@@ -1219,6 +1240,10 @@ Question = (
     | SuccessShare
     | NextSuccess
     | IsFair
+    | SuccessRatio
+    | SuccessWhich
+    | ExpectSuccesses
+    | NewTrials
 )
 
 

@@ -262,6 +262,8 @@ def _relation(line: dict[str, Any], exact: Rational, texts: Texts) -> Iterator[s
         sum(given["where"] != "words" for given in line["givens"]),
     }
     known |= {len(texts.named(one).groups) for one in sentences(line["text"])}  # of those in a sample, of all
+    known |= {100 * value(given["number"]) for given in line["givens"] if given["quantity"] == "goal percent"}
+    known |= successes.tops_told(line)
     missing = [number for number in relation_numbers(relation) if number not in known]
     if missing:
         possible = _totals_near(line, texts)

@@ -9,6 +9,7 @@ from typing import Any
 
 from sympy import Rational
 
+from tests.audit import successes
 from tests.audit.results import Label, Reach
 from tests.audit.wording import Named, Texts, sentences
 
@@ -137,6 +138,8 @@ def _share_of_kinds(question: str, line: dict[str, Any], texts: Texts) -> list[R
 
 def asked_ratio(line: dict[str, Any], texts: Texts) -> tuple[int, int] | None:
     """What "What is the ratio of red pins knocked down to all red pins set up?" asks for: both counts, in their order."""
+    if successes.is_about_successes(line):
+        return successes.asked_ratio(line, texts)
     question = sentences(line["text"])[-1]
     found = re.search(r"\bratio of (.+) to (.+)\?", texts.masked(question))
     if found is None:

@@ -14,6 +14,7 @@ from tests.audit.asked import listed, middle
 from tests.audit.printed import value
 from tests.audit.results import Label, Reach
 from tests.audit.signed import is_signed, over_goal
+from tests.audit.successes import share
 from tests.audit.told_scores import score_told
 from tests.audit.wording import Named, Texts, sentences
 from tests.audit.working import greatest, largest_allowed, number_faults
@@ -151,6 +152,9 @@ def _wins(winner: str, rivals: list[str], reach: Reach, most: bool, values: tupl
             label = next(one for one in texts.results.trials if texts.called_trial(one) == rival)
         own = Reach(*((label,) if part == () else part for part in reach))
         standing = dict(texts.words.after)["standing"] in sentences(text)[-1]
+        if re.search(r"\bsuccesses\b", text):
+            found[rival.casefold()] = share(rival, texts.results)
+            continue
         compared = re.search(r"\b(median|from the least number to the greatest)\b.*\?", sentences(text)[-1], re.IGNORECASE)
         if compared:
             found[rival.casefold()] = _statistic_of(compared[1], own, "groups" if reach.trials == () else "trials", texts)

@@ -25,6 +25,7 @@ STATED = (
     "in each group", "in the sample", "digits", "in one more trial",
     "goal", "points more", "limit in points", "limit",
     "rows", "in each row", "counted next", "claimed", "picks", "claimed part", "claimed percent", "wanted total", "wanted mean",
+    "trials to come", "goal percent",
     "wanted sum",
 )  # fmt: skip
 
@@ -48,7 +49,9 @@ def _given(given: dict[str, Any], number: Rational, line: dict[str, Any], texts:
         yield f"{name} is not printed in the text"
     if given["where"] not in ("words", "table", "graph"):
         yield f"{name} stands nowhere"
-    if OUT_OF in given["quantity"]:
+    if given["quantity"] == f"{successes.SUCCESSES}{OUT_OF}{successes.TRIALS}":
+        yield from successes.rate_faults(given, number, name, texts)
+    elif OUT_OF in given["quantity"]:
         yield from _rate(given, number, name, line, texts)
     elif given["quantity"].endswith(AGAINST_GOAL):
         groups, trials, _ = reach_of(given["scope"])

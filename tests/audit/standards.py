@@ -664,6 +664,7 @@ SHOWS: dict[str, Callable[[Problem], bool]] = {
     "7.RP.A.3": lambda p: (
         _says(r"\b(in|de)crease(d by| of) \d+%")(p)
         or (_says("percent")(p) and _says("increase|decrease|change|error|percent (more|less|fewer)|[Bb]y what percent")(p))
+        or (_says(r"every new trial is a success\b.*\bnew trials\b.*\?")(p) and _says(r"\d%")(p) and steps_taken(_lines(p)) >= 2)
         or (_money()(p) and _says(r"\d%.*\b(tax|sale|week|total)\b|\b(tax|sale|week)\b.*\d%")(p) and steps_taken(_lines(p)) >= 2)
     ),
     "7.EE.B.3": lambda p: (steps_taken(_lines(p)) >= 2 or len(_forms_given(p)) > 1) and _exact(p).q != 1,

@@ -71,6 +71,16 @@ def asked_successes(line: dict[str, Any], texts: Texts) -> Rational | None:
     size, hits = len(trials), sum(trials)
     others = re.search(r"\bnot (be )?(a )?success", question) is not None
     meant = size - hits if others else hits
+    more = re.search(r"\bhow many of the (\d+) trials should .+ expect to be successes\?", question)
+    if more:
+        to_come = re.search(r"\b(?:for|do) (\d+) more trials\b", line["text"])
+        return Rational(hits * int(more[1]), size) if to_come and to_come[1] == more[1] else None
+    if re.match(r"How many new trials (are needed to reach the goal exactly|is that)\?", question):
+        percent = re.search(r"\b(?:successes in|until) (\d+)% of all trials\b", line["text"])
+        if percent is None or "Suppose every new trial is a success" not in line["text"]:
+            return None
+        # One more success at a time, until the goal is reached.
+        return next((Rational(new) for new in range(1000) if 100 * (hits + new) == int(percent[1]) * (size + new)), None)
     said = re.search(r"\bof the (\d+) trials were\b|\bhave in (\d+) trials\?", question)
     if said and int(said[1] or said[2]) != size:
         return None
@@ -89,6 +99,33 @@ def unit(line: dict[str, Any], texts: Texts) -> str | None:
     if not is_about_successes(line) or not re.match(r"(?:.*, )?(?:[Aa]bout )?[Hh]ow many\b", question):
         return None
     one = line["answer"]["exact"] == "1"
-    if re.search(r"\bwere not successes|more trials\b", question):
+    if re.search(r"\bwere not successes|new trials\b", question):
         return "trial" if one else "trials"
     return "success" if one else "successes"
+
+
+def asked_ratio(line: dict[str, Any], texts: Texts) -> tuple[int, int] | None:
+    """The successes to the other trials, or the other way round."""
+    found = re.search(r"\bratio of (successes|other trials) to (successes|other trials)\?", line["text"])
+    trials = judged(texts.results, Reach(texts.named(line["text"]).groups or None, None, None))
+    counts = {"successes": sum(trials), "other trials": len(trials) - sum(trials)}
+    return None if found is None else (counts[found[1]], counts[found[2]])
+
+
+def share(group: str, results: Results) -> Rational:
+    """The part of a group's trials that were successes."""
+    trials = judged(results, Reach((group,), None, None))
+    return Rational(sum(trials), len(trials))
+
+
+def rate_faults(given: dict[str, Any], number: Rational, name: str, texts: Texts) -> Iterator[str]:
+    """A part of all trials that the words tell."""
+    trials = judged(texts.results, reach_of(given["scope"]))
+    if number * len(trials) != sum(trials):
+        yield f"{name}: the rows have {sum(trials)} successes in {len(trials)} trials"
+
+
+def tops_told(line: dict[str, Any]) -> set[int]:
+    """The top numbers of told parts of all trials: 3 of 3/4."""
+    rates = (given["number"] for given in line["givens"] if given["quantity"].startswith(f"{SUCCESSES} out of"))
+    return {int(number.partition("/")[0]) for number in rates}

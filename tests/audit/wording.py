@@ -196,7 +196,7 @@ def faults(text: str, grade: int, texts: Texts) -> Iterator[str]:
 
 def _whole(question: str, text: str, texts: Texts) -> Iterator[str]:
     items = rf"({re.escape(texts.words.items)}|{re.escape(texts.words.item)})"
-    if re.search(r"\bsuccess", question) and re.search(rf"\bof the \d+ {re.escape(texts.words.trials)}\b", question):
+    if re.search(r"\bsuccess", question) and re.search(rf"\bof (the \d+|its) {re.escape(texts.words.trials)}\b", question):
         return
     kinds = "|".join(map(re.escape, texts.results.colors))
     if not re.search(rf"\bof (?:all |the |its |these )*(?:\d+ )?(?:(?:{kinds}|and|or|,) ?)*,? ?{items}\b", question, re.IGNORECASE):

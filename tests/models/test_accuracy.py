@@ -6,7 +6,7 @@ from dataclasses import replace
 
 import pytest
 
-from mathgen.asks.expression import Ask, Expr, Op, Quantity, Value
+from mathgen.asks.expression import Ask, Choice, Equation, Expr, Op, Quantity, Ratio, Stated, Unknown, Value
 from mathgen.exact.demand import Demand
 from mathgen.proof.record import proved
 from mathgen.trials.table import TrialTable
@@ -29,6 +29,15 @@ def share(group: str | None, negated: bool = False) -> Value:
     return Value(Op("/", (rest(group) if negated else quantity("successes", group), quantity("trials", group))))
 
 
+def goal(group: str, percent: int) -> Ask:
+    """How many more successes in a row make the percent of all trials."""
+    hits, tries, wanted = quantity("successes", group), quantity("trials", group), Stated(percent, "goal percent", 100)
+    in_all = Op("/", (Op("-", (tries, hits)), Op("-", (Stated(1, "whole"), wanted))))
+    reached = Equation(Op("+", (hits, Unknown())), Op("*", (wanted, Op("+", (tries, Unknown())))))
+    return Ask(Value(Op("-", (in_all, tries))), (reached,), WHOLE)
+
+
+GOAL = goal("Owls", 90)
 ROWS = {
     # model: (grade, where the numbers stand, ask, answer, relation, steps, slips), each worked by hand
     "successes_counted": (
@@ -69,6 +78,62 @@ ROWS = {
         # Pins of the target color fell in 4 of the 5 trials.
         {"T01": "20%", "T05": "60%", "D07": "2%"},
     ),
+    "part_as_decimal, successes": (
+        4,
+        TABLE,
+        Ask(share("Wrens"), (), Demand("decimal")),
+        "0.4",
+        "5*x = 2",
+        ("1 + 0 + 0 + 1 + 0 = 2", "2 / 5 = 2/5", "2/5 = 4/10", "4/10 = 0.4"),
+        # Pins of the target color fell in Trials 1, 2, 4 and 5.
+        {"T01": "0.8", "T05": "0.6", "D02": "0.25", "D01": "2.5", "T06": "2"},
+    ),
+    "fraction_left_standing, no successes": (
+        4,
+        WORDS,
+        Ask(Value(Op("-", (Stated(1, "whole"), share("Owls").expr))), (), ANY),
+        "2/5",
+        "3/5 + x = 1",
+        ("5/5 - 3/5 = 2/5",),
+        {"T05": "3/5", "T04": "2/3", "T06": "2"},
+    ),
+    "compare_fractions, successes": (
+        6,
+        WORDS,
+        Ask(Choice(("Owls", "Kites"), (share("Owls").expr, share("Kites").expr)), (), Demand("name")),
+        "Kites",
+        "x = Max(3/5, 3/4)",
+        ("3 / 5 = 3/5", "3 / 4 = 3/4", "3/5 = 12/20", "3/4 = 15/20"),
+        {"B10": "Owls"},
+    ),
+    "ratio_part_to_part, successes": (
+        6,
+        WORDS,
+        Ask(Ratio(rest("Owls"), quantity("successes", "Owls")), (), Demand("ratio:any")),
+        "2:3",
+        "3*x = 5 - 3",
+        ("5 - 3 = 2", "2 / 3 = 2/3"),
+        {"G01": "2:5", "G03": "3:2"},
+    ),
+    "expected_count, successes": (
+        7,
+        WORDS,
+        Ask(Value(Op("*", (share("Wrens").expr, Stated(30, "trials to come")))), (), WHOLE),
+        "12",
+        "5*x = 2*30",
+        ("2 / 5 = 2/5", "2/5 * 30 = 12"),
+        {"K06": "27", "K01": "15", "T07": "18"},
+    ),
+    # 2 of the 5 trials are no successes. They are 10% of 20 trials.
+    "successes_for_goal": (
+        7,
+        WORDS,
+        GOAL,
+        "15",
+        "3 + x = (90/100)*(5 + x)",
+        ("5 - 3 = 2", "100/100 - 90/100 = 10/100", "2 / 10/100 = 20", "20 - 5 = 15"),
+        {"T09": "20", "T07": "2"},
+    ),
     "estimated_probability, successes": (
         7,
         WORDS,
@@ -106,3 +171,14 @@ def test_a_trial_is_one_place_to_read_whatever_the_colors() -> None:
     found = every_problem("other_trials_counted", AIMED, 3)
     assert {one.givens[-1].scope.groups for one in found if one.givens[-1].scope} == {("Kites",)}
     assert {len(one.cells) for one in found} == {12}
+
+
+def test_a_goal_is_reached_exactly_and_not_before() -> None:
+    for draft in every_draft("successes_for_goal", AIMED):
+        record, wanted = draft.roles["hits"], draft.roles["goal"]
+        trials = [row for row in AIMED.rows if record.scope.groups in (None, (row.group,))]  # type: ignore[union-attr]
+        n = len({(row.group, row.trial) for row in trials})
+        k = {("Owls",): 3, ("Wrens",): 2, ("Kites",): 3, None: 8}[record.scope.groups]  # type: ignore[union-attr,index]
+        percent = wanted.number  # type: ignore[union-attr]
+        reached = [new for new in range(100) if 100 * (k + new) >= percent * (n + new)]
+        assert 100 * (k + reached[0]) == percent * (n + reached[0])

@@ -94,7 +94,7 @@ def test_successes_miscounted_by_the_totals_are_caught(monkeypatch: pytest.Monke
 def test_trials_judged_the_wrong_way_round_by_the_steps_are_caught(monkeypatch: pytest.MonkeyPatch) -> None:
     honest = steps.CellReader._trials
     monkeypatch.setattr(steps.CellReader, "_trials", lambda self, one: tuple(1 - part for part in honest(self, one)))
-    assert not any(map(proved, problems()))
+    assert not [one.text for one in problems() if one.needs_table and one.answer.kind != "name" and proved(one)]
 
 
 def test_successes_miscounted_by_the_reading_are_caught(monkeypatch: pytest.MonkeyPatch) -> None:
@@ -104,4 +104,5 @@ def test_successes_miscounted_by_the_reading_are_caught(monkeypatch: pytest.Monk
         return honest(self, measure, scope) + (measure == "successes")
 
     monkeypatch.setattr(Counts, "_by_trial", wrong)
-    assert not any(map(proved, problems()))
+    # The group with the greater fraction may stay the same: then the key is right.
+    assert not [one.text for one in problems() if one.answer.kind != "name" and proved(one)]

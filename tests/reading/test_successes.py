@@ -11,6 +11,10 @@ from tests.aimed import AIMED
 
 RAMP = scenario("ramp")
 LIKELY = "what is the estimated probability that the next trial will be a success?"
+GREATER = "Which group had successes in the greater fraction of its trials?"
+EXPECT = "About how many of the 20 trials should the Owls expect to be successes?"
+NEW = "Suppose every new trial is a success."
+NEEDED = "How many new trials are needed to reach the goal exactly?"
 RULE = "A trial is a success when only pins of the target color are knocked down."
 SHORT = "In a success, only pins of the target color are knocked down."
 
@@ -23,6 +27,15 @@ READ = [
      "1/2", "percent"),
     (f"{SHORT} In 14 trials, the class had 8 successes. What fraction of the 14 trials were not successes?", "3/7", "any"),
     (f"The Owls had 3 successes in 5 trials. {SHORT} Going by these results, {LIKELY}", "3/5", "any"),
+    (f"The Owls had 5 trials. {RULE} Of the 5 trials, 3/5 were successes. What fraction of the 5 trials were not successes?", "2/5", "any"),
+    (f"{SHORT} The Kites had successes in 3/4 of all 4 trials. What fraction of the 4 trials were not successes?", "1/4", "any"),
+    (f"The Owls had 3 successes in 5 trials. The Kites had 3 successes in 4 trials. {RULE} {GREATER}", "Kites", "name"),
+    (f"The Owls had 5 trials, and the Kites had 4 trials. {RULE} Use the results table. {GREATER}", "Kites", "name"),
+    (f"The Owls had 3 successes in 5 trials. {SHORT} What is the ratio of other trials to successes?", "2/3", "ratio:any"),
+    (f"The Owls had 3 successes in 5 trials. {SHORT} The Owls will do 20 more trials. {EXPECT}", "12", "whole"),
+    (f"The Owls had 3 successes in 5 trials. {SHORT} The goal is successes in 80% of all trials. {NEW} {NEEDED}", "5", "whole"),
+    (f"The Owls had 3 successes in 5 trials. {SHORT} Suppose every new trial is a success until 75% of all trials are successes."
+     " How many new trials is that?", "3", "whole"),
 ]
 NOT_READ = [
     ("The Owls had 3 successes in 5 trials. What fraction of the 5 trials were successes?", "what a success is"),
@@ -34,6 +47,13 @@ NOT_READ = [
     ("In a success, only pins of the target color are left standing. How many trials of the Owls were successes?", "no sentence"),
     (f"The Wrens had 2 success in 5 trials. {SHORT} What fraction of the 5 trials were successes?", "no sentence"),
     (f"{SHORT} Use the results table for the Owls. How many trials of the Kites were successes?", "other groups than those to look at"),
+    (f"The Owls had 3 successes in 5 trials. {SHORT} {EXPECT}", "how many trials are to come"),
+    (f"The Owls had 3 successes in 5 trials. {SHORT} The Owls will do 30 more trials. {EXPECT}", "how many trials are to come"),
+    (f"The Owls had 3 successes in 5 trials. {SHORT} {NEW} {NEEDED}", "what the goal is"),
+    (f"The Owls had 3 successes in 5 trials. {SHORT} The goal is successes in 80% of all trials. {NEEDED}", "every new trial"),
+    (f"The Owls had 3 successes in 5 trials. {SHORT} {NEW} What fraction of the 5 trials were successes?", "plays no part"),
+    (f"The Owls had 3 successes in 5 trials. {RULE} {GREATER}", "which groups"),
+    (f"{SHORT} The Kites had successes in 2/4 of all 4 trials. What fraction of the 4 trials were not successes?", "does not say 2/4"),
     (f"{SHORT} How many of the trials were failures?", "no word that is known"),
 ]
 

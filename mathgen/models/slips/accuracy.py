@@ -38,3 +38,13 @@ def just_the_count(k: int) -> Wrong:
 @slip("T07", "Those are the other {trials}. Read the question again.")
 def other_trials(rest: int) -> Wrong:
     return whole(rest)
+
+
+@slip("T08", "Every new {trial} counts in the total as well.")
+def total_stays(k: int, n: int, goal: int) -> Wrong:
+    return whole(goal * n // 100 - k) if goal * n % 100 == 0 else None
+
+
+@slip("T09", "That is how many {trials} there are in all. How many of them are new?")
+def all_trials(number: int) -> Wrong:
+    return whole(number)
