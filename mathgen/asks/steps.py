@@ -647,9 +647,15 @@ def worked(ask: Ask, reader: CellReader, printed: dict[Expr, str], grade: int = 
         elif ask.goal.divides:
             working.groups(left.top, right.top)
         elif ask.demand.form == "rubric":  # a reason is to be given: both sides are made ready to compare
-            if isinstance(ask.goal.right, Stated) and ask.goal.right.meaning == "claimed percent":
-                working.line(f"{ask.goal.right.number}%", right.text)
-            working.ends = _same_bottoms(working, [left, right])
+            stated = ask.goal.right if isinstance(ask.goal.right, Stated) and ask.goal.right.meaning == "claimed percent" else None
+            if stated is not None and isinstance(ask.goal.left, Op) and isinstance(ask.goal.left.args[0], Op):
+                told = percent(left.top, left.bottom)  # a change is told as a percent
+                working.line(left.text, told)
+                working.ends = [left._replace(text=told), right._replace(text=f"{stated.number}%")]
+            else:
+                if stated is not None:
+                    working.line(f"{stated.number}%", right.text)
+                working.ends = _same_bottoms(working, [left, right])
         elif "." in left.text and "." in right.text:
             working.ends = _same_bottoms(working, [left, right])
     elif isinstance(ask.goal, QuotientRemainder):

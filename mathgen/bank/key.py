@@ -154,6 +154,8 @@ def _reasons(desk: Desk, draft: Draft) -> tuple[str, tuple[Reason, ...]]:
             bottoms.append(expr.bottom)  # 50% is 50/100
     bottom = lcm(*bottoms)
     left, right = (fraction_over(one, bottom) if bottom > 1 else str(one) for one in values)
+    if isinstance(goal.left, Op) and goal.left.symbol == "/" and isinstance(goal.left.args[0], Op):  # a change is told as a percent
+        left, right = map(percent, values)
     if isinstance(goal.left, Stat):  # means are told as decimals
         places = max(decimal_places(one) or 0 for one in values)
         left, right = (decimal(one, places) if one.denominator > 1 else str(one) for one in values)

@@ -30,7 +30,7 @@ def _compared(problem: Problem) -> list[str]:
     sums = [step.text for step in problem.steps if " + " in step.text and "/" in step.text]
     one, sign, other = problem.answer.because.split(" ")
     if isinstance(problem.ask.goal, Truth) and _is_change(problem.ask.goal):
-        return []  # 2 out of 8 is 25%: nobody writes 50/200 > 4/200
+        return []  # 2 out of 8 is 25% says it
     if one != other:
         return [*sums, f"{one} {sign} {other}"]
     shown = problem.answer.reasons[1].shown

@@ -60,8 +60,8 @@ ROWS = {
     ),
     "change_claimed": (
         TWO_TRIALS, 7, Truth(FALL, "=", Stated(2, "claimed percent", 100)),
-        "No", "x = (8 - 6)/8 - (2/100)", ("8 - 6 = 2", "2 / 8 = 2/8", "2% = 2/100", "2/8 = 50/200", "2/100 = 4/200"),
-        {"V13": "Yes"}, ("2/8", "2%"), "50/200 > 4/200",
+        "No", "x = (8 - 6)/8 - (2/100)", ("8 - 6 = 2", "2 / 8 = 2/8", "2/8 = 25%"),
+        {"V13": "Yes"}, ("2/8", "2%"), "25% > 2%",
     ),
     "next_claimed": (
         TWO_GROUPS, 7, Truth(rate("Owls", None, "gold"), "=", Stated(2, "claimed part", 5)),
