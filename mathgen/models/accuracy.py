@@ -39,7 +39,7 @@ def successes_counted(view: TableView) -> AskSpace:
     return AskSpace(([one for one in aimed(view, pairs=False) if one.n > 2],), build)
 
 
-@problem_model(skill="trials that are no successes")
+@problem_model(skill="trials that are not successes")
 def other_trials_counted(view: TableView) -> AskSpace:
     """How many trials of a group were not successes: the successes are counted and taken from all trials."""
 

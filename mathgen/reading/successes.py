@@ -56,7 +56,7 @@ def success_rate(told: Told, claim: SuccessRate) -> None:
 
 
 def other_trials(told: Told, _: OtherTrials) -> None:
-    """What is no success is another trial: nothing new, after the successes have been told."""
+    """A trial that is not a success is another one: nothing new, after the successes have been told."""
     if not any(isinstance(fact.expr, Op) for fact in told.facts):
         raise NotRead("it is not said other than which trials")
 

@@ -38,6 +38,7 @@ def page_words(scenario: Scenario, curriculum: Curriculum, table: TrialTable, gr
         "set_up": scenario.after_noun["set_up"],
         "down": scenario.after_noun["down"],
         "standing": scenario.after_noun["standing"],
+        "successes": "successes",
         "thing": scenario.item,
         "things": scenario.items,
         "trial": scenario.trial,

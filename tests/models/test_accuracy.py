@@ -68,7 +68,7 @@ ROWS = {
         ("3 / 4 = 3/4",),
         {"T05": "1/4", "T06": "3"},
     ),
-    "percent_of_set, no successes": (
+    "percent_of_set, not successes": (
         6,
         TABLE,
         Ask(share("Owls", True), (), PERCENT),
@@ -88,7 +88,7 @@ ROWS = {
         # Pins of the target color fell in Trials 1, 2, 4 and 5.
         {"T01": "0.8", "T05": "0.6", "D02": "0.25", "D01": "2.5", "T06": "2"},
     ),
-    "fraction_left_standing, no successes": (
+    "fraction_left_standing, not successes": (
         4,
         WORDS,
         Ask(Value(Op("-", (Stated(1, "whole"), share("Owls").expr))), (), ANY),
@@ -124,7 +124,7 @@ ROWS = {
         ("2 / 5 = 2/5", "2/5 * 30 = 12"),
         {"K06": "27", "K01": "15", "T07": "18"},
     ),
-    # 2 of the 5 trials are no successes. They are 10% of 20 trials.
+    # 2 of the 5 trials are not successes. They are 10% of 20 trials.
     "successes_for_goal": (
         7,
         WORDS,

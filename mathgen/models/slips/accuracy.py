@@ -5,12 +5,12 @@ from __future__ import annotations
 from mathgen.models.slips.rule import Wrong, over, slip, whole
 
 
-@slip("T01", "A {trial} in which another color {was_down} as well is no success.", unless_told=True)
+@slip("T01", "A {trial} in which another color {was_down} as well is not a success.", unless_told=True)
 def near_success(near: int, n: int) -> Wrong:
     return over(near, n) if 0 < near < n else None
 
 
-@slip("T02", "A {trial} in which another color {was_down} as well is no success.", unless_told=True)
+@slip("T02", "A {trial} in which another color {was_down} as well is not a success.", unless_told=True)
 def near_success_counted(near: int) -> Wrong:
     return whole(near)
 

@@ -21,6 +21,7 @@ class Rate(NamedTuple):
     percent: Rational
     whole_printed: bool
     percent_printed: bool
+    of_trials: bool = False
 
 
 def rate(scene: Scene) -> Rate | None:
@@ -40,7 +41,7 @@ def rate(scene: Scene) -> Rate | None:
     if symbol == "/" and counted is not None and isinstance(second, Quantity) and scene.count(second):
         part, whole = Integer(sum(map(scene.count, counted))), Integer(scene.count(second))
         printed = any(given.expr == second and given.where == "words" for given in scene.problem.givens)
-        return Rate(part, whole, part / whole * 100, printed, False)
+        return Rate(part, whole, part / whole * 100, printed, False, second.measure == "trials")
     return None
 
 
@@ -54,7 +55,7 @@ def double_number_line(scene: Scene) -> Support | None:
     found = rate(scene)
     if found is None or not 0 < found.percent <= 100 or found.part.q != 1 or found.whole.q != 1:
         return None
-    name = str(scene.words["things"])
+    name = str(scene.words["trials" if found.of_trials else "things"])
     known = str(found.whole) if found.whole_printed else ""
     lines = f"upper line {name}, lower line percent, both in 10 equal parts from 0 to 100%"
     told = f"the 100% stands under {known}" if known else "no number is above 100%"

@@ -18,7 +18,7 @@ def hundred_grid(scene: Scene) -> Support | None:
         return None
     size = scene.count(whole)
     squares = sum(map(scene.count, counted)) * (100 // size)
-    of = f"the {size} {scene.words['things']} as 100 equal squares in 10 rows of 10"
+    of = f"the {size} {scene.words['trials' if whole.measure == 'trials' else 'things']} as 100 equal squares in 10 rows of 10"
     return Support(_grid(0, f"Hundred grid to shade: {of}, none shaded."), _grid(squares, f"Hundred grid: {of}, {squares} shaded."))
 
 

@@ -29,7 +29,7 @@ def part_of(scene: Scene, expr: Expr) -> Part | None:
         if printed and given.where == "words" and given.expr == expr:
             return Part(int(printed[1]), int(printed[2]), expr)
     counted, whole = summed(expr.args[0]), expr.args[1]
-    if counted is None or not isinstance(whole, Quantity) or whole.measure != "set_up":
+    if counted is None or not isinstance(whole, Quantity) or whole.measure not in ("set_up", "trials"):
         return None
     return Part(sum(map(scene.count, counted)), scene.count(whole), expr)
 
