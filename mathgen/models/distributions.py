@@ -22,7 +22,7 @@ _Numbers = tuple[int, ...]
 _Made = Callable[..., Draft | None]
 
 
-class _Lists(NamedTuple):
+class Lists(NamedTuple):
     """The lists of two groups, a number for each trial, or of two trials, a number for each group."""
 
     kind: str  # "groups" or "trials"
@@ -33,7 +33,7 @@ class _Lists(NamedTuple):
     numbers: tuple[_Numbers, _Numbers]
 
 
-def _two_lists(view: TableView, build: _Made, *more: Sequence[Any]) -> AskSpace:
+def two_lists(view: TableView, build: _Made, *more: Sequence[Any]) -> AskSpace:
     """Drafts of every two groups or neighboring trials whose lists hold three numbers or more."""
     table = view.table
 
@@ -45,7 +45,7 @@ def _two_lists(view: TableView, build: _Made, *more: Sequence[Any]) -> AskSpace:
         first, second = (tuple(view.quantity("down", one, color) for one in some) for some in spots)
         numbers = tuple(map(view.number, first)), tuple(map(view.number, second))
         both = view.quantity("down", wholes[0], color), view.quantity("down", wholes[1], color)
-        return build(_Lists(kind, (str(labels[0]), str(labels[1])), first, second, both, numbers), *rest)
+        return build(Lists(kind, (str(labels[0]), str(labels[1])), first, second, both, numbers), *rest)
 
     def of_groups(labels: tuple[str, str], color: str | None, *rest: Any) -> Draft | None:
         spots = [[Spot((group,), (trial,)) for trial in table.trials] for group in labels]
@@ -61,7 +61,7 @@ def _two_lists(view: TableView, build: _Made, *more: Sequence[Any]) -> AskSpace:
     return joined(AskSpace((twos, view.colors_or_all, *more), of_groups), AskSpace((trials, view.colors_or_all, *more), of_trials))
 
 
-def _compared(lists: _Lists, name: StatName, values: tuple[int, int], most: bool, slips: Sequence[tuple[str, int, int]]) -> Draft | None:
+def _compared(lists: Lists, name: StatName, values: tuple[int, int], most: bool, slips: Sequence[tuple[str, int, int]]) -> Draft | None:
     """Which list has the greater (or smaller) value; None where every likely mistake leads to the right one."""
     first, second = lists.labels
     sign = 1 if most else -1
@@ -91,28 +91,28 @@ def _compared(lists: _Lists, name: StatName, values: tuple[int, int], most: bool
 def spreads_compared(view: TableView) -> AskSpace:
     """Which of two lists has the greater (or smaller) range, where its numbers or its total point to the other one."""
 
-    def build(lists: _Lists, most: bool) -> Draft | None:
+    def build(lists: Lists, most: bool) -> Draft | None:
         one, other = lists.numbers
         spans = max(one) - min(one), max(other) - min(other)
         if 0 in spans:
             return None
         return _compared(lists, "range", spans, most, (("I32", max(one), max(other)), ("I33", sum(one), sum(other))))
 
-    return _two_lists(view, build, (True, False))
+    return two_lists(view, build, (True, False))
 
 
 @problem_model(skill="medians compared")
 def medians_compared(view: TableView) -> AskSpace:
     """Which of two lists has the greater (or smaller) median, where its total or its middle as it stands points to the other one."""
 
-    def build(lists: _Lists, most: bool) -> Draft | None:
+    def build(lists: Lists, most: bool) -> Draft | None:
         one, other = lists.numbers
         (low, middle), (low2, middle2) = map(_twice_the_middles, lists.numbers)
         if min(middle, middle2) < 2:
             return None  # no number of pins to speak of
         return _compared(lists, "median", (middle, middle2), most, (("I34", sum(one), sum(other)), ("I35", low, low2)))
 
-    return _two_lists(view, build, (True, False))
+    return two_lists(view, build, (True, False))
 
 
 def _twice_the_middles(numbers: _Numbers) -> tuple[int, int]:
@@ -195,7 +195,7 @@ def statistical_question(view: TableView) -> AskSpace:
 def means_apart(view: TableView) -> AskSpace:
     """How many times the mean absolute deviation of one list the means of two are apart; both lists vary about as much."""
 
-    def build(lists: _Lists, of_first: bool) -> Draft | None:
+    def build(lists: Lists, of_first: bool) -> Draft | None:
         totals, size = tuple(map(sum, lists.numbers)), len(lists.numbers[0])
         if any(total % size for total in totals):
             return None
@@ -231,4 +231,4 @@ def means_apart(view: TableView) -> AskSpace:
             wanted=frozenset({lists.kind}),
         )
 
-    return _two_lists(view, build, (True, False))
+    return two_lists(view, build, (True, False))

@@ -14,7 +14,7 @@ from mathgen.reading.chance import choices, pick_one, picks
 from mathgen.reading.choosing import parts_of_sets
 from mathgen.reading.common_factors import boxes_alike, put_in_boxes, repeated
 from mathgen.reading.counting_on import count_on
-from mathgen.reading.distributions import wondered
+from mathgen.reading.distributions import two_plots, wondered
 from mathgen.reading.equations import letter_equation, letter_for, the_expression, to_choose_from
 from mathgen.reading.evaluate import evaluate
 from mathgen.reading.feet import foot_is, in_feet
@@ -165,6 +165,7 @@ from mathgen.reading.meaning import (
     TotalWas,
     TrialCount,
     TriesWere,
+    TwoPlots,
     UniformModel,
     Wondered,
     ZeroIs,
@@ -510,6 +511,7 @@ _TAKE = {
     OtherRow: other_row,
     Wondered: wondered,
     OneOfTwo: one_of_two,
+    TwoPlots: two_plots,
     LeaveOut: leave_out,
     Sample: sample,
     SampleLike: sample_like,

@@ -4,10 +4,10 @@ from __future__ import annotations
 
 from mathgen.reading.chart import Clash, Rule, rule
 from mathgen.reading.facts import Claims
-from mathgen.reading.meaning import Labels, Look, Np, Series, Wondered
+from mathgen.reading.meaning import Labels, Look, Np, Series, TwoPlots, Wondered
 from mathgen.reading.noun_phrases import always, both_lists, measured, what
 from mathgen.reading.tokens import Number
-from mathgen.reading.wanted import IsStatistical, MeanOrMedian, MeansApart, WhichList
+from mathgen.reading.wanted import IsStatistical, MeanOrMedian, MeansApart, Overlap, WhichList
 from mathgen.trials.scope import Label, Measure
 
 GREATER = ("greater", "smaller", "less")
@@ -70,6 +70,13 @@ RULES: tuple[Rule, ...] = (
         "how many times the mean absolute deviation for <whose> is the difference of the means",
         lambda question: question,
     ),
+    # overlap
+    rule("fact", "two dot plots over one number line show these numbers", always((TwoPlots(),))),
+    rule("fact", "make a dot plot of each list over one number line", always((TwoPlots(),))),
+    rule("fact", "draw both lists as dot plots over the same number line", always((TwoPlots(),))),
+    rule("ask", "how long is the part where both dot plots lie", always(Overlap())),
+    rule("ask", "how long is the overlap of the dot plots", always(Overlap())),
+    rule("ask", "what is the distance from the start to the end of the overlap", always(Overlap())),
     # mean or median
     rule("fact", "a number far from the others changes the mean more than the median", always(())),
     rule("fact", "the mean and the median can both tell what is typical", always(())),

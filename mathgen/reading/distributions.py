@@ -2,16 +2,18 @@
 
 from __future__ import annotations
 
+from typing import Literal
+
 from mathgen.asks.expression import NOTHING, Choice, Op, Quantity, Stat, Truth, Value
 from mathgen.exact.demand import Demand
-from mathgen.reading.asked import ANY, NAME, TRUTH, Asked
+from mathgen.reading.asked import ANY, NAME, TRUTH, WHOLE, Asked
 from mathgen.reading.evaluate import evaluate
 from mathgen.reading.going_on import mean
-from mathgen.reading.meaning import Mark, Wondered
+from mathgen.reading.meaning import Mark, TwoPlots, Wondered
 from mathgen.reading.mentions import Dimension
 from mathgen.reading.tokens import NotRead
 from mathgen.reading.told import Told
-from mathgen.reading.wanted import IsStatistical, MeanOf, MeanOrMedian, MeansApart, WhichList
+from mathgen.reading.wanted import IsStatistical, MeanOf, MeanOrMedian, MeansApart, Overlap, WhichList
 from mathgen.scenario.naming import trial_name
 from mathgen.scenario.words import Scenario
 from mathgen.trials.scope import Label
@@ -71,6 +73,29 @@ def _looked_up(question: WhichList | MeansApart, told: Told) -> list[tuple[Quant
         tuple(told.quantity(measure, look.np._replace(**{question.by: (label,), over: (one,)})) for one in told.mentions.every(over))
         for label in labels
     ]
+
+
+def two_plots(told: Told, _: TwoPlots) -> None:
+    """Keep that the lists are shown over one number line."""
+    told.open["two plots"] = "the dot plots"
+
+
+def overlap(_: Overlap, told: Told, __: Scenario) -> Asked:
+    """From the least number of the list that ends last to the greatest of the one that ends first."""
+    by: Literal["groups", "trials"] = "groups" if len({one.scope.groups for series in told.lists for one in series}) == 2 else "trials"
+    _labels, lists = _both_lists(WhichList("range", by, True), told)
+    if not told.lists or "two plots" not in told.open:
+        raise NotRead("it is not said which two dot plots are meant")
+    spans = []
+    for series in lists:
+        rising = sorted(series, key=lambda one: evaluate(one, told.counts))
+        spans.append((rising[0], rising[-1]))
+    spans.sort(key=lambda span: evaluate(span[1], told.counts))
+    (low, end), (start, high) = spans
+    numbers = [evaluate(one, told.counts) for one in (low, start, end, high)]
+    if sorted(set(numbers)) != numbers:
+        raise NotRead("one list does not reach from below into the other")
+    return Asked("which list", Value(Op("-", (end, start))), WHOLE, tuple(one for series in lists for one in series), ("two plots",))
 
 
 def mean_or_median(question: MeanOrMedian, told: Told, scenario: Scenario) -> Asked:

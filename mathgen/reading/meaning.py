@@ -428,6 +428,10 @@ class Wondered(NamedTuple):
     each: bool = False  # of each group
 
 
+class TwoPlots(NamedTuple):
+    """ "Make a dot plot of each list over one number line." """
+
+
 class OneOfTwo(NamedTuple):
     """ "The first question is how many pins each group knocked down." """
 
@@ -1157,7 +1161,7 @@ Claim = (
     | PartOf | NextGoal | TheFraction | EqualFraction
     | RuleIs | EquationIs | LetterIs | PointsEach | BonusPoints | ScoreIs
     | StartingScores | OneLine | GoalScore
-    | OtherRow | Wondered | OneOfTwo | LeaveOut | Sample | SampleLike | Digits | Drawn | UniformModel | NextTrial
+    | OtherRow | TwoPlots | Wondered | OneOfTwo | LeaveOut | Sample | SampleLike | Digits | Drawn | UniformModel | NextTrial
     | ZeroIs | ResultIs | ResultsAre | PutInBoxes | BoxesAlike | Repeated | SomePart | ShownPart | ScoreGrew | LossLimit
     | LetterCount | SumTimes | ExpressionsAre | NextLetter | LetterAhead | LeftIs | OneTerm | ResultLimit
     | About

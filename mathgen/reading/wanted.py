@@ -528,6 +528,10 @@ class MeanOrMedian(NamedTuple):
     greater: bool
 
 
+class Overlap(NamedTuple):
+    """ "How long is the overlap of the dot plots?" """
+
+
 class WhichStatistical(NamedTuple):
     """ "Which is a statistical question, the first or the second?" """
 
@@ -1193,6 +1197,7 @@ Question = (
     | MeanOrMedian
     | IsStatistical
     | WhichStatistical
+    | Overlap
     | CenterWithout
     | HowManyRecorded
     | Constant

@@ -161,11 +161,24 @@ def asked_statistic(line: dict[str, Any], texts: Texts) -> Rational | None:
     without = re.search(r"\b[Hh]ow much (greater|less) is the (mean|median)\b", sentences(line["text"])[-1])
     if without:
         return _without(line, texts, without[1] == "greater", without[2])
+    if re.search(r"\boverlap\b|\bboth dot plots lie\b", sentences(line["text"])[-1]):
+        return _overlap(line, texts)
     if "difference of the means" in sentences(line["text"])[-1]:
         own, other = two_lists(line, texts)
         return abs(Rational(sum(own), len(own)) - Rational(sum(other), len(other))) / _deviation(own)
     work_out = next((of for pattern, of in _STATISTICS.items() if re.search(pattern, sentences(line["text"])[-1])), None)
     return None if work_out is None else work_out(listed(line, texts))
+
+
+def _overlap(line: dict[str, Any], texts: Texts) -> Rational:
+    """How long the stretch is that lies from least to greatest in the numbers of both groups, or of both trials, that the words name."""
+    results, named = texts.results, texts.named(line["text"])
+    if len(named.groups) == 2:
+        lists = [[results.total("down", Reach((g,), (t,), named.colors or None)) for t in results.trials] for g in named.groups]
+    else:
+        lists = [[results.total("down", Reach((g,), (t,), named.colors or None)) for g in results.groups] for t in named.trials]
+    assert len(lists) == 2, "two lists make two dot plots"
+    return Rational(min(map(max, lists)) - max(map(min, lists)))
 
 
 def _without(line: dict[str, Any], texts: Texts, up: bool, name: str) -> Rational:

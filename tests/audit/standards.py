@@ -654,7 +654,10 @@ SHOWS: dict[str, Callable[[Problem], bool]] = {
             and _says(r"\bhow much (greater|less) is the me(di)?an\b.*\?")(p)
         )
     ),
-    "7.SP.B.3": lambda p: _says(r"\bdifference of the means\b")(p) and _says(r"mean absolute deviation\b.*\?")(p) and "/" in _signs(p),
+    "7.SP.B.3": lambda p: (
+        _says(r"\bdot plots? .*(\boverlap\b|\bboth dot plots lie\b).*\?")(p)
+        or (_says(r"\bdifference of the means\b")(p) and _says(r"mean absolute deviation\b.*\?")(p) and "/" in _signs(p))
+    ),
     "7.SP.B.4": lambda p: _compares(p) and _says(r"\b(median|the means|least number to the greatest)\b.*\?")(p),
     "6.SP.B.4": _says(r"\b(box plot|dot plot|one dot for each number|histogram)\b"),
     "6.SP.B.5a": lambda p: (

@@ -66,6 +66,7 @@ WORDS_ONLY = {
 WORDS_ONLY |= {"price_as_fraction", "dollars_total", "dollars_difference", "dollars_of_several", "change_in_dollars", "several_on_sale"}
 WORDS_ONLY |= {"greater_part_of_dollar", "part_of_dollar_is_more", "add_parts_of_dollar", "rest_of_dollar"}
 WORDS_ONLY |= {"farther_from_line", "point_against_the_rest", "positive_or_negative"}  # points are told with both their numbers
+WORDS_ONLY |= {"dot_plots_overlap"}  # of the lists only two numbers are worked with
 WORDS_ONLY |= {"pictures_in_row"}  # the words tell all that is to be drawn
 WORDS_ONLY |= {"add_to_result"}  # the table shows the later trials as well, and invites to add them
 

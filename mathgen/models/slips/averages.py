@@ -238,6 +238,24 @@ def keeps_the_total(total: int) -> Wrong:
     return whole(total)
 
 
+@slip("I61", "That is how long both dot plots are together. Where do both of the dot plots lie?")
+def both_plots_together(span: int) -> Wrong:
+    """Not in the research catalogue: from memory."""
+    return whole(span)
+
+
+@slip("I62", "That is from one greatest number to the other. Look for where both dot plots lie.")
+def from_end_to_end(gap: int) -> Wrong:
+    """Not in the research catalogue: from memory."""
+    return whole(gap)
+
+
+@slip("I63", "Count the steps from number to number, not the numbers.")
+def numbers_for_steps(count: int) -> Wrong:
+    """Not in the research catalogue: common practice, no source."""
+    return whole(count)
+
+
 @slip("I51", "Which question can have different answers for different groups? That one is statistical.")
 def one_answer_for_several(label: str) -> Wrong:
     """I38, where one of two questions is chosen."""
