@@ -17,7 +17,7 @@ from mathgen.exact.demand import Demand
 from mathgen.exact.forms import cut_decimal, fraction
 from mathgen.exact.rounding import rounded_text
 
-_END = re.compile(" = |: | is ")  # what stands before the result of a line
+_END = re.compile(" = |, so |: | is ")  # what stands before the result of a line
 
 
 def board_lines(
@@ -53,7 +53,7 @@ def board_lines(
     elif isinstance(goal, QuotientRemainder) and goal.size == PAIR and goal.want == "full":
         working.board[-1] += f", so {shown}"
     elif isinstance(exact, Rational) and isinstance(goal, Value):
-        _finish(working, ask, reader, exact, shown)
+        _finish(working, ask, exact, shown)
     return tuple(working.board)
 
 
@@ -118,7 +118,7 @@ def _in_lowest(number: Number) -> Number:
     return Number(top, bottom, f"{top}/{bottom}" if bottom > 1 else str(top)) if "/" in number.text else number
 
 
-def _finish(working: Working, ask: Ask, reader: CellReader, exact: Rational, shown: str) -> None:
+def _finish(working: Working, ask: Ask, exact: Rational, shown: str) -> None:
     """From the exact number to what is written: a decimal without end, or a rounding."""
     demand = ask.demand
     end = _END.split(working.board[-1])[-1] if working.board else ""
@@ -127,10 +127,12 @@ def _finish(working: Working, ask: Ask, reader: CellReader, exact: Rational, sho
             working.tell(f"{end} = {fraction(exact)}")
         working.tell(f"{fraction(exact)} = {shown}")
     elif demand.places is not None:
-        _round(working, end or _given(ask, reader, working), exact, demand, shown)
+        _round(working, end or _given(ask, working), exact, demand, shown)
+    elif end != shown:
+        working.tell(f"{end} = {shown}")  # a mean as a decimal: -18/4 = -4.5
 
 
-def _given(ask: Ask, reader: CellReader, working: Working) -> str:
+def _given(ask: Ask, working: Working) -> str:
     """The number of the words that is only to be rounded."""
     assert isinstance(ask.goal, Value)
     return working.number(ask.goal.expr).text

@@ -12,7 +12,7 @@ from typing import NamedTuple
 
 from mathgen.asks.expression import NOTHING, OF_TWO, Changes, Choice, Chosen, Listing, Op, Same, Stat, Truth
 from mathgen.problems.record import Problem
-from mathgen.proof.lists import distances
+from mathgen.proof.lists import distances, statistic
 from mathgen.proof.step_numbers import NotTrue, Pair, lowest, number
 
 _N = r"(-?\d+(?: \d+/\d+|/\d+|\.\d+(?:\.\.\.)?)?%?)"
@@ -39,7 +39,7 @@ class Lists(NamedTuple):
     """The lists that a goal has statistics of: those to be put in order, and the distances of each number from a mean."""
 
     rising: tuple[tuple[Pair, ...], ...]
-    distances: tuple[tuple[Pair, ...], ...]
+    distances: tuple[tuple[Pair, ...], ...]  # the mean first
 
 
 def check_board(problem: Problem, known: Iterable[Pair], sides: Sequence[Pair], lists: Lists) -> None:
@@ -68,10 +68,23 @@ def check_board(problem: Problem, known: Iterable[Pair], sides: Sequence[Pair], 
         for line in board:
             reader.read(line)
         _check_end(problem, reader)
+        _check_whole(problem)
     if reader.ordered != list(lists.rising):
         raise NotTrue("a list is not put in order on the board")
     if reader.apart != list(lists.distances):
         raise NotTrue("the distances from a mean are not listed on the board")
+
+
+def _check_whole(problem: Problem) -> None:
+    """Each operation of the steps stands on the board; a part of a set is told there in words, and a loss the other way round."""
+    loss = any(step.text.startswith("-(") for step in problem.steps)
+    begun = {line.replace("(-", "-").replace(")", "").partition(" = ")[0] for line in problem.board}
+    for step in problem.steps:
+        left, _, right = step.text.partition(" = ")
+        if not re.search(" [+*/] " if loss else " [-+*/] ", left):
+            continue
+        if left not in begun and left.replace(" / ", "/") != right:
+            raise NotTrue(f"{step.text!r} is left out on the board")
 
 
 class _Reader:
@@ -114,8 +127,7 @@ class _Reader:
                 raise NotTrue(f"{line!r} does not tell the middle of the list")
             self.led_to(middle, found[1])
         elif found := _DISTANCES.fullmatch(line):
-            self.need(number(found[1]))
-            far = _numbers(found[2])
+            far = (number(found[1]), *_numbers(found[2]))
             self.need(*far)
             self.apart.append(far)
         elif found := _PART.fullmatch(line):
@@ -227,7 +239,7 @@ def _check_end(problem: Problem, reader: _Reader) -> None:
     exact = (int(answer.exact.numerator), int(answer.exact.denominator))
     if reader.end != exact:
         raise NotTrue("the board does not end in the answer")
-    if answer.demand.form != "any" and reader.text != answer.shown:
+    if reader.text != answer.shown:
         raise NotTrue(f"the board ends in {reader.text}, the key in {answer.shown}")
 
 
@@ -237,6 +249,8 @@ def _check_rounding(problem: Problem, reader: _Reader) -> None:
     assert not isinstance(answer.exact, str)
     exact = (int(answer.exact.numerator), int(answer.exact.denominator))
     stays = _STAYS.fullmatch(board[-1])
+    if not stays and len(board) < 2:
+        raise NotTrue("the board does not say what is rounded to what")
     for line in board[: -1 if stays else -2]:
         reader.read(line)
     places = answer.demand.places or 0
@@ -346,7 +360,7 @@ def lists_of(statistics: Iterable[tuple[str, tuple[Pair, ...]]]) -> Lists:
     rising, apart = [], []
     for name, numbers in statistics:
         if name == "mean absolute deviation":
-            apart.append(distances(numbers))
+            apart.append((lowest(*statistic("mean", numbers)), *distances(numbers)))
         elif name not in ("mean", "range"):
             rising.append(_rising(numbers))
     return Lists(tuple(rising), tuple(apart))

@@ -233,7 +233,7 @@ def _end(line: dict[str, Any]) -> Iterator[str]:
         return
     if "..." in text or value(text) != exact:
         yield f'the steps end in "{steps[-1]}", the exact answer is {answer["exact"]}'
-    elif form != "any":
+    else:
         yield f'the steps end in "{text}", the answer is written {shown}'
 
 
