@@ -231,7 +231,7 @@ def _end(line: dict[str, Any]) -> Iterator[str]:
     text = re.split(r" = |, so |: | is ", steps[-1])[-1]
     if text == shown:
         return
-    if "..." in text or value(text) != exact:
+    if "..." in text or not NUMBER.fullmatch(text) or value(text) != exact:
         yield f'the steps end in "{steps[-1]}", the exact answer is {answer["exact"]}'
     else:
         yield f'the steps end in "{text}", the answer is written {shown}'
