@@ -20,9 +20,7 @@ from mathgen.exact.rounding import rounded_text
 _END = re.compile(" = |, so |: | is ")  # what stands before the result of a line
 
 
-def board_lines(
-    ask: Ask, reader: CellReader, printed: dict[Expr, str], grade: int, exact: Rational | str, shown: str
-) -> tuple[str, ...]:
+def board_lines(ask: Ask, reader: CellReader, printed: dict[Expr, str], grade: int, exact: Rational | str, shown: str) -> tuple[str, ...]:
     """Each line of the board, the last one ending in the answer.
 
     Args:

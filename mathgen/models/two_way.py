@@ -13,6 +13,7 @@ _PERCENT, _WHOLE_PERCENT = Demand("percent"), Demand("percent", 0)
 _WHOLE = Demand("whole")
 _FEW_COLORS = 3  # rows, so that no more than six counts are told
 _KINDS = ("row", "column", "all")
+_OUT_OF = {"row": "J23", "column": "J24", "all": "J25"}  # the slip that takes a total of this kind
 
 
 def _demand(top: int, bottom: int) -> Demand | None:
@@ -55,7 +56,7 @@ def two_way_frequency(view: TableView) -> AskSpace:
                 "rounded": "" if demand is _PERCENT else "yes",
             },
             structure="what fraction",
-            slips=tuple(("A23", (k, size)) for name, size in sizes.items() if name != kind),
+            slips=tuple((_OUT_OF[name], (k, size)) for name, size in sizes.items() if name != kind),
             features=frozenset({"percent"}),
             sets=(n,),
             over=n,

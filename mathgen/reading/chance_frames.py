@@ -5,6 +5,7 @@ from __future__ import annotations
 from mathgen.exact.demand import Demand
 from mathgen.reading.chart import Clash, Rule, rule
 from mathgen.reading.facts import Claims
+from mathgen.reading.instructions import from_source
 from mathgen.reading.meaning import Choices, Labels, Look, Np, PickOne, Picks
 from mathgen.reading.noun_phrases import always, what
 from mathgen.reading.tokens import Number
@@ -50,6 +51,8 @@ PICKED: tuple[Rule, ...] = (
     rule("job", "see how many <things> <who> SET <when>?", lambda c, who, m, when: (Look(what(c, who, when), "table", None, m),)),
     rule("fact", "use (this|these) (result|results) to estimate a probability", always(())),
     rule("fact", "use (this|these) (result|results) to compare chances", always(())),
+    rule("fact", "<at> to <job> , and use the counts to compare chances", lambda source, claims: from_source(source, claims)),
+    rule("fact", "use the counts to estimate a probability", always(())),
     rule("fact", "<who> will do one more trial", lambda who: (Look(Np(who)),)),
 )
 
@@ -80,8 +83,9 @@ PROBABILITY: tuple[Rule, ...] = (
 
 OUTCOMES: tuple[Rule, ...] = (
     rule("kinds_of", "WHOLE kinds of ITEM", lambda number, _: number),
-    rule("fact", "one of <kinds_of> is picked at random and put back", lambda n: _kinds(n, "kinds")),
-    rule("fact", "then a second pick is made in the same way", always((Choices("again"),))),
+    rule("fact", "a bag has ITEM of WHOLE kinds", lambda _, n: _kinds(n, "kinds")),
+    rule("fact", "(a|an) ITEM is picked , the kind is written down , and the ITEM is put back", always(())),
+    rule("fact", "then a second ITEM is picked", always((Choices("again"),))),
     rule("fact", "each of <kinds_of> has a card of its own", lambda n: _kinds(n, "kinds")),
     rule("fact", "a card is drawn , the kind is written down , and the card is put back", always(())),
     rule("fact", "then a second card is drawn", always((Choices("again"),))),
@@ -94,7 +98,7 @@ OUTCOMES: tuple[Rule, ...] = (
     ),
     rule("fact", "each of WHOLE groups has a card in one stack", lambda n: _kinds(n, "groups")),
     rule("fact", "each of <kinds_of> has a card in another stack", lambda n: _kinds(n, "kinds")),
-    rule("fact", "one card of each stack is drawn", always(())),
+    rule("fact", "one card from each stack is drawn", always(())),
     rule("fact", "a tree diagram starts with WHOLE groups", lambda n: _kinds(n, "groups")),
     rule("fact", "each group branches into <kinds_of>", lambda n: _kinds(n, "kinds")),
     rule("sorts_of", "<kinds_of>", lambda number: ("kinds", number)),
@@ -102,7 +106,7 @@ OUTCOMES: tuple[Rule, ...] = (
     rule("fact", "each of WHOLE groups has a card of its own", lambda n: _kinds(n, "groups")),
     rule("fact", "one card is drawn and not put back", always((Choices("left"),))),
     rule("fact", "a stack has one card for each of <sorts_of>", lambda found: _kinds(found[1], found[0])),
-    rule("fact", "one card is drawn , and then another one of the rest", always((Choices("left"), Choices("again")))),
+    rule("fact", "one card is drawn , and then another one from the rest", always((Choices("left"), Choices("again")))),
     rule("fact", "the names of <sorts_of> are on cards , one on each card", lambda found: _kinds(found[1], found[0])),
     rule("fact", "one card is drawn , and then a second card is drawn from the rest", always((Choices("left"), Choices("again")))),
     rule("ask", "how many ordered pairs of groups <come_up>", always(Pairs(True, "groups"))),

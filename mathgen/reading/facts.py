@@ -223,7 +223,7 @@ RULES: tuple[Rule, ...] = (
     ),
     rule(
         "fact",
-        f"suppose <who> SET <counted> NEXT and <outcome> the same {RATE}",
+        f"suppose <who> SETB <counted> NEXT and <outcome_base> the same {RATE}",
         lambda who, _, thing, __, m: _next_same(who, thing, m),
     ),
     rule("fact", f"suppose <who> <outcome> the same {RATE} of the next <counted>", lambda who, m, thing: _next_same(who, thing, m)),

@@ -20,7 +20,8 @@ def _count(measure: Measure, np: Np, whole: Number | None = None) -> Claims:
     return (Look(np, "table", whole, measure),)
 
 
-def _from(source: str, claims: Claims) -> Claims:
+def from_source(source: str, claims: Claims) -> Claims:
+    """The claims, their numbers looked up there."""
     return tuple(claim._replace(source=source) if isinstance(claim, Look) else claim for claim in claims)  # type: ignore[arg-type]
 
 
@@ -45,7 +46,7 @@ RULES: tuple[Rule, ...] = (
     rule("fact", "look at <who> <when>", lambda who, when: (Look(Np(who, when)),)),
     rule("fact", "find <who> in <source> <when>?", lambda who, source, when: _look(source, who, when)),
     # to do what
-    rule("fact", "<at> to <job>", lambda source, claims: _from(source, claims)),
+    rule("fact", "<at> to <job>", lambda source, claims: from_source(source, claims)),
     rule("fact", "count the <colors> ITEM together", lambda colors, _: (Look(what(colors)),)),
     rule("job", "count the <things> <that_outcome> <when>?", lambda c, m, when: _count(m, what(c, None, when))),
     rule("job", "count the <either> ITEM <that_outcome> <when>?", lambda c, _, m, when: _count(m, what(c, None, when))),

@@ -36,7 +36,7 @@ RULES: tuple[Rule, ...] = (
     rule("coordinate", "inches between ITEM", always(None)),
     rule("coordinate", "ITEM DOWN", lambda _, measure: measure),
     rule("fact", "on a grid , first coordinates are <coordinate> , and second coordinates are <coordinate>", _axes),
-    rule("fact", "on a grid , <coordinate> go to the right , and <coordinate> go up", _axes),
+    rule("fact", "on a grid , the x-axis shows <coordinate> , and the y-axis shows <coordinate>", _axes),
     rule("fact", "the first number of each point tells <coordinate>", lambda one: _one(one, True)),
     rule("fact", "the second number tells <coordinate>", lambda one: _one(one, False)),
     rule("point", "(() NUM , NUM )", Pair),

@@ -90,6 +90,7 @@ POINTS: tuple[Rule, ...] = (
     ),
     rule("ask", "how many points did <one_thing> earn", lambda thing: PointsOfOne(thing[0], what(thing[1]))),
     rule("ask", "how many points (is|was) <one_thing> worth", lambda thing: PointsOfOne(thing[0], what(thing[1]))),
+    rule("ask", "how many points (is|was) (each|one) <thing> worth", lambda color: PointsOfOne(None, what(color))),
 )
 
 RACKS: tuple[Rule, ...] = (

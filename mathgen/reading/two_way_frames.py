@@ -16,7 +16,12 @@ def _counted(things: tuple[Counted, ...], measure: Measure, who: Labels = None) 
 
 RULES: tuple[Rule, ...] = (
     rule("fact", "these results go in a two-way table", always(())),
-    rule("fact", "the row totals of a two-way table are <counts> SET", _counted),
+    rule("labelled", "COLOR WHOLE", lambda color, n: Counted(n, (color,))),
+    rule("all_labelled", "<labelled> and <labelled>", lambda one, other: (one, other)),
+    rule("all_labelled", "<labelled> , <more_labelled>", lambda first, rest: (first, *rest)),
+    rule("more_labelled", "<labelled> ,? and <labelled>", lambda one, other: (one, other)),
+    rule("more_labelled", "<labelled> , <more_labelled>", lambda first, rest: (first, *rest)),
+    rule("fact", "in a two-way table , the row totals of ITEM SET are <all_labelled>", lambda _, m, things: _counted(things, m)),
     rule("fact", "a two-way table of kinds and results counts <counts> <outcome> by <who>", _counted),
     rule("fact", "put these numbers in a two-way table", always(())),
     rule("fact", "make a two-way table of kinds and results", always(())),

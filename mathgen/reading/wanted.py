@@ -1054,6 +1054,8 @@ class FartherPoint(NamedTuple):
     """ "Whose point is farther from the line, up or down?" """
 
     np: Np | None = None
+
+
 class SuccessCount(NamedTuple):
     """ "How many of the 5 trials were (not) successes?" """
 

@@ -440,6 +440,11 @@ class SaidMany:
         return listed([f"{one.count} by {one.who}" for one in self._each])
 
     @property
+    def labelled(self) -> str:
+        """Colors with their numbers, as a table has them: "red 4, blue 3, and gold 5"."""
+        return listed([f"{one.color} {one.n}" for one in self._each])
+
+    @property
     def sentences(self) -> str:
         """One short sentence each."""
         if self.by == "colors":
@@ -450,6 +455,11 @@ class SaidMany:
     def numbers(self) -> str:
         """The bare numbers as a list: "8, 9, and 7"."""
         return listed([one.n for one in self._each])
+
+    @property
+    def counts(self) -> str:
+        """The numbers with what they count: "8, 9, and 7 red pins", "2, 3, and 1 red pin"."""
+        return f"{self.numbers} {self._each[-1].kind_counted}"
 
     @property
     def alike(self) -> str:

@@ -130,7 +130,11 @@ POOLED: dict[str, Any] = {
     "cells": [],
     "answer": {"kind": "number", "value": "389/500", "display": "77.8%", "accepted": ["77.8%"], "demands": "percent:1", "exact": "7/9"},
     "steps": [
-        "3 + 4 = 7", "4 + 5 = 9", "7 out of 9: 7/9", "7/9 = 0.7777... = 77.77...%", "77.77...% is between 77.7% and 77.8%",
+        "3 + 4 = 7",
+        "4 + 5 = 9",
+        "7 out of 9: 7/9",
+        "7/9 = 0.7777... = 77.77...%",
+        "77.77...% is between 77.7% and 77.8%",
         "77.77...% is nearer to 77.8%",
     ],
     "relation": "(4 + 5)*x = 3 + 4",

@@ -509,9 +509,7 @@ def _bought(line: Problem) -> bool:
     return line["answer"]["kind"] == "quotient_remainder" and _money()(line) and _says(r"\bhow many\b.*\bhow many cents\b")(line)
 
 
-_COUNTED_BY_ONES = (
-    r"\b(count|numbers after)\b.*\b(comes next|comes second|comes right before \d+|number before \d+|which number is that)\?"
-)
+_COUNTED_BY_ONES = r"\b(count|numbers after)\b.*\b(comes next|comes second|comes right before \d+|number before \d+|which number is that)\?"
 _ON_A_LINE_PLOT = r"\bline plot\b.*\b(crosses|spaces are (wider|narrower)|how many are (wider|narrower))\b.*\?"
 
 SHOWS: dict[str, Callable[[Problem], bool]] = {
@@ -660,9 +658,7 @@ SHOWS: dict[str, Callable[[Problem], bool]] = {
     ),
     "7.SP.B.4": lambda p: _compares(p) and _says(r"\b(median|the means|least number to the greatest)\b.*\?")(p),
     "6.SP.B.4": _says(r"\b(box plot|dot plot|one dot for each number|histogram)\b"),
-    "6.SP.B.5a": lambda p: (
-        _whole(p) and _signs(p) == {"*"} and _says(r"\bhow many (results|rows of results|dots|counts)\b")(p)
-    ),
+    "6.SP.B.5a": lambda p: _whole(p) and _signs(p) == {"*"} and _says(r"\bhow many (results|rows of results|dots|counts)\b")(p),
     "7.NS.A.2d": lambda p: p["answer"]["demands"].startswith("decimal") and _exact(p).q != 1,
     "7.RP.A.3": lambda p: (
         _says(r"\b(in|de)crease(d by| of) \d+%")(p)

@@ -211,9 +211,7 @@ def _agreement(masked: str, texts: Texts) -> Iterator[str]:
     kinds = rf"(?:(?:{'|'.join(map(re.escape, texts.results.colors))}|more|fewer) )*"
     for found in re.finditer(rf"(?<![\d/.,%])(\d+) {kinds}({one}|{many})\b", masked, re.IGNORECASE):
         noun = texts.words.item if found[1] == "1" else texts.words.items
-        # "0, 5, and 1 gold pins" is a list of counts of gold pins; "3 red, 2 blue, and 1 gold pin" is not.
-        in_list = re.search(r"\d,? and $", masked[: found.start()])
-        if found[2].lower() != noun.lower() and not in_list:
+        if found[2].lower() != noun.lower():
             yield f'"{found[0]}" does not agree in number'
     for found in re.finditer(rf"(?<![\d/.,%])(\d+) {kinds}(?:{one}|{many}) (was|were)\b", masked, re.IGNORECASE):
         # "2 of the 3 pins were", "1 of the 3 pins was": the number that counts stands before "of".

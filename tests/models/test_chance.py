@@ -189,11 +189,10 @@ def _some_table(seed: int):  # type: ignore[no-untyped-def]
         "The Owls knocked down 16 pins in both trials. One of these pins is picked at random. "
         "What is the probability that the pin is a red pin?",
         # false counts
-        "There is one pick. One of 4 kinds of pins is picked at random and put back. Then a second pick is made in the same way. "
+        "A bag has pins of 4 kinds. A pin is picked, the kind is written down, and the pin is put back. Then a second pin is picked. "
         "How many ordered pairs of kinds are possible?",
-        "One of 4 kinds of pins is picked at random and put back. Then a second pick is made in the same way. "
+        "A bag has pins of 3 kinds. A pin is picked, the kind is written down, and the pin is put back. "
         "How many ordered pairs of kinds are possible?",
-        "One of 3 kinds of pins is picked at random and put back. How many ordered pairs of kinds are possible?",
         "Use these results to compare chances. Which is more likely to be knocked down, a red pin or a red pin?",
     ],
 )

@@ -23,8 +23,11 @@ READ = [
     (f"The Kites had 4 trials. {SHORT} Use the results table. How many of the 4 trials were not successes?", "1", "whole"),
     (f"{SHORT} Find the Owls in the results table. How many trials of the Owls were successes?", "3", "whole"),
     (f"The Owls had 5 trials. {RULE} Of the 5 trials, 3 were successes. What fraction of the 5 trials were successes?", "3/5", "any"),
-    (f"The Owls and the Wrens had 5 successes in 10 trials in all. {SHORT} What percent of the 10 trials were successes?",
-     "1/2", "percent"),
+    (
+        f"The Owls and the Wrens had 5 successes in 10 trials in all. {SHORT} What percent of the 10 trials were successes?",
+        "1/2",
+        "percent",
+    ),
     (f"{SHORT} In 14 trials, the class had 8 successes. What fraction of the 14 trials were not successes?", "3/7", "any"),
     (f"The Owls had 3 successes in 5 trials. {SHORT} Going by these results, {LIKELY}", "3/5", "any"),
     (f"The Owls had 5 trials. {RULE} Of the 5 trials, 3/5 were successes. What fraction of the 5 trials were not successes?", "2/5", "any"),
@@ -34,8 +37,12 @@ READ = [
     (f"The Owls had 3 successes in 5 trials. {SHORT} What is the ratio of other trials to successes?", "2/3", "ratio:any"),
     (f"The Owls had 3 successes in 5 trials. {SHORT} The Owls will do 20 more trials. {EXPECT}", "12", "whole"),
     (f"The Owls had 3 successes in 5 trials. {SHORT} The goal is successes in 80% of all trials. {NEW} {NEEDED}", "5", "whole"),
-    (f"The Owls had 3 successes in 5 trials. {SHORT} Suppose every new trial is a success until 75% of all trials are successes."
-     " How many new trials is that?", "3", "whole"),
+    (
+        f"The Owls had 3 successes in 5 trials. {SHORT} Suppose every new trial is a success until 75% of all trials are successes."
+        " How many new trials is that?",
+        "3",
+        "whole",
+    ),
 ]
 NOT_READ = [
     ("The Owls had 3 successes in 5 trials. What fraction of the 5 trials were successes?", "what a success is"),

@@ -167,7 +167,7 @@ def put_back_after_all(count: int) -> Wrong:
     return whole(count * count)
 
 
-@slip("K32", "The order counts: red then blue is not blue then red.")
+@slip("K32", "The order counts: the same two cards the other way round are another pair.")
 def order_does_not_count(count: int) -> Wrong:
     """Not in the research catalogue: common practice, no source."""
     return whole(count * (count - 1) // 2)

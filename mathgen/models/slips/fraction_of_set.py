@@ -89,9 +89,3 @@ def rest_of_the_whole(total: int, part: int) -> Wrong:
 def all_set_up_bottom(k: int, n: int) -> Wrong:
     """Not in the research catalogue: the other whole, of every color."""
     return over(k, n)
-
-
-@slip("A23", "That is out of another total. Out of which {items} does the question ask?")
-def another_total(k: int, size: int) -> Wrong:
-    """Not in the research catalogue: A19, between the totals of a two-way table."""
-    return over(k, size)

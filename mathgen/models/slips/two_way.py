@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from mathgen.models.slips.rule import Wrong, slip, whole
+from mathgen.models.slips.rule import Wrong, over, slip, whole
 
 
 @slip("J20", "Those are the {items} {standing} of every kind. Take away those of the one kind.")
@@ -21,3 +21,21 @@ def other_column(count: int) -> Wrong:
 def total_of_the_row(count: int) -> Wrong:
     """Not in the research catalogue: H07, in a two-way table."""
     return whole(count)
+
+
+@slip("J23", "That is out of the {items} {set_up} of one kind.")
+def out_of_its_row(k: int, size: int) -> Wrong:
+    """Not in the research catalogue: A19, between the totals of a two-way table."""
+    return over(k, size)
+
+
+@slip("J24", "That is out of all the {items} {down}.")
+def out_of_its_column(k: int, size: int) -> Wrong:
+    """As above."""
+    return over(k, size)
+
+
+@slip("J25", "That is out of all the {items} {set_up}.")
+def out_of_all(k: int, size: int) -> Wrong:
+    """As above."""
+    return over(k, size)
