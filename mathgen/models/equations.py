@@ -7,14 +7,16 @@ from mathgen.exact.demand import Demand
 from mathgen.models.multiplying import earning
 from mathgen.models.registry import problem_model
 from mathgen.models.side_by_side import Pair, side_by_side
-from mathgen.models.space import AskSpace
+from mathgen.models.space import AskSpace, joined
 from mathgen.models.view import Spot, TableView
-from mathgen.problems.draft import Draft
+from mathgen.problems.draft import Draft, Role
 from mathgen.scenario.naming import listed
 
 _WHOLE = Demand("whole")
 _POINTS = (2, 3, 4, 5, 6, 7, 8, 9, 10)
 _HARDER_POINTS = (3, 4, 5, 6, 8, 9, 12, 15, 20, 25)
+_BONUS_POINTS, _BONUSES = (4, 6, 8, 15), (2, 5, 10, 20)
+_Shown = tuple[str, Expr, str]  # an expression as it is written, what it is, and the slip that leads to it
 
 
 @problem_model(skill="missing factor")
@@ -198,30 +200,59 @@ def _times(view: TableView, pair: Pair) -> tuple[Quantity, Quantity, Stated, int
 
 @problem_model(skill="expressions that record")
 def which_expression_records(view: TableView) -> AskSpace:
-    """Which of three expressions records how points are worked out: (3 + 4) × 5, not 3 + 4 × 5 or 3 × 5 + 4."""
+    """Which of three expressions records how points are worked out: (3 + 4) × 5 for two colors, 3 × 5 + 4 with a bonus.
+
+    Whether the right one has parentheses, and whether another one has, is the same in no two stories: its look tells nothing.
+    """
     colors = view.table.colors
     twos = [(one, other) for place, one in enumerate(colors) for other in colors[place + 1 :]]
+    times = "\N{MULTIPLICATION SIGN}"
 
-    def build(spot: Spot, two: tuple[str, str], each: int, order: tuple[int, ...]) -> Draft | None:
+    def two_colors(spot: Spot, two: tuple[str, str], each: int, wrong: tuple[int, int], order: tuple[int, ...]) -> Draft | None:
         one, other = (view.quantity("down", spot, color) for color in two)
         a, b = view.number(one), view.number(other)
         if min(a, b) < 2 or len({a, b, each}) < 3:
             return None
         points = Stated(each, "points for each")
-        times = "\N{MULTIPLICATION SIGN}"
-        options: tuple[tuple[str, Expr], ...] = (
-            (f"({a} + {b}) {times} {each}", Op("*", (Op("+", (one, other)), points))),
-            (f"{a} + {b} {times} {each}", Op("+", (one, Op("*", (other, points))))),
-            (f"{a} {times} {each} + {b}", Op("+", (Op("*", (one, points)), other))),
+        options: tuple[_Shown, ...] = (
+            (f"({a} + {b}) {times} {each}", Op("*", (Op("+", (one, other)), points)), ""),
+            (f"{a} + {b} {times} {each}", Op("+", (one, Op("*", (other, points)))), "O10"),
+            (f"{a} {times} {each} + {b}", Op("+", (Op("*", (one, points)), other)), "O11"),
+            (f"{a} {times} ({b} + {each})", Op("*", (one, Op("+", (other, points)))), "O12"),
         )
-        labels, shown = zip(*(options[place] for place in order), strict=True)
+        return records(options, wrong, order, {"parts": (one, other), "one": one, "other": other, "points": points}, "both")
+
+    def bonus(spot: Spot, color: str, each: int, more: int, wrong: tuple[int, int], order: tuple[int, ...]) -> Draft | None:
+        one = view.quantity("down", spot, color)
+        a = view.number(one)
+        if a < 2 or len({a, each, more}) < 3:
+            return None
+        points, added = Stated(each, "points for each"), Stated(more, "bonus points")
+        options: tuple[_Shown, ...] = (
+            (f"{a} {times} {each} + {more}", Op("+", (Op("*", (one, points)), added)), ""),
+            (f"{a} {times} ({each} + {more})", Op("*", (one, Op("+", (points, added)))), "O13"),
+            (f"({a} + {more}) {times} {each}", Op("*", (Op("+", (one, added)), points)), "O14"),
+            (f"{a} + {each} {times} {more}", Op("+", (one, Op("*", (points, added)))), "O15"),
+        )
+        return records(options, wrong, order, {"one": one, "points": points, "bonus": added}, "bonus")
+
+    def records(shown: tuple[_Shown, ...], wrong: tuple[int, int], order: tuple[int, ...], roles: dict[str, Role], story: str) -> Draft:
+        three = [shown[place] for place in (0, *wrong)]
+        labels, exprs, _ = zip(*(three[place] for place in order), strict=True)
+        letter = roles["one"]
+        assert isinstance(letter, Quantity)  # both stories start with a count
         return Draft(
-            ask=Ask(Same(labels, shown, options[0][1], one), (), Demand("expression")),
-            roles={"parts": (one, other), "one": one, "other": other, "points": points, "options": listed(list(labels))},
+            ask=Ask(Same(labels, exprs, shown[0][1], letter), (), Demand("expression")),
+            roles={**roles, "options": listed(list(labels))},
             structure="which is greater",
-            slips=(("O10", (options[1][0],)), ("O11", (options[2][0],))),
+            slips=tuple((slip, (label,)) for label, _, slip in three[1:]),
             unit=False,
             at_sight=True,
+            wanted=frozenset({story}),
         )
 
-    return AskSpace((view.spots, twos, _HARDER_POINTS, ((0, 1, 2), (1, 2, 0), (2, 0, 1))), build)
+    orders, wrongs = ((0, 1, 2), (1, 2, 0), (2, 0, 1)), ((1, 2), (1, 3), (2, 3))
+    return joined(
+        AskSpace((view.spots, twos, _HARDER_POINTS, wrongs, orders), two_colors),
+        AskSpace((view.spots, colors, _BONUS_POINTS, _BONUSES, wrongs, orders), bonus),
+    )

@@ -5,6 +5,7 @@ from __future__ import annotations
 from mathgen.reading.chart import Rule, rule
 from mathgen.reading.facts import Claims, of
 from mathgen.reading.meaning import (
+    BonusPoints,
     Count,
     Labels,
     LetterEquation,
@@ -35,6 +36,10 @@ def _two_colors(one: Label, other: Label, measure: Measure, number: Number) -> C
     return (PointsEach(measure, what(joined(one, (other,))), number),)
 
 
+def _with_bonus(measure: Measure, color: Labels, number: Number, bonus: Number) -> Claims:
+    return (PointsEach(measured(measure, "down", "standing"), what(color), number), BonusPoints(bonus))
+
+
 def _each_alike(measure: Measure, thing: Counted) -> Claims:
     np = what(thing.colors)
     return (Count(measured(measure, "down", "standing"), np, thing.number), SamePoints(measure, np))
@@ -63,6 +68,7 @@ RULES: tuple[Rule, ...] = (
     rule("bracketed", "(() WHOLE + WHOLE ) × WHOLE", lambda a, b, k: TheExpression("+", (a, b, k))),
     rule("bracketed", "(() WHOLE − WHOLE ) × WHOLE", lambda a, b, k: TheExpression("-", (a, b, k))),
     rule("expression", "(() WHOLE + WHOLE ) × WHOLE", lambda *numbers: AnyExpression("(a + b) × c", numbers)),
+    rule("expression", "WHOLE × (() WHOLE + WHOLE )", lambda *numbers: AnyExpression("a × (b + c)", numbers)),
     rule("expression", "WHOLE + WHOLE × WHOLE", lambda *numbers: AnyExpression("a + b × c", numbers)),
     rule("expression", "WHOLE × WHOLE + WHOLE × WHOLE", lambda *numbers: AnyExpression("a × b + c × d", numbers)),
     rule("expression", "WHOLE × WHOLE + WHOLE", lambda *numbers: AnyExpression("a × b + c", numbers)),
@@ -71,6 +77,8 @@ RULES: tuple[Rule, ...] = (
     rule("ask", "is the total number of points <expression>", lambda one: RightExpression(Np(), one)),
     rule("expressions", "<expression> , <expression> , and <expression>", lambda *shown: (ToChooseFrom(tuple(map(tuple, shown))),)),
     rule("fact", "look at <expressions>", lambda claims: claims),
+    rule("ask", "which expression is right", lambda: WhichRecords(Np())),
+    rule("ask", "which one gives the points", lambda: WhichRecords(Np())),
     rule("ask", "which expression gives the points", lambda: WhichRecords(Np())),
     rule("ask", "which expression is right for the points", lambda: WhichRecords(Np())),
     rule("ask", "which expression tells the number of points", lambda: WhichRecords(Np())),
@@ -87,6 +95,16 @@ RULES: tuple[Rule, ...] = (
         "fact",
         "each COLOR ITEM and each COLOR ITEM <that_outcome> (earns|earned) WHOLE points",
         lambda a, _, b, __, m, n: _two_colors(a, b, m, n),
+    ),
+    rule(
+        "fact",
+        "each <thing> <that_outcome> is worth WHOLE points , and a bonus of WHOLE points is added",
+        lambda color, m, n, bonus: _with_bonus(m, color, n, bonus),
+    ),
+    rule(
+        "fact",
+        "a bonus of WHOLE points is added to WHOLE points for each <thing> <that_outcome>",
+        lambda bonus, n, color, m: _with_bonus(m, color, n, bonus),
     ),
     rule("fact", "each COLOR or COLOR ITEM <that_outcome> is worth WHOLE points", lambda a, b, _, m, n: _two_colors(a, b, m, n)),
 )

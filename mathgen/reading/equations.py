@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from mathgen.asks.expression import Expr, Op, Quantity, Same, Truth, Value
+from mathgen.asks.expression import Expr, Op, Quantity, Same, Stated, Truth, Value
 from mathgen.exact.demand import Demand
 from mathgen.reading import points, scoring
 from mathgen.reading.asked import TRUTH, Asked
@@ -137,12 +137,15 @@ def which_records(question: WhichRecords, told: Told, scenario: Scenario) -> Ask
     exprs = tuple(_as_shown(built, numbers, known) for built, numbers in options)
     first = known[0].expr
     assert isinstance(first, Quantity)
-    goal = Same(tuple(_written_out(*option) for option in options), exprs, asked.goal.expr, first)
-    return asked._replace(kind="expression", goal=goal, demand=Demand("expression"), uses=(*asked.uses, "to choose from"))
+    target = asked.goal.expr
+    if told.scoring.bonus is not None:
+        target = Op("+", (target, known[2].expr))
+    goal = Same(tuple(_written_out(*option) for option in options), exprs, target, first)
+    return asked._replace(kind="expression", goal=goal, demand=Demand("expression"), uses=(*asked.uses, "to choose from", "bonus"))
 
 
 def _points_story(np: Np, told: Told, scenario: Scenario) -> tuple[Asked, list[Fact]]:
-    """The points in all, and the three numbers that they are made of: two counts and the points for each.
+    """The points in all, and the three numbers that they are made of: two counts, or a count and a bonus, and the points for each.
 
     Raises:
         NotRead: the same number stands for two things.
@@ -150,7 +153,9 @@ def _points_story(np: Np, told: Told, scenario: Scenario) -> tuple[Asked, list[F
     asked = points.how_many_points(HowManyPoints(np), told, scenario)
     counts = [fact for fact in told.facts if isinstance(fact.expr, Quantity)]
     known = [*counts, *(fact for fact in told.facts if fact.expr in asked.stated())]
-    if len(counts) != 2 or len({fact.text for fact in known}) != len(known) or len(known) != 3:
+    if told.scoring.bonus is not None:
+        known += [fact for fact in told.facts if isinstance(fact.expr, Stated) and fact.expr.meaning == scoring.BONUS]
+    if len(counts) + (told.scoring.bonus is not None) != 2 or len({fact.text for fact in known}) != len(known) or len(known) != 3:
         raise NotRead("it is not clear what the numbers of the expression stand for")
     return asked, known
 
@@ -161,16 +166,21 @@ def _as_shown(built: str, numbers: tuple[Number, ...], known: list[Fact]) -> Exp
     Raises:
         NotRead: it has other numbers than the story, or in another order.
     """
-    a, b, each = (fact.text for fact in known)
-    order = {"a × b + c × d": [a, each, b, each], "a × b + c": [a, each, b]}.get(built, [a, b, each])
+    a, b, c = (fact.text for fact in known)
+    if isinstance(known[1].expr, Quantity):  # two counts, then the points for each
+        order = {"a × b + c × d": [a, c, b, c], "a × b + c": [a, c, b]}.get(built, [a, b, c])
+    else:  # a count, the points for each, and the bonus
+        order = {"(a + b) × c": [a, c, b]}.get(built, [a, b, c])
     if [number.text for number in numbers] != order:
         raise NotRead("the expression has other numbers than the story")
-    one, other, times = (fact.expr for fact in known)
+    named = {fact.text: fact.expr for fact in known}
+    one, two, three, *_ = (named[text] for text in order)
     shown: dict[str, Expr] = {
-        "(a + b) × c": Op("*", (Op("+", (one, other)), times)),
-        "a + b × c": Op("+", (one, Op("*", (other, times)))),
-        "a × b + c × d": Op("+", (Op("*", (one, times)), Op("*", (other, times)))),
-        "a × b + c": Op("+", (Op("*", (one, times)), other)),
+        "(a + b) × c": Op("*", (Op("+", (one, two)), three)),
+        "a × (b + c)": Op("*", (one, Op("+", (two, three)))),
+        "a + b × c": Op("+", (one, Op("*", (two, three)))),
+        "a × b + c × d": Op("+", (Op("*", (one, two)), Op("*", (three, two)))),
+        "a × b + c": Op("+", (Op("*", (one, two)), three)),
     }
     return shown[built]
 

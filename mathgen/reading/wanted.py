@@ -279,7 +279,7 @@ class AgainstFactor(NamedTuple):
 class AnyExpression(NamedTuple):
     """An expression of numbers, right or not: how it is built, and its numbers in order."""
 
-    built: Literal["(a + b) × c", "a + b × c", "a × b + c × d", "a × b + c"]
+    built: Literal["(a + b) × c", "a × (b + c)", "a + b × c", "a × b + c × d", "a × b + c"]
     numbers: tuple[Number, ...]
 
 

@@ -65,10 +65,12 @@ def _story(line: dict[str, Any], texts: Texts) -> Expr:
 
 def _points(line: dict[str, Any], shown: tuple[str, ...], texts: Texts) -> Iterator[str]:
     """So many points for each pin of two colors: the one expression that comes to the points of the rows."""
-    each = re.search(r"\b(?:earns|earned|is worth) (\d+) points\b", line["text"])
+    each = re.search(r"\b(?:earns|earned|is worth|added to) (\d+) points\b", line["text"])
+    bonus = re.search(r"\ba bonus of (\d+) points\b", line["text"], re.IGNORECASE)
     named = texts.named(line["text"])
     total = texts.results.total("down", Reach(named.groups or None, named.trials or None, named.colors))
-    fitting = [text for text in shown if each and sympify(text.replace("×", "*")) == total * int(each[1])]
+    more = int(bonus[1]) if bonus else 0
+    fitting = [text for text in shown if each and sympify(text.replace("×", "*")) == total * int(each[1]) + more]
     if fitting != [line["answer"]["exact"]] or line["answer"]["display"] != line["answer"]["exact"]:
         yield f"{fitting} give the points, the answer is {line['answer']['exact']}"
     if {slip["value"] for slip in line["slips"]} != set(shown) - {line["answer"]["exact"]}:

@@ -145,7 +145,7 @@ def test_a_row_of_expressions_worked_by_hand(form: str) -> None:
 
 
 def test_which_expression_records_worked_by_hand() -> None:
-    """3 red and 2 blue pins at 5 points each: (3 + 2) × 5, and neither 3 + 2 × 5 nor 3 × 5 + 2."""
+    """3 red and 2 blue pins at 5 points each: (3 + 2) × 5, and neither 3 + 2 × 5 nor 3 × 5 + 2; with a bonus, 3 × 5 + 10."""
     red, blue, points = quantity("down", "Owls", (1,), "red"), quantity("down", "Owls", (1,), "blue"), Stated(5, "points for each")
     right = Op("*", (Op("+", (red, blue)), points))
     options = right, Op("+", (red, Op("*", (blue, points)))), Op("+", (Op("*", (red, points)), blue))
@@ -154,3 +154,24 @@ def test_which_expression_records_worked_by_hand() -> None:
     assert worked(one) == ("(3 + 2) × 5", "x = (3 + 2)*5", (), {"O10": "3 + 2 × 5", "O11": "3 × 5 + 2"})
     assert proved(one)
     assert one.standards == ("5.OA.A.2",)
+
+
+def test_an_expression_with_a_bonus_worked_by_hand() -> None:
+    red, points, bonus = quantity("down", "Owls", (1,), "red"), Stated(4, "points for each"), Stated(10, "bonus points")
+    right = Op("+", (Op("*", (red, points)), bonus))
+    options = right, Op("*", (red, Op("+", (points, bonus)))), Op("+", (red, Op("*", (points, bonus))))
+    ask = Ask(Same(("3 × 4 + 10", "3 × (4 + 10)", "3 + 4 × 10"), options, right, red), (), Demand("expression"))
+    one = problem("which_expression_records", TWO_GROUPS, 5, ask)
+    assert worked(one) == ("3 × 4 + 10", "x = 3*4 + 10", (), {"O13": "3 × (4 + 10)", "O15": "3 + 4 × 10"})
+    assert proved(one)
+
+
+def test_parentheses_do_not_tell_the_right_expression() -> None:
+    """Each look of the right one beside each look of the others: with parentheses or not, alone in that or not."""
+    looks = set()
+    for draft in every_draft("which_expression_records", TWO_GROUPS):
+        goal = draft.ask.goal
+        marked = ["(" in text for text in goal.labels]
+        right = marked[goal.options.index(goal.target)]
+        looks.add((right, marked.count(right) == 1))
+    assert looks == {(True, True), (True, False), (False, True), (False, False)}

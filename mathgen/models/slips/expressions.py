@@ -61,3 +61,27 @@ def leaves_the_brackets_out(label: str) -> Wrong:
 def multiplies_the_first_only(label: str) -> Wrong:
     """As O07, where an expression is to be chosen."""
     return label
+
+
+@slip("O12", "The parentheses hold the {items}, not the points. Add the {items} first.")
+def adds_points_to_items(label: str) -> Wrong:
+    """As O07, where an expression is to be chosen."""
+    return label
+
+
+@slip("O13", "The bonus comes once, not for each one. Multiply first, then add it.")
+def gives_each_the_bonus(label: str) -> Wrong:
+    """As O07, where an expression is to be chosen."""
+    return label
+
+
+@slip("O14", "The bonus is points already. Only the {items} are multiplied.")
+def takes_the_bonus_for_items(label: str) -> Wrong:
+    """As O07, where an expression is to be chosen."""
+    return label
+
+
+@slip("O15", "Which number is multiplied by the points for each? The bonus is only added.")
+def multiplies_the_bonus(label: str) -> Wrong:
+    """As O07, where an expression is to be chosen."""
+    return label
