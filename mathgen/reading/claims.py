@@ -142,12 +142,14 @@ from mathgen.reading.meaning import (
     ScoreGrew,
     ScoreIs,
     Series,
+    SharedBy,
     ShareFraction,
     ShareOut,
     ShownPart,
     Some,
     SomePart,
     Spaces,
+    Spent,
     SplitInto,
     StartingScores,
     SuccessesWere,
@@ -172,6 +174,7 @@ from mathgen.reading.meaning import (
 )
 from mathgen.reading.mentions import DIMENSIONS, Dimension
 from mathgen.reading.money import bought, has_money, look_at_prices, price_is
+from mathgen.reading.money_bought import shared_by, spent
 from mathgen.reading.money_percents import new_price, percent_on
 from mathgen.reading.money_tenths import buys_both, part_paid
 from mathgen.reading.multiples import left_is, letter_ahead, one_term, result_limit
@@ -634,6 +637,8 @@ _TAKE = {
     LookAtPrices: look_at_prices,
     PercentOn: percent_on,
     NewPrice: new_price,
+    Spent: spent,
+    SharedBy: shared_by,
     PartPaid: part_paid,
     BuysBoth: buys_both,
     PlotTells: plot_tells,

@@ -34,6 +34,7 @@ from mathgen.reading import (
     length_frames,
     limit_frames,
     listing_frames,
+    money_bought_frames,
     money_frames,
     money_percent_frames,
     money_tenth_frames,
@@ -113,6 +114,7 @@ GRAMMAR = Grammar(
         *multiple_frames.RULES,
         *money_frames.RULES,
         *money_percent_frames.RULES,
+        *money_bought_frames.RULES,
         *money_tenth_frames.RULES,
     )
 )

@@ -1134,6 +1134,20 @@ class BuysBoth(NamedTuple):
     """ "A group buys the two items." """
 
 
+class Spent(NamedTuple):
+    """ "A group spends 24¢ on paper tubes", "a group has 24¢"."""
+
+    number: Number
+    item: str | None
+
+
+class SharedBy(NamedTuple):
+    """ "The price of the tape is shared equally by 4 groups." """
+
+    number: Number
+    item: str | None
+
+
 class PercentOn(NamedTuple):
     """ "In a sale, every price is 20% less", "a tax of 10% is added", "every price went up by 20% this week"."""
 
@@ -1169,7 +1183,7 @@ Claim = (
     | InEqualRows | SplitInto | PartsOfSets | SumOfSome | OneChange | Claimed | LastOne | Explain
     | ScaledCount | InRows | RowHolds | NumberLine | AsFraction | CountOn
     | PriceIs | Bought | HasMoney | LookAtPrices | PercentOn | NewPrice
-    | PartPaid | BuysBoth
+    | PartPaid | BuysBoth | Spent | SharedBy
     | OnDrawing | PlotTells | Plotted | PointsFor | OncePoint
     | SuccessRule | TriesWere | SuccessesWere | SuccessRate | OtherTrials | NextTries | SuccessGoal | NewSuccesses
 )  # fmt: skip

@@ -116,9 +116,10 @@ def _form(unit: Money) -> Demand:
     return WHOLE if unit == "cents" else ANY
 
 
-def _spent(told: Told, unit: Money) -> Expr:
+def spent_on_all(told: Told, unit: Money) -> Expr:
     parts: list[Expr] = []
-    for number, item in told.buying.bought:
+    bought = told.buying.bought or [(None, item) for item in told.buying.prices if told.buying.both]
+    for number, item in bought:
         price = price_of(told, item, unit)
         parts.append(price if number is None else Op("*", (number, price)))
     if not parts:
@@ -127,7 +128,7 @@ def _spent(told: Told, unit: Money) -> Expr:
 
 
 def pays(question: Pays, told: Told, _: Scenario) -> Asked:
-    spent = _with_percent(told, _spent(told, question.unit))
+    spent = _with_percent(told, spent_on_all(told, question.unit))
     if isinstance(spent, Price):
         raise NotRead("only the price is asked for")
     return asked_for(told, Value(spent), _form(question.unit), "bought", "percent")
@@ -161,7 +162,7 @@ def gets_back(question: GetsBack, told: Told, _: Scenario) -> Asked:
         if not isinstance(money, Op):
             raise NotRead("the dollars are not told as a number")
         money = money.args[0]
-    return asked_for(told, Value(Op("-", (money, _spent(told, question.unit)))), _form(question.unit), "bought", "money")
+    return asked_for(told, Value(Op("-", (money, spent_on_all(told, question.unit)))), _form(question.unit), "bought", "money", "both")
 
 
 def costs_more(question: CostsMore, told: Told, _: Scenario) -> Asked:

@@ -25,7 +25,14 @@ def part_paid(told: Told, claim: PartPaid) -> None:
 
 
 def buys_both(told: Told, _: BuysBoth) -> None:
-    """Keep that what was told of is bought."""
+    """Keep that the two items told of are bought.
+
+    Raises:
+        NotRead: two were not told.
+    """
+    if len(told.buying.parts) + len(told.buying.prices) != 2 or told.buying.bought:
+        raise NotRead("it is not clear which two items are bought")
+    told.buying.both = True
     told.open["both"] = "what is bought"
 
 

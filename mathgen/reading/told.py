@@ -149,6 +149,9 @@ class Buying:
     rate: Stated | None = None  # of that percent
     new: Stated | None = None  # the price next week
     new_item: str | None = None  # of what
+    both: bool = False  # whether the two items told of are bought
+    spent: tuple[Stated, str | None] | None = None  # how many cents, and on what
+    shared: tuple[Stated, str | None] | None = None  # by how many groups, and what
     parts: dict[str, Op] = field(default_factory=dict)  # prices as parts of a dollar, in the order in which they are told
 
 

@@ -1001,6 +1001,29 @@ class PartLeft(NamedTuple):
     """ "What fraction of the dollar is left?" """
 
 
+class HowManyBought(NamedTuple):
+    """ "How many paper tubes does the group buy?" """
+
+    item: str
+
+
+class EachPays(NamedTuple):
+    """ "How many cents does each group pay?" """
+
+
+class TimesAsMuch(NamedTuple):
+    """ "How many times as much does a box cost?" """
+
+    item: str | None = None  # the dearer one, where it is named
+
+
+class BillsNeeded(NamedTuple):
+    """ "How many dollar bills are needed to buy 7 boxes?" """
+
+    number: Number | None = None
+    item: str | None = None
+
+
 class PriceThen(NamedTuple):
     """ "How many cents does the tape cost in the sale?", "what was the price last week in cents?" """
 
@@ -1102,6 +1125,10 @@ class NextSuccess(NamedTuple):
 Question = (
     HowMany
     | PriceThen
+    | HowManyBought
+    | EachPays
+    | TimesAsMuch
+    | BillsNeeded
     | WhichCosts
     | CostsMoreThan
     | PartsTogether

@@ -14,6 +14,7 @@ from tests.audit.working import relation_numbers, solutions
 
 _AMOUNT = re.compile(r"\$(\d+\.\d\d)|(\d+)(?:¢| cents?)")
 _NEW_PRICE = re.compile(r"\bwill (?:be|cost) (\d+)(?:¢| cents?)")
+_NO_PRICE = re.compile(rf"{_NEW_PRICE.pattern}|\b(?:spends|has) \d+(?:¢| cents)|\bpays \d+ cents in all for\b")  # what is paid
 _PART = re.compile(r"(\d+\.\d+|\d+/\d+) of a dollar")
 _NUMBER = re.compile(r"\d+(?:[./]\d+)?")
 
@@ -24,7 +25,7 @@ def faults(line: dict[str, Any], texts: Texts) -> Iterator[str]:
     text, answer = line["text"], line["answer"]
     yield from _givens(line, list_of)
     for sentence in sentences(text)[:-1]:
-        told = [] if _NEW_PRICE.search(sentence) else [_cents(*one) for one in _AMOUNT.findall(sentence)]
+        told = [] if _NO_PRICE.search(sentence) else [_cents(*one) for one in _AMOUNT.findall(sentence)]
         if told and told != [list_of.cents[item] for item, _ in list_of.named(sentence)]:
             yield f'"{sentence}": the list has other prices'
     wanted = asked(text, list_of)
@@ -91,6 +92,20 @@ def asked(text: str, list_of: _Items) -> Rational | str:
         [(item, _)] = about
         full, rest = divmod(int(money or 0), list_of.cents[item])
         return f"{full} r {rest}"
+    cents_told = re.search(r"\b(?:spends|has|pays) (\d+)(?:¢| cents)", " ".join(facts))
+    if cents_told and re.search(r"\b(does|can) the group buy\b", question):
+        [(item, _)] = about
+        return Rational(int(cents_told[1]), list_of.cents[item])
+    groups = re.search(r"\b(\d+) groups\b", " ".join(facts))
+    if groups:
+        [(item, _)] = _each_once(facts, list_of)
+        return Rational(list_of.cents[item], int(groups[1]))
+    if "how many times" in question.lower():
+        pair = [list_of.cents[item] for item, _ in _each_once(facts, list_of)]
+        return Rational(max(pair), min(pair))
+    if "dollar bills" in question:
+        [(item, number)] = [one for sentence in sentences(text) for one in list_of.named(sentence) if one[1] > 1]
+        return Rational(-(-number * list_of.cents[item] // 100))
     if re.search(r"\bmore\b|\bapart\b", question):
         first, second = (list_of.cents[item] for item, _ in _each_once(facts, list_of))
         return abs(first - second) * unit
@@ -186,7 +201,7 @@ def _givens(line: dict[str, Any], list_of: _Items) -> Iterator[str]:
         elif told_part := re.fullmatch(r"price of the (.+) in cents out of cents in a dollar", given["quantity"]):
             if value(given["number"]) * 100 != list_of.cents.get(told_part[1]):
                 yield f"given {given['number']} ({given['quantity']}): another price"
-        elif given["quantity"] not in ("bought", "dollars", "percent", "new price") or given["where"] != "words":
+        elif given["quantity"] not in ("bought", "dollars", "percent", "new price", "spent", "shared by") or given["where"] != "words":
             yield f"given {given['number']} ({given['quantity']}) is of no known kind"
     told = sorted(given["number"].removesuffix("%") for given in line["givens"] if given["where"] == "words")
     if sorted(_NUMBER.findall(line["text"])) != told:
@@ -196,7 +211,8 @@ def _givens(line: dict[str, Any], list_of: _Items) -> Iterator[str]:
 def _key(line: dict[str, Any], exact: Rational, list_of: _Items) -> Iterator[str]:
     answer, question = line["answer"], sentences(line["text"])[-1]
     form = "percent" if "percent" in question else "fraction" if "fraction" in question else ""
-    unit = "" if form else "dollars" if "dollars" in question else "cent" if exact == 1 else "cents"
+    things = re.search(r"[Hh]ow many (?!cents|dollars\b)", question)  # of things, of bills, how many times
+    unit = "" if form or things else "dollars" if "dollars" in question else "cent" if exact == 1 else "cents"
     shown, _, noun = answer["display"].partition(" ")
     if shown.startswith("$"):
         shown, noun = shown[1:], "dollars"
@@ -204,7 +220,7 @@ def _key(line: dict[str, Any], exact: Rational, list_of: _Items) -> Iterator[str
         yield f'the key displays "{answer["display"]}"'
     if unit == "dollars" and not re.fullmatch(r"\d+\.\d\d", shown):
         yield f"{shown} dollars are not written with two places"
-    wanted = {"percent": "percent", "fraction": "fraction"}.get(form, "whole" if unit.startswith("cent") else "")
+    wanted = {"percent": "percent", "fraction": "fraction"}.get(form, "whole" if things or unit.startswith("cent") else "")
     if _PART.search(line["text"]):  # the prices are fractions already: any form of their sum is right
         wanted = "any"
     if wanted and answer["demands"] != wanted:

@@ -328,7 +328,7 @@ def _factors(line: Problem) -> tuple[str, int, int, int] | None:
 def _equal_groups(line: Problem, sign: str) -> bool:
     """Equal groups in the words, as many for each, and one product or quotient of whole numbers."""
     found = _factors(line)
-    same = _says(r"\b(each|one)\b|equal sets|\bbuys \d+ ")(line)
+    same = _says(r"\b(each|one)\b|equal sets|\b(buys|spends) \d+")(line)
     return found is not None and found[0] in sign and min(found[1:3]) > 1 and same and not _says("times as many")(line)
 
 
@@ -571,7 +571,7 @@ SHOWS: dict[str, Callable[[Problem], bool]] = {
     "5.OA.A.2": lambda p: (
         (p["answer"]["kind"] == "truth" or p["answer"]["demands"] == "expression") and _says(r"\+ \d+\) × \d|\d × \d+ \+|\d \+ \d+ × \d")(p)
     ),
-    "4.OA.A.2": _says("times as many"),
+    "4.OA.A.2": _says("times as (many|much)|is how many times"),
     "4.OA.A.3": lambda p: (_bought(p) or (p["answer"]["kind"] in ("number", "list") and _whole(p))) and steps_taken(_lines(p)) >= 2,
     "4.NF.A.2": lambda p: _compares(p) and (_says("fraction")(p) or _says(r"\b(more|less) than \d/\d of the\b")(p)),
     "5.G.A.2": lambda p: _whole(p) and _signs(p) == {"-"} and len(re.findall(r"\(\d+, \d+\)", p["text"])) == 2,

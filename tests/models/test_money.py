@@ -87,9 +87,12 @@ def test_several_are_bought_only_of_what_is_one_thing(name: str) -> None:
     assert "sock balls" not in items
 
 
+STRANDS = {"money", "money_bought", "money_parts", "money_percents", "money_tenths"}
+
+
 def test_models_of_money_are_about_price_lists_and_no_others() -> None:
-    assert {model.strand for model in problem_models("price list")} == {"money", "money_parts", "money_percents", "money_tenths"}
-    assert not {"money", "money_parts", "money_percents", "money_tenths"} & {model.strand for model in problem_models("results")}
+    assert {model.strand for model in problem_models("price list")} == STRANDS
+    assert not STRANDS & {model.strand for model in problem_models("results")}
     assert len(problem_models()) == len(problem_models("results")) + len(problem_models("price list"))
     assert (STORE.kind, TrialTable((Row("Owls", 1, "red", 4, 3),)).kind) == ("price list", "results")
 

@@ -24,6 +24,7 @@ OTHER_WORDS = (
     ("first", "second"), ("%", ""), ("%", " cents"), ("tax", "sale"), ("sale", "tax"), ("next week", "last week"), ("off", "more"),
     ("last week", "next week"), (" up ", " down "), (" down ", " up "), ("less", "more"), ("higher", "lower"), ("lower", "higher"),
     (" of a dollar", ""), (" of a dollar", " of a group"), ("two items", "three items"), ("left", "in all"), ("costs more", "costs less"),
+    ("spends", "has"), ("shared equally", "paid"), ("groups", "group"), ("dollar bills", "dollars"), (" and a ", " and another "),
     ("percent", "fraction"), ("in all", "each"), ("The group pays", "The group also pays 3 dollars and"),
 )  # fmt: skip
 
@@ -66,8 +67,8 @@ def test_every_planted_fault_is_caught() -> None:
 
 
 def test_a_price_list_that_says_otherwise_is_caught_by_the_routes_that_look_at_it() -> None:
-    """Each price one cent more: the words then say what the list does not, and the relation has another solution."""
-    dearer = replace(DESK.table, prices=tuple(replace(one, cents=one.cents + 1) for one in DESK.table.prices))
+    """Each price a dollar and a cent more: the words then say what the list does not, and the relation has another solution."""
+    dearer = replace(DESK.table, prices=tuple(replace(one, cents=one.cents + 101) for one in DESK.table.prices))
     judge = Judge(dearer, scenario())
     for problem in problems():
         verdicts = dict(judge.prove(problem).proof)
