@@ -240,7 +240,7 @@ RULES: tuple[Rule, ...] = (
     ),
     rule(
         "fact",
-        "use this result to make a prediction for <more_things>",
+        "make a prediction from this result for <more_things>",
         lambda thing: _next_same(None, thing),
     ),
     # a goal for the mean
