@@ -97,6 +97,8 @@ def _median(numbers: list[Rational]) -> Rational:
 def _tally(tally: Tally, totals: Totals) -> Rational:
     than, *to = (value(bound, totals) for bound in tally.bounds)
     numbers = [value(one, totals) for one in tally.series]
+    if tally.test == "digits":
+        return Integer(sum(1 for one in numbers if sum("1" <= digit <= str(than) for digit in str(one)) >= to[0]))
     if tally.test == "=":
         return Integer(numbers.count(than))
     if to:

@@ -111,10 +111,11 @@ class Tally(NamedTuple):
     """How many lengths or counts of a list are equal to a number, greater or less: the marks over a place of a plot, or on one side.
 
     "from" counts those from ``than`` to ``to``, both ends included: a bar of a histogram.
+    "digits" counts the numbers, told in the words, that have at least ``to`` digits from 1 to ``than``: runs of a simulation.
     """
 
-    series: tuple[Measured | Quantity, ...]
-    test: Literal["=", ">", "<", "from"]
+    series: tuple[Measured | Quantity | Stated, ...]
+    test: Literal["=", ">", "<", "from", "digits"]
     than: Stated
     to: Stated | None = None
 
@@ -305,6 +306,9 @@ def parts_to_share(goal: Goal) -> tuple[str, tuple[Expr, ...]]:
         return goal.expr.symbol, goal.expr.args
     if isinstance(goal, Value) and isinstance(goal.expr, Tally):
         return f"tally {goal.expr.test}", (*goal.expr.series, *goal.expr.bounds)
+    if isinstance(goal, Value) and isinstance(goal.expr, Op) and isinstance(goal.expr.args[0], Tally) and goal.expr.symbol == "/":
+        runs = goal.expr.args[0]
+        return f"tally {runs.test}", (*runs.series, *runs.bounds, *goal.expr.args[1:])
     return "", ()
 
 

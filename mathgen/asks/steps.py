@@ -171,12 +171,18 @@ class Working:
         return total
 
     def _tally(self, tally: Tally) -> Number:
-        """Ticks off the lengths or counts that are meant, one by one: 1 + 1 + 1 = 3."""
+        """Ticks off the lengths, counts or runs that are meant, one by one: 1 + 1 + 1 = 3."""
         numbers = list(map(self.number, tally.series))
+        if tally.test == "digits":
+            last, need = (self.number(bound).top for bound in tally.bounds)
+            return self._ticked(tally, sum(sum(1 for digit in one.text if 0 < int(digit) <= last) >= need for one in numbers))
         apart, *over = [[one.top * than.bottom - than.top * one.bottom for one in numbers] for than in map(self.number, tally.bounds)]
         found = sum(gap == 0 if tally.test == "=" else gap < 0 if tally.test == "<" else gap > 0 for gap in apart)
         if over:
             found = sum(gap >= 0 >= beyond for gap, beyond in zip(apart, over[0], strict=True))
+        return self._ticked(tally, found)
+
+    def _ticked(self, tally: Tally, found: int) -> Number:
         if tally not in self._printed and found > 1:
             self.line(" + ".join(["1"] * found), str(found))
         return _whole(found)

@@ -6,7 +6,7 @@ from typing import Any
 
 from sympy import QQ
 
-from mathgen.asks.expression import Measured, Price, Quantity, Tally
+from mathgen.asks.expression import Measured, Price, Quantity, Stated, Tally
 from mathgen.trials.scope import BY_TRIAL, Label
 from mathgen.trials.table import Row, TrialTable
 
@@ -44,9 +44,12 @@ class RawRows:
 
     def tally(self, tally: Tally) -> int | None:
         """How many lengths or counts pass the test; None where one was not measured."""
+        if tally.test == "digits":
+            return _digits(tally)
         found, than = 0, QQ(tally.than.number, tally.than.bottom)
         to = than if tally.to is None else QQ(tally.to.number, tally.to.bottom)
         for one in tally.series:
+            assert not isinstance(one, Stated)  # only of runs are the numbers told
             number = self.number(one)
             if number is None:
                 return None
@@ -86,3 +89,17 @@ class RawRows:
                 others = any(row.down > 0 for row in rows if row.target != row.color)
                 found += quantity.measure == "trials" or (on_target and not others)
         return found
+
+
+def _digits(tally: Tally) -> int:
+    """How many of the numbers have enough digits from 1 to the last that is meant; digits are taken off from the right."""
+    assert tally.to is not None  # how many are enough
+    found = 0
+    for run in tally.series:
+        assert isinstance(run, Stated)  # runs are told in the words
+        rest, enough = run.number, tally.to.number
+        while rest and enough:
+            rest, digit = divmod(rest, 10)
+            enough -= 1 <= digit <= tally.than.number
+        found += not enough
+    return found

@@ -71,6 +71,7 @@ Kind = Literal[
     "is statistical",
     "sample",
     "simulation",
+    "runs",
     "sample gap",
     "sample off",
     "sample like",

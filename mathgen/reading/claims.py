@@ -60,6 +60,7 @@ from mathgen.reading.meaning import (
     Grid,
     Growing,
     HasMoney,
+    HitDigits,
     InBoxes,
     InEqualRows,
     InFeet,
@@ -130,6 +131,7 @@ from mathgen.reading.meaning import (
     Rounding,
     RowHolds,
     RuleIs,
+    RunsAre,
     SameInTrials,
     SamePoints,
     SameRacks,
@@ -193,6 +195,7 @@ from mathgen.reading.scatter import line_close_by, scatter_plot
 from mathgen.reading.score_lines import goal_score, one_line, starting_scores
 from mathgen.reading.scoring import bonus_points, equation_is, letter_is, points_each, rule_is, score_is
 from mathgen.reading.signed import result_is, results_are, zero_is
+from mathgen.reading.simulations import hit_digits, runs_are
 from mathgen.reading.spread import box_plot, mean_was, recorded
 from mathgen.reading.successes import (
     new_successes,
@@ -519,6 +522,8 @@ _TAKE = {
     Sample: sample,
     SampleLike: sample_like,
     Digits: digits,
+    HitDigits: hit_digits,
+    RunsAre: runs_are,
     Drawn: drawn,
     NextTrial: next_trial,
     UniformModel: uniform_model,

@@ -220,6 +220,9 @@ def _shared_factor(one: int, other: int) -> int:
 
 
 def _tally(numbers: list[Rational], tally: Tally) -> Rational:
+    if tally.test == "digits":
+        last, need = (bound.number for bound in tally.bounds)
+        return Integer(len([one for one in map(str, numbers) if len([digit for digit in one if digit in "123456789"[:last]]) >= need]))
     signs, *to = [[_side(number, bound) for number in numbers] for bound in tally.bounds]
     if to:
         return Integer(sum(1 for low, high in zip(signs, to[0], strict=True) if low >= 0 >= high))

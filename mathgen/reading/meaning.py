@@ -490,6 +490,21 @@ class Digits(NamedTuple):
     number: Number
 
 
+class HitDigits(NamedTuple):
+    """ "In a simulation, the digits 1 to 4 stand for a pin knocked down." """
+
+    first: Number
+    last: Number
+    measure: Measure
+
+
+class RunsAre(NamedTuple):
+    """ "The 10 runs for two pins are 31, 58, ..." """
+
+    number: Number
+    runs: tuple[Number, ...]
+
+
 class OtherRow(NamedTuple):
     """ "A two-way table has one row for red pins and one row for all the other pins." """
 
@@ -1175,7 +1190,8 @@ Claim = (
     | PartOf | NextGoal | TheFraction | EqualFraction
     | RuleIs | EquationIs | LetterIs | PointsEach | BonusPoints | ScoreIs
     | StartingScores | OneLine | GoalScore
-    | OtherRow | TwoPlots | Wondered | OneOfTwo | LeaveOut | Sample | SampleLike | Digits | Drawn | UniformModel | NextTrial
+    | OtherRow | TwoPlots | Wondered | OneOfTwo | LeaveOut | Sample | SampleLike | HitDigits | RunsAre | Digits | Drawn
+    | UniformModel | NextTrial
     | ZeroIs | ResultIs | ResultsAre | PutInBoxes | BoxesAlike | Repeated | SomePart | ShownPart | ScoreGrew | LossLimit
     | LetterCount | SumTimes | ExpressionsAre | NextLetter | LetterAhead | LeftIs | OneTerm | ResultLimit
     | About

@@ -57,6 +57,8 @@ def in_words(reading: Reading, table: TrialTable, scenario: Scenario) -> str:
             sentence = f"Find how far an estimate from a sample is from {number[-1]}: {'; '.join(number[:-1])}."
         case "sample like":
             sentence = f"Find how many of a sample of {stated['in the sample']} are as large a part as {number[0]} of {number[1]}."
+        case "runs":
+            sentence = f"Count the runs that have the event, out of {stated['runs']}: digits stand for {number[0]} of {number[1]}."
         case "mean then":
             brought, count = stated["in one more trial"], stated["trials"]
             sentence = f"Find the mean of {count} trials if one more brings {brought}: {'; '.join(number)}."

@@ -30,6 +30,7 @@ from mathgen.reading.meaning import (
     GoalScore,
     Grid,
     Growing,
+    HitDigits,
     InBoxes,
     InEqualRows,
     InFeet,
@@ -72,6 +73,7 @@ from mathgen.reading.meaning import (
     Repeated,
     ResultLimit,
     RowHolds,
+    RunsAre,
     SameInTrials,
     SamePoints,
     SameRacks,
@@ -204,6 +206,8 @@ class Told:
     sample: Sample | None = None
     sample_like: SampleLike | None = None
     digits: Digits | None = None
+    hit_digits: HitDigits | None = None
+    runs: RunsAre | None = None
     drawn: Drawn | None = None
     next_trial: NextTrial | None = None
     uniform: UniformModel | None = None

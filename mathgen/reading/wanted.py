@@ -472,6 +472,13 @@ class InSample(NamedTuple):
     colors: Labels
 
 
+class RunChance(NamedTuple):
+    """ "What is the estimated probability that both of the pins will be knocked down?": by the runs of a simulation."""
+
+    need: int
+    measure: Measure
+
+
 class StandFor(NamedTuple):
     """ "How many of the 10 digits should stand for a pin knocked down?" """
 
@@ -1221,6 +1228,7 @@ Question = (
     | AllGroups
     | EstimateOff
     | InSample
+    | RunChance
     | StandFor
     | LikelierThan
     | MeanOrMedian

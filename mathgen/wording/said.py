@@ -615,6 +615,11 @@ class SaidRuns:
     def n(self) -> str:
         return listed([f"{low.n} to {high.n}" for low, high in zip(self._ends[::2], self._ends[1::2], strict=True)])
 
+    @property
+    def listed(self) -> str:
+        """Each number by itself: "31, 58, and 72"."""
+        return listed([one.n for one in self._ends])
+
 
 class SaidRate:
     """A rate of one set, printed in the form that the draft chose: "9/12", "75%"."""

@@ -19,6 +19,7 @@ from tests.audit.printed import UnreadableError, is_tie, places_of, rounded_half
 from tests.audit.results import Label, Reach, reach_of
 from tests.audit.shared_factors import asked_shared
 from tests.audit.signed import asked_signed, is_signed
+from tests.audit.simulations import asked_of_runs
 from tests.audit.wording import Texts, sentences
 from tests.audit.working import largest_allowed, number_faults, relation_numbers, solutions
 
@@ -310,6 +311,9 @@ def _asked(line: dict[str, Any], exact: Rational, texts: Texts) -> Iterator[str]
     signed = asked_signed(line, texts)
     if signed not in (None, exact):
         yield f"the words ask for {signed}, the answer is {exact}"
+    runs = asked_of_runs(line, texts)
+    if runs not in (None, exact):
+        yield f"the words ask for {runs}, the answer is {exact}"
     plot = asked_of_plot(line, texts)
     if plot not in (None, exact):
         yield f"the words ask for {plot}, the answer is {exact}"

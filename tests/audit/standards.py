@@ -704,7 +704,14 @@ SHOWS: dict[str, Callable[[Problem], bool]] = {
         (_says(r"\bsample\b.*\babout how many\b|\bAbout how many .* sample\?")(p) and _signs(p) == {"+", "/", "*"})
         or (_says(r"\bdrawn at random\b|\brandom sample\b")(p) and _says(r"\bestimate\b.*\?")(p) and _signs(p) == {"+", "-", "/", "*"})
     ),
-    "7.SP.C.8c": lambda p: _says(r"simulation")(p) and _says(r"how many of the \d+ digits.*\?")(p) and _part_of(p, percent=False),
+    "7.SP.C.8c": lambda p: (
+        (_says(r"simulation")(p) and _says(r"how many of the \d+ digits.*\?")(p) and _part_of(p, percent=False))
+        or (
+            _probability(p)
+            and _says(r"\bsimulation\b.*\bruns\b|\bruns\b.*\bsimulation\b")(p)
+            and _says(r"\b(both|at least one) of\b.*\?")(p)
+        )
+    ),
     "7.SP.C.6": lambda p: (
         (_says(r"\bnext\b")(p) and _says(r"\bprobability\b")(p) and _says(r"\bSuppose the last\b")(p) and _says("results")(p))
         or (_probability(p) and _says("results")(p))

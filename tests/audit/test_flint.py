@@ -88,6 +88,9 @@ class Flint:
         if isinstance(expr, Tally):
             than, to = (self.form(one, None).constant for one in (expr.bounds[0], expr.bounds[-1]))
             numbers = [self.form(one, None).constant for one in expr.series]
+            if expr.test == "digits":
+                hits = [sum(1 for digit in str(one) if 1 <= int(digit) <= int(than)) for one in numbers]
+                return fixed(fmpq(sum(1 for one in hits if one >= int(to))))
             tests = ({"=": one == than, ">": one > than, "<": one < than, "from": than <= one <= to}[expr.test] for one in numbers)
             return fixed(fmpq(sum(tests)))
         if isinstance(expr, Stat):

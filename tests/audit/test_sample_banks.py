@@ -16,7 +16,7 @@ from tests.audit.results import Results
 AUDITOR = (
     "answers", "asked", "audit", "board", "choices", "givens", "graphs", "lengths", "points", "printed", "published", "results",
     "standards",
-    "told_scores", "signed", "truths", "wording", "working",
+    "told_scores", "signed", "simulations", "truths", "wording", "working",
     "listings", "remainders", "shared_factors", "successes", "expressions", "verdicts", "prices",
 )  # fmt: skip
 

@@ -213,3 +213,19 @@ def other_colors_of_the_sample(size: int, k: int, n: int) -> Wrong:
 @slip("K40", "That is how many the population has. How many belong in the sample?")
 def count_of_the_population(count: int) -> Wrong:
     return whole(count)
+
+
+@slip("K81", "Look at the event again: is it for both of the {items}, or for at least one?")
+def other_event(found: int, runs: int) -> Wrong:
+    """Not in the research catalogue: common practice, no source, as are the two below."""
+    return over(found, runs)
+
+
+@slip("K82", "That is the part for one of the {items}. Count the runs for two.")
+def part_for_one(last: int, digits: int) -> Wrong:
+    return over(last, digits)
+
+
+@slip("K83", "That is how many runs have the event. What part of all the runs is that?")
+def runs_for_a_part(found: int) -> Wrong:
+    return whole(found)
