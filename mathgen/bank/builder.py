@@ -271,7 +271,7 @@ class Builder:
     def finish(self, candidate: Candidate) -> Problem:
         """The candidate as a whole problem, with its key and its proof. It is to be kept only if every route agrees."""
         draft = candidate.draft
-        key = answer_of(self.desk, draft, candidate.exact, candidate.shown)
+        key = answer_of(self.desk, draft, candidate.exact, candidate.shown, candidate.words.question)
         bars = [int(given.number) for given in candidate.givens if given.where == "graph"]
         if bars:
             also = lines_as_ones(bars, self._tallest(candidate.givens), self.grade, candidate.exact)

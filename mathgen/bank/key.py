@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import re
 from collections.abc import Collection
 from functools import lru_cache
 from math import lcm
@@ -41,7 +42,13 @@ from mathgen.scenario.naming import group_name, trial_name
 YES_OR_NO = {"true": "Yes", "false": "No"}
 
 
-def answer_of(desk: Desk, draft: Draft, exact: Rational | str, text: str) -> Answer:
+_ASKED = re.compile(
+    r"\b(?:how many|number of) (?:full |different )?((?:ordered )?pairs|boxes|bags|rows|trials|dots|counts|results|sets|points|times)\b",
+    re.IGNORECASE,
+)
+
+
+def answer_of(desk: Desk, draft: Draft, exact: Rational | str, text: str, question: str) -> Answer:
     """The answer as a key prints it.
 
     Args:
@@ -49,9 +56,9 @@ def answer_of(desk: Desk, draft: Draft, exact: Rational | str, text: str) -> Ans
         draft: what is asked.
         exact: the number, or the name as the table has it.
         text: the number as the words demand it.
+        question: what is asked.
     """
     demand = draft.ask.demand
-    said = desk.scenario
     if isinstance(draft.ask.goal, Truth):
         assert isinstance(exact, str)  # a truth is "true" or "false"
         word = YES_OR_NO[exact]
@@ -73,11 +80,11 @@ def answer_of(desk: Desk, draft: Draft, exact: Rational | str, text: str) -> Ans
             factor = value(draft.ask.goal.exprs[1], desk.totals)
             ways += [f"the factor {factor}", str(factor)]
         return Answer("name", exact, name, name, tuple(dict.fromkeys(ways)), demand, _comparison(desk, draft))
-    unit = _unit(draft.unit, exact) if isinstance(draft.unit, str) else (said.item if exact == 1 else said.items) if draft.unit else ""
+    unit = _unit(desk, draft.unit, exact, question)
     display = f"${text}" if unit == "dollars" else f"{text} {unit}".rstrip()
     forms = tuple(dict.fromkeys((text, *accepted(exact, demand, draft.over))))
-    if draft.unit in ("inches", "dollars"):
-        forms = tuple(form for form in forms if not form.endswith("%"))  # a length is no share, nor is money
+    if unit or draft.unit == "dollars" or _of_counts(draft.ask):
+        forms = tuple(form for form in forms if not form.endswith("%"))  # a count, a length, money: none of these is a share
     if isinstance(draft.ask.goal, Ratio):
         return Answer("ratio", exact, text, display, forms, demand)
     return Answer("number", exact, text, display, forms, demand, _in_order(desk, draft.ask) or _because(exact, text, demand))
@@ -88,13 +95,33 @@ def _signs(listed: str) -> str:
     return listed.replace(" * ", " × ")
 
 
-def _unit(unit: str, number: Rational) -> str:
-    """More than one of a unit; up to 1 inch it is "inch", and one cross is no crosses."""
-    if unit in ("successes", "trials") and number == 1:
-        return unit.removesuffix("es") if unit == "successes" else "trial"
-    if unit == "crosses" and number == 1:
-        return "cross"
-    return "inch" if unit == "inches" and number <= 1 else "cent" if unit == "cents" and number == 1 else unit
+_SINGULAR = {"boxes": "box", "successes": "success", "crosses": "cross", "inches": "inch", "feet": "foot"}
+
+
+def one_of(unit: str) -> str:
+    """A unit of just one: "box", "point"."""
+    return _SINGULAR.get(unit, unit.removesuffix("s"))
+
+
+def _unit(desk: Desk, unit: bool | str, number: Rational, question: str) -> str:
+    """What stands behind the number: of one "pin" or "cross", up to 1 inch "inch"; "" for none."""
+    said = desk.scenario
+    if unit == "asked":
+        asked = _ASKED.search(question)
+        unit = asked[1].lower() if asked else False
+    if not unit:
+        return ""
+    if unit is True or unit == "per trial":
+        per = f" per {said.trial}" if unit == "per trial" else ""
+        return (said.item if number == 1 else said.items) + per
+    return one_of(unit) if number == 1 or (unit == "inches" and number < 1) else unit
+
+
+def _of_counts(ask: Ask) -> bool:
+    """Whether a mean, a median or the like is asked for, or how far apart two of them are: numbers of things, none a share."""
+    parts = [ask.goal.expr] if isinstance(ask.goal, Value) else []
+    parts = list(parts[0].args) if parts and isinstance(parts[0], Op) and parts[0].symbol in "+-" else parts
+    return any(isinstance(one, Stat) for one in parts)
 
 
 def _in_order(desk: Desk, ask: Ask) -> str:

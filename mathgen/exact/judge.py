@@ -24,12 +24,19 @@ UNREADABLE: Verdict = "unreadable"
 # The closed list: singular nouns that an answer may carry when the key's own answer names no unit.
 COUNTED = (
     *("group", "time", "point", "number", "dot", "cross", "space", "picture", "part"),
-    *("box", "bag", "result", "pair", "row", "outcome", "card", "way"),
+    *("box", "bag", "result", "pair", "row", "outcome", "card", "way", "success"),
 )
 """What is counted in every activity, beside its own things and trials."""
 UNITS = ("pin", "trial", *COUNTED)
 # Units that count only where the key's own answer names them.
-_NAMED_ONLY = {"inches": "inch", "inch": "inch", "in": "inch", "in.": "inch", '"': "inch"}
+_NAMED_ONLY = {
+    "inches": "inch",
+    "inch": "inch",
+    "in": "inch",
+    "in.": "inch",
+    '"': "inch",
+    **dict.fromkeys(("feet", "foot", "ft", "ft.", "'"), "foot"),
+}
 _COLORS = "red|blue|gold|green|yellow|orange|purple|violet|black|white|pink|brown|tan|teal|silver|gray|grey"
 _FATE = "knocked down|left standing|set up|standing|down|as many|in all|in total|altogether"
 _BARE = ("whole", "fraction", "mixed", "decimal", "repeating", "comma")
@@ -47,7 +54,7 @@ def _unit_pattern(units: tuple[str, ...]) -> re.Pattern[str]:
     nouns = "|".join(re.escape(unit) for unit in units)
     return re.compile(
         rf"(?P<number>.*?)\s*(?<=[\s0-9%)\u0305])(?:of\s+)?(?:the\s+)?(?:(?:more|fewer)\s+)?(?:(?:{_COLORS}|ordered|color)\s+)?"
-        rf"(?:(?P<noun>{nouns})(?:es|s)?(?:\s+(?:were\s+|was\s+)?(?:{_FATE}))?|(?P<inch>inches|inch|in\.?)|more|fewer|(?:were\s+|was\s+)?(?:{_FATE}))",
+        rf"(?:(?P<noun>{nouns})(?:es|s)?(?:\s+(?:per|a|(?:for\s+|in\s+)?each)\s+(?:{nouns}))?(?:\s+(?:were\s+|was\s+)?(?:{_FATE}))?|(?P<inch>inches|inch|in\.?)|more|fewer|(?:were\s+|was\s+)?(?:{_FATE}))",
         re.IGNORECASE | re.DOTALL,
     )
 
@@ -397,6 +404,8 @@ def judge(expected: str, demand: str, typed: str, units: tuple[str, ...] = UNITS
         fits = read.unit == key.unit if key.unit else read.known and not money_for_count
         if not fits:
             return WRONG, f'"{read.unit}" is not the unit of this answer'
+    if key.unit and key.unit != "money" and read.number.form == "percent":
+        return WRONG, "a percent; the question asks for a number of things"
     verdict, why = _judge_number(key.number, asked, read.number, read.unit)
     if verdict == RIGHT and read.about and not (key.about or asked.places is not None):
         return FORM, 'the right value; "about" is for an estimate'

@@ -100,7 +100,7 @@ def times_picked(view: TableView) -> AskSpace:
             slips=(("K33", (number, len(colors))), ("K34", (number, k, n)), ("K35", (k,))),
             features=_CHANCE,
             sets=(n,),
-            unit=False,
+            unit="asked",
         )
 
     return AskSpace((view.group_trials, colors, (20, 30, 40, 50, 60, 80, 100)), build)
@@ -224,7 +224,7 @@ def ordered_pairs(view: TableView) -> AskSpace:
             structure="times",
             slips=(("K16", (one, other)), *((("K17", (one,)), ("K18", (one,))) if first == second else ())),
             features=_CHANCE,
-            unit=False,
+            unit="asked",
             wanted=frozenset({"same" if first == second else "two"}),
         )
 
@@ -247,7 +247,7 @@ def pairs_not_put_back(view: TableView) -> AskSpace:
             structure="times",
             slips=(("K31", (count,)), ("K16", (count, count - 1)), *((("K32", (count,)),) if count > 3 else ())),
             features=_CHANCE,
-            unit=False,
+            unit="asked",
         )
 
     return AskSpace((("kinds", "groups"),), build)

@@ -42,7 +42,7 @@ def score_by_rule(view: TableView) -> AskSpace:
             roles={"down": down, "standing": Quantity("standing", whole.scope), "whole": whole, "gain": gain_, "loss": loss_},
             structure="whole unknown",
             slips=(("L01", (gain, k, -loss, rest)), ("L02", (gain, rest, -loss, k)), ("L03", (gain, k)), ("L04", (gain, k, loss, n))),
-            unit=False,
+            unit="asked",
         )
 
     return AskSpace((view.spots, view.colors_or_all, _POINTS, _LOST), build)
@@ -72,7 +72,7 @@ def score_of_colors(view: TableView) -> AskSpace:
                 ("L05", (first + second, k + k2)),
                 ("L03", (first, k)),
             ),
-            unit=False,
+            unit="asked",
         )
 
     return AskSpace((view.spots, tuple(combinations(colors, 2)), _POINTS, _POINTS), build)

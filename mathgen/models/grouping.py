@@ -124,7 +124,7 @@ def boxes_for_pins(view: TableView) -> AskSpace:
             structure="remainder",
             slips=slips[want],
             features=frozenset({"remainder", "two_step", "multiply_divide"}),
-            unit=want == "over",
+            unit=want == "over" or "asked",
             wanted=frozenset({want}),
         )
 
@@ -145,7 +145,7 @@ def number_of_pairs(view: TableView) -> AskSpace:
             roles={"whole": whole},
             structure="part unknown",
             slips=(("P25", (number,)), ("P26", (number,)), ("P27", (number,))),
-            unit=False,
+            unit="asked",
         )
 
     return AskSpace((_at_once(view), view.colors_or_all), build)

@@ -58,7 +58,7 @@ def growth_of_score(view: TableView) -> AskSpace:
             roles={"parts": (before, after), "first": before, "last": after, "p": p},
             structure="difference unknown",
             slips=(("L29", (b - a,)), ("L30", (points * b,)), ("L31", (points * (a + b),))),
-            unit=False,
+            unit="points",
         )
 
     return AskSpace((whose, trials, view.colors_or_all, _POINTS), build)

@@ -48,7 +48,7 @@ def unit_rate(view: TableView) -> AskSpace:
             structure="what fraction",
             slips=(("G31", (k, trials)), ("G32", (k, trials)), ("G33", (k,))),
             features=_RATE,
-            unit=False,
+            unit="per trial",
         )
 
     return AskSpace((_groups(view), view.colors_or_all), build)
@@ -121,7 +121,7 @@ def trials_at_this_rate(view: TableView) -> AskSpace:
             structure="whole from part",
             slips=(("G39", (goal.number, trials)), ("G40", (trials, goal.number, k)), ("G41", (goal.number, k))),
             features=_RATE,
-            unit=False,
+            unit="asked",
         )
 
     return AskSpace((_groups(view), view.colors_or_all, _AHEAD), build)

@@ -54,7 +54,7 @@ def _repeated(view: TableView, spot: Spot, color: str | None, times: int, standi
         rates=((rate, f"{a}/{b}"),),
         sets=(n,),
         shown_as=_MIXED,
-        unit=False,
+        unit="asked",
     )
 
 
@@ -114,7 +114,7 @@ def full_sets(view: TableView) -> AskSpace:
             slips=(("C50", (k, n)), ("C51", (k, n)), ("C49", (k, view.number(whole))), ("C52", (k,))),
             features=frozenset({"fraction_as_quotient"}),
             rates=((each, str(n)),),
-            unit=False,
+            unit="asked",
         )
 
     return AskSpace((view.spots, view.colors_or_all), build)

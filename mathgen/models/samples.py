@@ -219,7 +219,7 @@ def sample_and_population(view: TableView) -> AskSpace:
             slips=(("K26", (some, size)), ("K27", (total, count)), ("K28", (total - some,))),
             features=frozenset({"mean_median_iqr_mad"}),
             shown_as=Demand("decimal"),
-            unit=False,
+            unit=True,
         )
 
     return AskSpace((spots if groups else [], ways, view.colors_or_all), build)

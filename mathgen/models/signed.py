@@ -88,7 +88,7 @@ def change_between_trials(view: TableView) -> AskSpace:
             structure="difference unknown",
             slips=(("X01" if number < 0 else "X02", (number,)), ("X03", (a, b))),
             features=_NEGATIVE,
-            unit=False,
+            unit=True,
         )
 
     return AskSpace((view.groups_or_class, pairs, view.colors_or_all), build)

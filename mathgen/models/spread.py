@@ -120,7 +120,7 @@ def box_plot(view: TableView) -> AskSpace:
             slips=slips[name],
             features=_FEATURES,
             shown_as=_DECIMAL,
-            unit=False,
+            unit=True,
         )
 
     return AskSpace((view.spots, list_choices(view.table.groups), view.colors_or_all, tuple(_BOX)), build)
@@ -145,7 +145,7 @@ def trials_behind_mean(view: TableView) -> AskSpace:
             structure="part unknown",
             slips=(("I46", (number, mean)), ("I47", (number, mean)), ("I48", (number,))),
             rates=((per_trial, str(mean)),),
-            unit=False,
+            unit="asked",
         )
 
     return AskSpace((groups, view.colors_or_all), build)
@@ -173,7 +173,7 @@ def results_recorded(view: TableView) -> AskSpace:
             structure="times",
             slips=(("I30", counts), ("I31", (counts[-1],))),
             features=frozenset(),
-            unit=False,
+            unit="asked",
             wanted=frozenset({"kinds" if by_kind else "trials"}),
         )
 

@@ -23,7 +23,9 @@ class Draft(NamedTuple):
     sets: tuple[int, ...] = ()  # sizes of the sets that fractions name
     over: int | None = None  # bottom number of the answer as counted
     shown_as: Demand | None = None  # the form in which the key prints a number that any form is right for: 8.5, not 17/2
-    unit: bool | str = True  # whether the answer counts items ("9 pins"), or what else it counts, more than one of them: "points"
+    # Whether the answer counts items ("9 pins"), or what else it counts, more than one of them: "points"; "asked" is what the question
+    # asks how many there are of, if anything.
+    unit: bool | str = True
     wanted: frozenset[str] = frozenset()  # marks that a wording frame must carry: "more", "fewer", "increase" ...
     clash: bool = False  # a word points to the wrong operation
     fewer: bool = False

@@ -8,12 +8,11 @@ from __future__ import annotations
 import re
 from typing import Any
 
+from mathgen.bank.key import one_of
 from mathgen.problems.record import Answer
 
 _FRACTION = re.compile(r"\d+/\d+")
-
-
-_SEVERAL = {"inch": "inches", "cent": "cents", "trial": "trials", "success": "successes"}
+_SEVERAL = {one_of(unit): unit for unit in ("inches", "feet", "boxes", "crosses", "successes")}
 
 
 def unit_of(answer: Answer, words: dict[str, Any]) -> str:
@@ -24,7 +23,12 @@ def unit_of(answer: Answer, words: dict[str, Any]) -> str:
         return "dollars"
     _, found, unit = answer.display.partition(answer.shown)
     unit = unit.strip() if found else ""
-    return str(words["things"]) if unit == words["thing"] else _SEVERAL.get(unit, unit)
+    first, per, trial = unit.partition(" per ")
+    if first == words["thing"]:
+        first = str(words["things"])
+    elif first:
+        first = _SEVERAL.get(first, first if first.endswith("s") or first in _SEVERAL.values() else f"{first}s")
+    return first + per + trial
 
 
 def answer_line(answer: Answer, words: dict[str, Any]) -> dict[str, Any]:

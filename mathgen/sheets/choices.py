@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from typing import Any
 
+from mathgen.bank.key import one_of
 from mathgen.bank.options import Option
 from mathgen.problems.record import Problem
 from mathgen.sheets.answer_line import unit_of
@@ -31,7 +32,9 @@ def _with_unit(value: str, unit: str, words: dict[str, Any]) -> str:
         return value
     if unit == "dollars":
         return f"${value}"
-    return f"{value} {words['thing'] if value == '1' and unit == words['things'] else unit}"
+    if value != "1":
+        return f"{value} {unit}"
+    return f"1 {words['thing'] if unit == words['things'] else one_of(unit)}"
 
 
 def right_letter(options: tuple[Option, ...]) -> str:

@@ -5,10 +5,9 @@ from __future__ import annotations
 import re
 from typing import Any
 
-from sympy import Rational
-
 from mathgen.asks.expression import Choice, Same
 from mathgen.bank.deck_plan import Card, ChosenDeck
+from mathgen.bank.key import one_of
 from mathgen.exact.demand import in_words
 from mathgen.exact.judge import COUNTED
 from mathgen.problems.record import Problem
@@ -27,6 +26,7 @@ from mathgen.trials.totals import Totals
 _SAID = (("__", "blank"), (" × ", " times "), (" ÷ ", " divided by "), (" − ", " minus "), (" + ", " plus "), (" = ", " equals "))
 _ONE_NUMBER = re.compile(r"[\d./%-]+")
 _WHERE = {"table": "in the table", "graph": "in the graph"}
+_ONLY = ("point", "inch", "foot", "box", "bag", "pair", "ordered pair")  # where one of these is counted, nothing else is right
 _ESTIMATE = re.compile(r"\babout (?:how|what)\b", re.IGNORECASE)
 
 
@@ -90,11 +90,12 @@ def expected(problem: Problem, words: dict[str, Any]) -> list[str]:
         return list(answer.accepted)
     if answer.display == f"${answer.shown}":
         return [answer.display]
-    counts = [f"{answer.shown} {words[noun]}" for noun in ("thing", "things")]
-    number = isinstance(answer.exact, Rational)
-    about = "about " if number and _ESTIMATE.search(problem.question) else ""
-    unit = f" {words['thing']}" if number and answer.display in counts else ""
-    return [f"{about}{answer.exact}{unit}"]
+    if answer.kind != "number":
+        return [str(answer.exact)]
+    about = "about " if _ESTIMATE.search(problem.question) else ""
+    unit = answer.display.partition(answer.shown)[2].split(" per ")[0].strip()
+    counted = {words["things"]: words["thing"]}.get(unit, one_of(unit)) in (words["thing"], words["trial"], *_ONLY)
+    return [f"{about}{answer.exact} {unit}" if counted else f"{about}{answer.exact}"]
 
 
 def choices(problem: Problem, table: TrialTable, words: dict[str, Any]) -> list[str]:
@@ -110,7 +111,7 @@ def choices(problem: Problem, table: TrialTable, words: dict[str, Any]) -> list[
         shown = [str(names.get(label, "")) for label in goal.labels]
         if answer.shown in shown and all(shown) and len(set(shown)) == len(shown):
             return shown
-    return []
+    return list(goal.labels) if answer.shown in goal.labels else []  # "product" or "factor"
 
 
 def said(text: list[Part]) -> str:

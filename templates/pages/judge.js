@@ -271,8 +271,8 @@ const judge = (() => {
 
   // A number and its unit
 
-  const UNITS = ("pin trial group time point number dot cross space picture part box bag result pair row outcome card way").split(" ");
-  const NAMED_ONLY = { inches: "inch", inch: "inch", in: "inch", "in.": "inch", '"': "inch" };
+  const UNITS = ("pin trial group time point number dot cross space picture part box bag result pair row outcome card way success").split(" ");
+  const NAMED_ONLY = { inches: "inch", inch: "inch", in: "inch", "in.": "inch", '"': "inch", feet: "foot", foot: "foot", ft: "foot", "ft.": "foot", "'": "foot" };
   const COLORS = "red|blue|gold|green|yellow|orange|purple|violet|black|white|pink|brown|tan|teal|silver|gray|grey";
   const FATE = "knocked down|left standing|set up|standing|down|as many|in all|in total|altogether";
   const PATTERNS = new Map();
@@ -280,7 +280,7 @@ const judge = (() => {
     const nouns = units.map(unit => unit.replace(/[\\^$.*+?()[\]{}|/]/gu, "\\$&")).join("|");
     if (!PATTERNS.has(nouns)) {
       PATTERNS.set(nouns, new RegExp(`^(?<number>.*?)\\s*(?<=[\\s0-9%)\\u0305])(?:of\\s+)?(?:the\\s+)?(?:(?:more|fewer)\\s+)?(?:(?:${COLORS}|ordered|color)\\s+)?` +
-        `(?:(?<noun>${nouns})(?:es|s)?(?:\\s+(?:were\\s+|was\\s+)?(?:${FATE}))?|(?<inch>inches|inch|in\\.?)|more|fewer|(?:were\\s+|was\\s+)?(?:${FATE}))$`, "isu"));
+        `(?:(?<noun>${nouns})(?:es|s)?(?:\\s+(?:per|a|(?:for\\s+|in\\s+)?each)\\s+(?:${nouns}))?(?:\\s+(?:were\\s+|was\\s+)?(?:${FATE}))?|(?<inch>inches|inch|in\\.?)|more|fewer|(?:were\\s+|was\\s+)?(?:${FATE}))$`, "isu"));
     }
     return PATTERNS.get(nouns);
   };
@@ -456,6 +456,7 @@ const judge = (() => {
         const moneyForCount = made.unit === "money" && form === "whole";
         if (!(key.unit ? made.unit === key.unit : made.known && !moneyForCount)) return WRONG;
       }
+      if (key.unit && key.unit !== "money" && made.number.form === "percent") return WRONG;
       const verdict = judgeNumber(key.number, form, places, made.number, made.unit);
       return verdict === RIGHT && made.about && !key.about && places === null ? FORM : verdict;
     }, () => UNREADABLE);

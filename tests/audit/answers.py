@@ -153,19 +153,30 @@ def _display(line: dict[str, Any], shown: Rational, texts: Texts) -> Iterator[st
         return
     noun = words.item if value(answer["exact"]) == 1 else words.items
     question = texts.masked(sentences(line["text"])[-1])
-    other = re.match(
-        r"how many (?:of (?:the|these) |more )?(crosses|spaces|feet|pictures|numbers|dots(?! does))\b", question, re.IGNORECASE
+    other = re.match(r"how many (?:of (?:the|these) |more )?(crosses|spaces|feet|pictures|numbers|dots|counts)\b", question, re.IGNORECASE)
+    other = other or re.search(
+        r"\b(?:how many|number of) (?:full |different )?((?:ordered )?pairs|boxes|bags|rows|trials|results|sets|parts|times(?! the| as))\b",
+        question,
+        re.IGNORECASE,
     )
-    other = other or re.match(r"what is the greatest number of (boxes)\b", question, re.IGNORECASE)
-    other = other or re.match(r"how many (parts)\b", question, re.IGNORECASE)
+    other = other or re.match(r"of the (spaces), how many\b", question, re.IGNORECASE)
     if other:
-        if rest != (" cross" if other[1] == "crosses" and value(answer["exact"]) == 1 else f" {other[1]}"):
+        one = {"crosses": "cross", "boxes": "box"}.get(other[1], other[1].rstrip("s"))
+        if rest != f" {one if value(answer['exact']) == 1 else other[1]}":
             yield f'display "{display}" should end in {other[1]}'
         return
     if re.search(r"\binches\b", question) and "the line predict" not in question:
         if rest != (" inch" if value(answer["exact"]) <= 1 else " inches"):
             yield f'display "{display}" should end in inches'
         return
+    if "unit rate" in question and "trial" in question:
+        if rest != f" {noun} per trial":
+            yield f'display "{display}" should end in {noun} per trial'
+        return
+    # A change, a length of a box plot or where it ends, and how far a sample's mean lies off, are numbers of things, too.
+    things = re.search(r"\bthe change\b|\b(?:is|end of) the box\b|\bmean of the sample\b", question)
+    if things and rest != f" {noun}":
+        yield f'display "{display}" should end in "{noun}"'
     counts = re.match(
         r"(?:.*, )?(?:[Aa]bout )?how many "
         r"(?!times|points|ordered pairs|different pairs|results|of the(?:se)? results|rows|dots|counts|of the \d+ digits)"
@@ -183,7 +194,7 @@ def _display(line: dict[str, Any], shown: Rational, texts: Texts) -> Iterator[st
     if counts and not shares:
         if rest != f" {noun}":
             yield f'display "{display}" should end in "{noun}"'
-    elif rest and not re.match(r" (times|points)$", rest):
+    elif rest and not things and not re.match(r" (times|points)$", rest):
         yield f'display "{display}" has a unit that the question does not ask for'
     yield from number_faults(first, line["grade"], f'display "{display}"', largest_allowed(line))
     observed = re.search(r"\b(did|were)\b", question) and not re.search(r"mean|share|equal|each|fair", line["text"])
