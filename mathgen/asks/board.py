@@ -11,12 +11,15 @@ from math import gcd, lcm
 
 from sympy import Rational
 
+from mathgen.asks.algebra import solved
 from mathgen.asks.expression import NOTHING, OF_TWO, PAIR, Ask, Choice, Expr, Op, QuotientRemainder, Same, Stat, Truth, Value
+from mathgen.asks.relation import relation
 from mathgen.asks.steps import CellReader, Number, Working, side_by_side, worked
 from mathgen.exact.demand import Demand
 from mathgen.exact.forms import cut_decimal, fraction
 from mathgen.exact.rounding import rounded_text
 
+_EQUATIONS = 6  # the grade of 6.EE.B.7
 _END = re.compile(" = |, so |: | is ")  # what stands before the result of a line
 
 
@@ -52,7 +55,23 @@ def board_lines(ask: Ask, reader: CellReader, printed: dict[Expr, str], grade: i
         working.board[-1] += f", so {shown}"
     elif isinstance(exact, Rational) and isinstance(goal, Value):
         _finish(working, ask, exact, shown)
+        if ask.given and grade >= _EQUATIONS and ask.demand.places is None:
+            _in_x(working, ask, reader, printed, grade)
     return tuple(working.board)
+
+
+def _in_x(working: Working, ask: Ask, reader: CellReader, printed: dict[Expr, str], grade: int) -> None:
+    """The equation that the words tell, and x; from grade 7 on it is solved step by step, after what was worked out in numbers."""
+
+    def whole(expr: Expr) -> int | None:
+        number = Working(reader, printed).number(expr)
+        return number.top if number.bottom == 1 else None
+
+    lines = solved(relation(ask), whole)
+    if lines and grade > _EQUATIONS:
+        working.board += lines
+    elif lines and lines[-1].startswith("x = "):
+        working.board = [lines[0], *working.board, lines[-1]]
 
 
 def scaled_by(goal: Choice | Truth) -> Expr | None:

@@ -12,6 +12,7 @@ from typing import NamedTuple
 
 from mathgen.asks.expression import NOTHING, OF_TWO, Changes, Choice, Chosen, Listing, Op, Same, Stat, Truth
 from mathgen.problems.record import Problem
+from mathgen.proof.in_x import SIGNS, speaks_of_x, value_at
 from mathgen.proof.lists import distances, statistic
 from mathgen.proof.step_numbers import NotTrue, Pair, lowest, number
 
@@ -32,6 +33,7 @@ _UP = re.compile(rf"halfway: round up to {_N}")
 _STAYS = re.compile(rf"{_N} stays {_N}")
 _CUT = re.compile(r"(\d+)\.(\d+)\.\.\.(%?)")
 _SIGN = re.compile(r" ([-+*/]) ")
+_BOUND = re.compile(r"the (least|greatest) number is (\d+)")
 _SO = ", so "
 
 
@@ -59,7 +61,9 @@ def check_board(problem: Problem, known: Iterable[Pair], sides: Sequence[Pair], 
         return
     if not board:
         raise NotTrue("nothing stands on the board")
-    reader = _Reader(set(known), lists)
+    exact = problem.answer.exact
+    x = (0, 1) if isinstance(exact, str) else (int(exact.numerator), int(exact.denominator))
+    reader = _Reader(set(known), lists, x)
     if isinstance(goal, Choice | Truth):
         _check_verdict(problem, goal, reader, sides)
     elif problem.answer.demand.places is not None and not isinstance(problem.answer.exact, str):
@@ -77,6 +81,9 @@ def check_board(problem: Problem, known: Iterable[Pair], sides: Sequence[Pair], 
 
 def _check_whole(problem: Problem) -> None:
     """Each operation of the steps stands on the board; a part of a set is told there in words, and a loss the other way round."""
+    last = problem.board[-1]
+    if problem.ask.given and any(map(speaks_of_x, problem.board)) and not (last.startswith("x = ") or _BOUND.fullmatch(last)):
+        raise NotTrue("the board does not say what x is")
     loss = any(step.text.startswith("-(") for step in problem.steps)
     begun = {line.replace("(-", "-").replace(")", "").partition(" = ")[0] for line in problem.board}
     for step in problem.steps:
@@ -90,7 +97,8 @@ def _check_whole(problem: Problem) -> None:
 class _Reader:
     """Reads lines one after another; ``known`` grows, ``end`` is what the last line led to, ``text`` how it is written there."""
 
-    def __init__(self, known: set[Pair], lists: Lists) -> None:
+    def __init__(self, known: set[Pair], lists: Lists, x: Pair) -> None:
+        self._x = x
         self.known = known | {(1, 1)}
         self.end: Pair | None = None
         self.text = ""
@@ -152,10 +160,37 @@ class _Reader:
             if _sum("-", [greater, less]) != apart or result != (-apart[0], apart[1]):
                 raise NotTrue(f"{line!r} is not true")
             self.led_to(result, found[4])
+        elif speaks_of_x(line):
+            self._in_x(line)
+        elif found := _BOUND.fullmatch(line):
+            self._bound(found[1], found[2])
         elif _SO in line:
             self._halves(*line.split(_SO))
         else:
             self._equality(line)
+
+    def _in_x(self, line: str) -> None:
+        """True for the number that x is, and not for the next one."""
+        left, *others = SIGNS.split(line)
+        if len(others) != 2:
+            raise NotTrue(f"{line!r} is no equation")
+        sign, right = others
+        step = -1 if sign in (">", ">=") else 1
+        beyond = (self._x[0] + step * self._x[1], self._x[1])
+        if not _holds(value_at(left, self._x), sign, value_at(right, self._x)):
+            raise NotTrue(f"{line!r} is not true")
+        if _holds(value_at(left, beyond), sign, value_at(right, beyond)):
+            raise NotTrue(f"{line!r} does not tell what x is")
+        edge = beyond if sign in "<>" else self._x
+        if value_at(left, edge) != value_at(right, edge):
+            raise NotTrue(f"{line!r} has its bound elsewhere")
+        if left == "x" and sign == "=":
+            self.led_to(self._x, right)
+
+    def _bound(self, which: str, text: str) -> None:
+        if number(text) != self._x:
+            raise NotTrue(f"{text} is not the {which} number")
+        self.led_to(self._x, text)
 
     def _halves(self, told: str, result: str) -> None:
         """6 + 6 = 12, so 6."""
@@ -348,6 +383,10 @@ def _check_sharing(told: str, sides: Sequence[Pair]) -> None:
     ways.add(f"{over} {'is' if over == 1 else 'are'} left over" if over else "nothing is left over")
     if told not in ways:
         raise NotTrue(f"{told!r} is not so")
+
+
+def _holds(one: Pair, sign: str, other: Pair) -> bool:
+    return _compared(one, other) in sign
 
 
 def _compared(one: Pair, other: Pair) -> str:

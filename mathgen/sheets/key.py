@@ -21,7 +21,7 @@ from mathgen.sheets.rubric import rubric
 from mathgen.sheets.worksheet import form_name, show_how
 from mathgen.trials.table import TrialTable
 
-_EQUATIONS_SOLVED = 8  # the grade of 8.EE.C.7b and 8.EE.C.8c
+_EQUATIONS_SOLVED = 7  # the grade of 7.EE.B.4
 MISTAKES_SHOWN = 3  # the likeliest; the key file has them all
 OWN_RULES = "Follow your school's own safety rules."
 STATE_STANDARDS = "Standards are guides: check your state's own."
@@ -118,9 +118,9 @@ def _taught(form: str, grade: int) -> bool:
 
 
 def worked_lines(problem: Problem) -> list[str]:
-    """The lines of the board. What grade 8 solves starts with its equation."""
-    equation = problem.board and problem.grade == _EQUATIONS_SOLVED and problem.ask.given
-    return [*([re.sub(r"\*(?=[x(])", "", problem.relation)] if equation else []), *problem.board]
+    """The lines of the board; where an equation is solved from grade 7 on, that alone."""
+    first = next((place for place, line in enumerate(problem.board) if re.search(r"\bx\b|\dx", line)), 0)
+    return list(problem.board[first if problem.ask.given and problem.grade >= _EQUATIONS_SOLVED else 0 :])
 
 
 def reason(problem: Problem) -> str:

@@ -30,6 +30,7 @@ _NOT = r"\b(?P<not>not)\b"
 _FRACTIONS = re.compile(_FRACTION)
 _BELOW_ZERO = re.compile(r"(?<![\w/).,-])-(?=[\d(])")  # a minus sign, which no line ends with
 _SIGNS = ((" - ", " \N{MINUS SIGN} "), (" * ", " \N{MULTIPLICATION SIGN} "), (" / ", " \N{DIVISION SIGN} "))
+_AT_MOST = ((" <= ", " \N{LESS-THAN OR EQUAL TO} "), (" >= ", " \N{GREATER-THAN OR EQUAL TO} "))
 
 
 def fraction_part(whole: str | None, top: str, bottom: str) -> Part:
@@ -134,6 +135,6 @@ def working(step: str, names: tuple[str, ...] = ()) -> list[Part]:
     >>> working("23 / 3 = 23/3")[0]
     {'text': '23 ÷ 3 = '}
     """
-    for plain, sign in _SIGNS:
+    for plain, sign in (*_SIGNS, *_AT_MOST):
         step = step.replace(plain, sign)
     return parts(step, names)

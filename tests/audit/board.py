@@ -7,7 +7,7 @@ from collections.abc import Iterator
 from itertools import pairwise
 from typing import Any
 
-from sympy import Rational, floor
+from sympy import Rational, floor, sympify
 
 from tests.audit.printed import NUMBER, UnreadableError, is_tie, rounded_half_up, value
 from tests.audit.printed import line as read_line
@@ -28,6 +28,8 @@ _SAID = {
     "halfway": re.compile(rf"{_N} is halfway between {_N} and {_N}"),
     "up": re.compile(rf"halfway: round up to {_N}"),
     "against one": re.compile(rf"{_N} ([<>=]) 1"),
+    "bound": re.compile(r"the (least|greatest) number is (\d+)"),
+    "in x": re.compile(r"[^a-z]*x[^a-z]*(?:x[^a-z]*)?"),
     "stays": re.compile(rf"{_N} stays {_N}"),
     "verdict": re.compile(r"(.+), so (\D.*)"),
 }
@@ -76,7 +78,7 @@ def arithmetic(steps: list[str]) -> list[str]:
 
 def said_numbers(text: str) -> list[str]:
     """The numbers of a line that is told in words."""
-    if kind_of(text) in ("equality", "cut"):
+    if kind_of(text) in ("equality", "cut", "in x"):
         return []
     told = _SAID["verdict"].fullmatch(text)
     return [found[0] for found in NUMBER.finditer(told[1] if told else text)]
@@ -91,7 +93,7 @@ def board_faults(line: dict[str, Any]) -> Iterator[str]:
     for text in steps:
         try:
             yield from _list_faults(text, lists, known)
-            if not _is_so(text):
+            if not (_tells_x(text, line) if kind_of(text) == "in x" else _is_so(text)):
                 yield f'"{text}" is not so'
             for equality in arithmetic([text]):
                 known.update(read_line(equality).sides)
@@ -151,8 +153,19 @@ def _is_so(text: str) -> bool:
     return True
 
 
+def _tells_x(text: str, line: dict[str, Any]) -> bool:
+    """Whether the answer fits a line in x, and the next number does not."""
+    exact = value(line["answer"]["exact"])
+    left, sign, right = re.split(r" (<=|>=|[<>=]) ", text)
+    sides = [sympify(re.sub(r"(\d)(?=[x(])", r"\1*", side)) for side in (left, right)]
+    step = -1 if sign in (">", ">=") else 1
+    fits = [_holds(sides[0].subs("x", one), sign, sides[1].subs("x", one)) for one in (exact, exact + step)]
+    edge = exact + step if sign in "<>" else exact
+    return fits == [True, False] and sides[0].subs("x", edge) == sides[1].subs("x", edge)
+
+
 def _holds(one: Rational, sign: str, other: Rational) -> bool:
-    return bool({"<": one < other, ">": one > other, "=": one == other}[sign])
+    return bool({"<": one < other, ">": one > other, "=": one == other, "<=": one <= other, ">=": one >= other}[sign])
 
 
 def _empty(steps: list[str], grade: int) -> Iterator[str]:
