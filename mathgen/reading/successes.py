@@ -61,6 +61,12 @@ def other_trials(told: Told, _: OtherTrials) -> None:
         raise NotRead("it is not said other than which trials")
 
 
+def _whose(told: Told, np: Np) -> None:
+    """Keep whose trials are to come, where that is said."""
+    if np.groups is not None:
+        told.to_come = _scope(told, np)
+
+
 def next_tries(told: Told, claim: NextTries) -> None:
     """Keep how many trials are to come.
 
@@ -69,9 +75,8 @@ def next_tries(told: Told, claim: NextTries) -> None:
     """
     if told.next_tries is not None:
         raise NotRead("it is told twice how many trials are to come")
-    if claim.np.groups is not None:
-        told.mentions.resolve("groups", claim.np.groups)
     told.next_tries = claim.number
+    _whose(told, claim.np)
     told.open["next tries"] = claim.number.text
     told.facts.append(Fact(Stated(int(claim.number.value), "trials to come"), claim.number.text))
 
@@ -85,9 +90,8 @@ def success_goal(told: Told, claim: SuccessGoal) -> None:
     hundredths = 100 * claim.percent.value
     if told.success_goal is not None or not hundredths.is_integer:
         raise NotRead("two goals are told of, or one that is no whole percent")
-    if claim.np.groups is not None:
-        told.mentions.resolve("groups", claim.np.groups)
     told.success_goal = claim.percent
+    _whose(told, claim.np)
     told.open["success goal"] = claim.percent.text
     told.facts.append(Fact(Stated(int(hundredths), "goal percent", 100), claim.percent.text))
 
@@ -106,6 +110,8 @@ def _counted(told: Told, np: Np) -> tuple[Quantity, Quantity]:
     if not told.success_rule:
         raise NotRead("it is not said what a success is")
     scope = _scope(told, np)
+    if told.to_come not in (None, scope):
+        raise NotRead("other groups have trials to come than those asked about")
     return Quantity("successes", scope), Quantity("trials", scope)
 
 

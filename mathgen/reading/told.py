@@ -248,6 +248,7 @@ class Told:
     success_rule: bool = False  # whether it is said what a success is
     next_tries: Number | None = None
     success_goal: Number | None = None
+    to_come: Scope | None = None  # whose trials are to come
     new_successes: bool = False  # whether every trial to come is a success
     foot: Number | None = None  # "one foot is 12 inches"
     feet: InFeet | None = None

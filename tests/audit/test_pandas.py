@@ -40,6 +40,8 @@ def test_totals_by_any_two_labels_are_those_of_groupby(name: str) -> None:
         sums = data.groupby(list(kinds))[list(MEASURES)].sum()
         for picked in product(*(labels[kind] for kind in kinds)):
             scope = Scope(*((picked[kinds.index(kind)],) if kind in kinds else None for kind in labels))  # type: ignore[arg-type]
+            if not totals.complete(scope):
+                continue  # groups that had fewer trials than others have no sum there
             for measure in MEASURES:
                 assert totals.total(measure, scope) == sums.loc[picked if len(picked) > 1 else picked[0], measure]  # type: ignore[arg-type]
 

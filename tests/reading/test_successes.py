@@ -56,6 +56,7 @@ NOT_READ = [
     (f"{SHORT} Use the results table for the Owls. How many trials of the Kites were successes?", "other groups than those to look at"),
     (f"The Owls had 3 successes in 5 trials. {SHORT} {EXPECT}", "how many trials are to come"),
     (f"The Owls had 3 successes in 5 trials. {SHORT} The Owls will do 30 more trials. {EXPECT}", "how many trials are to come"),
+    (f"The Owls had 3 successes in 5 trials. {SHORT} The Kites will do 20 more trials. {EXPECT}", "other groups have trials to come"),
     (f"The Owls had 3 successes in 5 trials. {SHORT} {NEW} {NEEDED}", "what the goal is"),
     (f"The Owls had 3 successes in 5 trials. {SHORT} The goal is successes in 80% of all trials. {NEEDED}", "every new trial"),
     (f"The Owls had 3 successes in 5 trials. {SHORT} {NEW} What fraction of the 5 trials were successes?", "plays no part"),
