@@ -51,6 +51,7 @@ from mathgen.models.registry import ProblemModel
 from mathgen.problems.draft import Draft
 from mathgen.problems.record import Cell, Given, Problem, Step
 from mathgen.wording.frames import Frame
+from mathgen.wording.part_names import with_part_names
 from mathgen.wording.say import Words, fitting_frames, in_turn, say
 
 _HYPHENS = re.compile(r"(?<=[^\W\d_])-(?=[^\W\d_])")
@@ -104,6 +105,7 @@ class Builder:
         self.grade = grade
         self.gate = Gate(curriculum, grade)
         self._caps = curriculum.caps(grade)
+        self._part_names = grade >= curriculum.part_names_from
         self._cores: dict[tuple[object, ...], _Core] = {}
         self._fitting: dict[tuple[object, ...], tuple[Frame, ...]] = {}
         self._unfit: dict[tuple[object, ...], tuple[str, ...]] = {}
@@ -179,6 +181,8 @@ class Builder:
     ) -> Candidate | Stopped:
         desk = self.desk
         words = say(frame, draft, desk.speaker, desk.view.value)
+        if self._part_names:
+            words = words._replace(facts=with_part_names(words.facts), question=with_part_names(words.question))
         if not self._short_enough(words):
             return Stopped(("words",))
         left_out = to_be_read(draft, words.printed)
@@ -297,7 +301,9 @@ class Builder:
             board=board_lines(draft.ask, self.desk.reader, candidate.printed, self.grade, candidate.exact, key.shown),
             relation=question_in_x(draft.ask, self.desk.judge.rows.number),
             givens=candidate.givens,
-            slips=slips_of(self.desk, draft, key, {given.number for given in candidate.givens}, tells_successes(candidate.givens)),
+            slips=slips_of(
+                self.desk, draft, key, {given.number for given in candidate.givens}, tells_successes(candidate.givens), self._part_names
+            ),
             must_not_show=draft.must_not_show,
             proof=(),
         )

@@ -11,6 +11,7 @@ from mathgen.proof.record import Judge
 from mathgen.scenario.words import Scenario
 from mathgen.trials.table import TrialTable
 from mathgen.trials.totals import Totals
+from mathgen.wording.part_names import with_part_names
 from mathgen.wording.said import Speaker
 
 
@@ -27,12 +28,12 @@ class Desk:
         self.scenario = scenario
         self._lines: dict[str, str] = {}
 
-    def slip_line(self, rule: SlipRule) -> str:
-        """A rule's line of feedback in the scenario's words."""
+    def slip_line(self, rule: SlipRule, part_names: bool = False) -> str:
+        """A rule's line of feedback in the scenario's words; with the names of a fraction's parts, where the grade has them."""
         line = self._lines.get(rule.id)
         if line is None:
             line = self._lines[rule.id] = rule.line.format_map(self._slip_words)
-        return line
+        return with_part_names(line) if part_names else line
 
     @cached_property
     def _slip_words(self) -> dict[str, str]:

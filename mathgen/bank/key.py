@@ -237,7 +237,9 @@ def _comparison(desk: Desk, draft: Draft) -> str:
     return " > ".join(fraction_over(one, bottom) if bottom > 1 else str(one) for one in values)
 
 
-def slips_of(desk: Desk, draft: Draft, key: Answer, printed: Collection[str], told: bool = False) -> tuple[Slip, ...]:
+def slips_of(
+    desk: Desk, draft: Draft, key: Answer, printed: Collection[str], told: bool = False, part_names: bool = False
+) -> tuple[Slip, ...]:
     """The likely mistakes, each a wrong answer that differs from the key in every accepted form and after rounding.
 
     Args:
@@ -246,6 +248,7 @@ def slips_of(desk: Desk, draft: Draft, key: Answer, printed: Collection[str], to
         key: the answer.
         printed: numbers that the pupil sees.
         told: whether the words tell how many successes there were.
+        part_names: whether the grade says numerator and denominator.
     """
     found: dict[str, Slip] = {}
     for slip_id, numbers in draft.slips:
@@ -267,7 +270,7 @@ def slips_of(desk: Desk, draft: Draft, key: Answer, printed: Collection[str], to
             below = "negative" in draft.features
             text = _wrong_text(wrong[0], wrong[1], draft.shown_as or key.demand, key.exact, key.shown, below, draft.unit == "dollars")
         if text is not None and text not in found and not (rule.unless_printed and text in printed):
-            found[text] = Slip(slip_id, text, desk.slip_line(rule))
+            found[text] = Slip(slip_id, text, desk.slip_line(rule, part_names))
     return tuple(found.values())
 
 

@@ -34,6 +34,7 @@ class Curriculum:
     grades: tuple[int, ...]
     switches: Mapping[str, bool]  # what schools settle differently, such as "fraction_of_a_set"
     first_grade: Mapping[str, int]  # of each feature
+    part_names_from: int  # the first grade to say numerator and denominator
     _labels: Mapping[int, str]
     _limits: Mapping[int, Limits]
     _caps: Mapping[int, Caps]
@@ -149,6 +150,7 @@ def load(name: str) -> Curriculum:
         grades=tuple(sorted(limits)),
         switches=MappingProxyType(data["switches"]),
         first_grade=MappingProxyType(data["first_grade"]),
+        part_names_from=data["part_names_from"],
         _labels=MappingProxyType({int(grade): of["label"] for grade, of in data["grades"].items()}),
         _limits=MappingProxyType(limits),
         _caps=MappingProxyType({int(grade): Caps(**of["caps"]) for grade, of in data["grades"].items()}),

@@ -138,9 +138,7 @@ TOLD: tuple[Rule, ...] = (
     rule("fact", f"<next_goal> , the same {RATE} of the <things>", _goal_same),
     # equal fractions
     rule("number_place", "bottom number", always("bottom")),
-    rule("number_place", "denominator", always("bottom")),
     rule("number_place", "top number", always("top")),
-    rule("number_place", "numerator", always("top")),
     rule("place_number", "(the|a) <number_place> of? WHOLE", lambda place, number: (place, number)),
     rule("equal", "(an|the) (equal|equivalent) fraction", always(None)),
     rule("equal", "(an|the) (equal|equivalent) fraction of the <things>", lambda colors: what(colors)),

@@ -105,7 +105,7 @@ ASKED: tuple[Rule, ...] = (
     rule("ask", "(what|find) (is|was)? the ratio of <sort> to <sort>", _ratio),
     rule("ask", f"which group had successes in the {GREATER} of (its|their) trials", always(SuccessWhich())),
     rule("ask", "about how many of the <tries> should <who> expect to be successes", lambda n, who: ExpectSuccesses(Np(who), n)),
-    rule("ask", "how many new trials are needed to reach the goal exactly", always(NewTrials())),
+    rule("ask", "how many new trials are needed to reach the goal", always(NewTrials())),
     rule("ask", "how many new trials is that", always(NewTrials())),
     rule("chance", "<probability> the next trial <be_meant>", lambda _, negated: NextSuccess(negated)),
 )

@@ -73,6 +73,9 @@ def number_token(text: str) -> tuple[Kinds, tuple[object, ...]]:
     return ("NUM", kind), (number, number)
 
 
+_PART_NAMES = re.compile(r"\b(?:numerator|denominator)(?=s?\b)", re.IGNORECASE)  # read as the plain words for them
+
+
 class Tokenizer:
     """Cuts texts about one table into sentences of tokens."""
 
@@ -130,7 +133,8 @@ class Tokenizer:
     def _sentence(self, text: str) -> Sentence:
         kinds: list[Kinds] = []
         values: list[tuple[object, ...]] = []
-        place, end = 0, ""
+        place, end, written_out = 0, "", text
+        text = _PART_NAMES.sub(lambda match: f"{'top' if match[0][0] in 'nN' else 'bottom'} number", text)
         while place < len(text):
             match = self._scan.match(text, place)
             assert match is not None  # every sign is a token
@@ -149,7 +153,7 @@ class Tokenizer:
                 number = value[after.index("NUM")]
                 assert isinstance(number, Number)
                 raise NotRead(f"the table has no trial {number.text}")
-        return Sentence(text, tuple(kinds), tuple(values), end)
+        return Sentence(written_out, tuple(kinds), tuple(values), end)
 
     def _token(self, match: re.Match[str], group: str) -> tuple[Kinds, tuple[object, ...]] | None:
         text = match[group]

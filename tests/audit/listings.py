@@ -15,6 +15,8 @@ from tests.audit.working import solutions
 Pairs = list[frozenset[str]]
 _CHOSEN = re.compile(r"\b(two|three) of these fractions (?:have|that have|that add up to) (?:the sum )?(\d[\d /]*)")
 
+_OVER = re.compile(r"(?:bottom number|denominator) (\d+)")
+
 
 def _wanted(line: dict[str, Any], texts: Texts) -> Pairs | None:
     """What the words ask for; None where they ask for no list."""
@@ -41,7 +43,7 @@ def _wanted(line: dict[str, Any], texts: Texts) -> Pairs | None:
     if split is None or "Do not use 0, and count each pair once." not in text:
         return None
     top, bottom = (int(number) for number in split.groups() if number is not None)
-    if (top, bottom) != (down, texts.results.total("set_up", reach)) or set(re.findall(r"bottom number (\d+)", text)) != {str(bottom)}:
+    if (top, bottom) != (down, texts.results.total("set_up", reach)) or set(_OVER.findall(text)) != {str(bottom)}:
         return None
     return [frozenset({f"{a}/{bottom}", f"{b}/{bottom}"}) for a in range(1, top) for b in range(a, top) if a + b == top]
 

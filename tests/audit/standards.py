@@ -173,7 +173,9 @@ def _equal_fraction(line: Problem) -> bool:
     bottom = numbers.get("bottom number")
     size = next((number for quantity, number in numbers.items() if re.search(r"(set up|planted)$", quantity)), None)
     nested = bottom is not None and size is not None and (bottom % size == 0 or size % bottom == 0) and bottom != size
-    return bool(nested and {"/"} <= _signs(line) <= {"+", "*", "/"} and _says("equal fraction|top number")(line) and _exact(line) < bottom)
+    return bool(
+        nested and {"/"} <= _signs(line) <= {"+", "*", "/"} and _says("equal fraction|top number|numer")(line) and _exact(line) < bottom
+    )
 
 
 def _equal_fraction_from_top(line: Problem) -> bool:
@@ -182,7 +184,7 @@ def _equal_fraction_from_top(line: Problem) -> bool:
     top = numbers.get("top number")
     part = sum(value(given["number"]) for given in line["givens"] if re.search(r"(knocked down|sprouted)$", given["quantity"]))
     counted = top is not None and part and (top % part == 0 or part % top == 0)
-    return bool(counted and {"/"} <= _signs(line) <= {"+", "*", "/"} and _says("bottom number")(line) and top < _exact(line))
+    return bool(counted and {"/"} <= _signs(line) <= {"+", "*", "/"} and _says("bottom number|denominator")(line) and top < _exact(line))
 
 
 def _tenths_and_hundredths(line: Problem) -> bool:
@@ -468,12 +470,16 @@ def _on_a_line(line: Problem) -> bool:
 
 def _whole_as_fraction(line: Problem) -> bool:
     """So many wholes of so many parts: the top number over the number of parts."""
-    asked = re.search(r"top number (?:of a fraction is )?(\d+),? and the bottom number (?:is )?(\d+)\b", line["text"])
+    asked = re.search(
+        r"(?:top number|numerator) (?:of a fraction is )?(\d+),? and the (?:\w+ number|denominator) (?:is )?(\d+)\b", line["text"]
+    )
     if asked is not None:
         return _says(r"[Ww]h(ich|at) whole number\b.*\?")(line) and bool(_exact(line) * int(asked[2]) == int(asked[1]))
     told = re.search(r"(?:Write|equal to) (\d+)\b", line["text"])
-    bottom = re.search(r"bottom number (\d+)\b", line["text"])
-    return told is not None and bottom is not None and _says("top number")(line) and bool(_exact(line) == int(told[1]) * int(bottom[1]))
+    bottom = re.search(r"(?:bottom number|denominator) (\d+)\b", line["text"])
+    return (
+        told is not None and bottom is not None and _says("top number|numer")(line) and bool(_exact(line) == int(told[1]) * int(bottom[1]))
+    )
 
 
 def _equal_rows_added(line: Problem) -> bool:
