@@ -14,6 +14,7 @@ from mathgen.exact.demand import Demand, parse_demand
 from mathgen.exact.forms import decimal_places
 from mathgen.exact.parse import NotANumber, Written, tidy, written
 from mathgen.exact.rounding import rounded
+from mathgen.exact.written_expression import one_way
 
 Verdict = Literal["right", "right_value_wrong_form", "wrong", "unreadable"]
 RIGHT: Verdict = "right"
@@ -128,13 +129,14 @@ def _judge_name(expected: str, typed: str, thing: str) -> tuple[Verdict, str]:
 
 
 def _judge_expression(expected: str, typed: str) -> tuple[Verdict, str]:
-    """One of the expressions that the question shows: blanks, the kind of sign and the order of a sum do not matter."""
-    key, said = (re.sub(r"[\s.]", "", tidy(text).casefold()).replace("*", "\N{MULTIPLICATION SIGN}") for text in (expected, typed))
+    """One of the expressions that the question shows: blanks, signs, and the order of terms and factors do not matter."""
+    key, said = (tidy(text).casefold().strip(" .") for text in (expected, typed))
     if not said:
         return UNREADABLE, "there is nothing written"
+    said = said.replace("is greater than", ">").replace("is less than", "<")
     turned = re.fullmatch(r"(.+)<(.+)", said)
     said = f"{turned[2]}>{turned[1]}" if turned else said  # 8 < n is n > 8
-    same = sorted(said.split("+")) == sorted(key.split("+"))
+    same = [one_way(side) for side in said.split(">")] == [one_way(side) for side in key.split(">")]
     return (RIGHT, "the same expression") if same else (WRONG, "another expression")
 
 

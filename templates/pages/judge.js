@@ -370,6 +370,43 @@ const judge = (() => {
     return !changes && values(said) === values(key) ? FORM : WRONG;
   };
 
+  // Expressions: (2 + 11) x 4, 4(11+2) and 4 × (2+11) are one
+
+  const oneWay = text => {
+    const plain = text.replace(/\s/gu, "").replace(/[×x]/gu, "*"), tokens = plain.match(/\d+|[a-z]|[-+*()]/gu) ?? [];
+    if (tokens.join("") !== plain || !tokens.length) return "none";
+    tokens.push("end");
+    const fail = () => { throw new Error("no expression"); };
+    const factor = () => {
+      const token = tokens.shift();
+      if (token === "(") {
+        const found = termsOf();
+        if (tokens.shift() !== ")") fail();
+        return found.length > 1 ? `(${found.join("+")})` : found[0];
+      }
+      return token === undefined || token === "end" || !/^[\da-z]+$/u.test(token) ? fail() : /^\d/u.test(token) ? String(BigInt(token)) : token;
+    };
+    const product = () => {
+      const factors = [factor()];
+      while (!["+", "-", ")", "end"].includes(tokens[0] ?? "end")) {
+        if (tokens[0] === "*") tokens.shift();
+        factors.push(factor());
+      }
+      return factors.sort().join("*");
+    };
+    const termsOf = () => {
+      const terms = [(tokens[0] === "-" ? tokens.shift() : "") + product()];
+      while (["+", "-"].includes(tokens[0])) terms.push((tokens.shift() === "-" ? "-" : "") + product());
+      return terms.sort();
+    };
+    try {
+      const found = termsOf().join("+");
+      return tokens.length === 1 ? found : "none";
+    } catch {
+      return "none";
+    }
+  };
+
   // Numbers
 
   const BARE = ["whole", "fraction", "mixed", "decimal", "repeating", "comma"];
@@ -434,9 +471,9 @@ const judge = (() => {
   return (expected, demand, typed, units = UNITS) => {
     if (demand === "name") return judgeName(expected, typed, units[0]);
     if (demand === "expression") {
-      const [key, said] = [expected, typed].map(text => tidy(text).toLowerCase().replace(/[\s.]/gu, "").replaceAll("*", "×").replace(/^(.+)<(.+)$/u, "$2>$1"));
-      const inOrder = text => text.split("+").sort().join("+");
-      return said ? (inOrder(said) === inOrder(key) ? RIGHT : WRONG) : UNREADABLE;
+      const said = stripOf(tidy(typed).toLowerCase(), " .").replaceAll("is greater than", ">").replaceAll("is less than", "<").replace(/^(.+)<(.+)$/u, "$2>$1");
+      const [mine, key] = [said, tidy(expected).toLowerCase()].map(text => text.split(">").map(oneWay).join(">"));
+      return said ? (mine === key ? RIGHT : WRONG) : UNREADABLE;
     }
     if (demand === "quotient_remainder") return judgeRemainder(expected, typed);
     if (demand === "list") return judgeList(expected, typed);
