@@ -43,27 +43,25 @@ def _once(y: str, sign: int) -> OncePoint:
 RULES: tuple[Rule, ...] = (
     rule(
         "fact",
-        "on a scatter plot , LETTER is the inches between ITEM and LETTER is the number of <things> <that_outcome>",
+        "make a scatter plot with LETTER for inches between ITEM and LETTER for <things> <that_outcome>",
         lambda x, _, y, c, m: _xy(x, y, c, m),
     ),
     rule(
         "fact",
-        "each point of a scatter plot tells the inches between ITEM and the number of <things> <that_outcome>",
+        "draw a scatter plot of the inches between ITEM and the number of <things> <that_outcome>",
         lambda _, c, m: _tells(c, m),
     ),
     rule(
         "fact",
-        "for each point , LETTER tells the inches between ITEM , and LETTER tells the number of <things> <that_outcome>",
-        lambda x, _, y, c, m: _xy(x, y, c, m),
+        "make a scatter plot with inches between ITEM as LETTER and <things> <that_outcome> as LETTER",
+        lambda _, x, c, m, y: _xy(x, y, c, m),
     ),
     rule("points", "<point> and <point>", lambda a, b: (a, b)),
     rule("points", "<point> , <more_points>", lambda a, rest: (a, *rest)),
     rule("more_points", "<point> ,? and <point>", lambda a, b: (a, b)),
     rule("more_points", "<point> , <more_points>", lambda a, rest: (a, *rest)),
-    rule("fact", "<who> plotted <points>", _plotted),
-    rule("fact", "<who> plotted the points <points>", _plotted),
-    rule("fact", "in trial order , <who> plotted <points>", lambda who, pairs: _plotted(who, pairs, Mark("all"))),
-    rule("fact", "in trial order , <who> plotted the points <points>", lambda who, pairs: _plotted(who, pairs, Mark("all"))),
+    rule("fact", "<who> had the points <points>", _plotted),
+    rule("fact", "in trial order , <who> had the points <points>", lambda who, pairs: _plotted(who, pairs, Mark("all"))),
     # which way they go
     rule("ask", "is the association positive or negative", always(Goes())),
     rule("ask", "do the points show positive or negative association", always(Goes())),

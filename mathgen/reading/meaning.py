@@ -856,14 +856,14 @@ class OnDrawing(NamedTuple):
 
 
 class PlotTells(NamedTuple):
-    """ "Each point of a scatter plot tells inches between pins and red pins knocked down." """
+    """ "Draw a scatter plot of the inches between pins and the number of red pins knocked down." """
 
     measure: Measure
     np: Np
 
 
 class Plotted(NamedTuple):
-    """ "The Owls plotted (2, 14), (3, 12), and (5, 9)": a point for each trial."""
+    """ "The Owls had the points (2, 14), (3, 12), and (5, 9)": a point for each trial."""
 
     np: Np
     pairs: tuple[tuple[Number, Number], ...]

@@ -16,7 +16,7 @@ from tests.audit.wording import Texts, sentences
 from tests.audit.working import greatest
 
 _ASKED = r"\bassociation\b|\binstead\?|\bfarther from the (line|number)\b|\bmiss the point\b"
-_PLOTTED = re.compile(r"plotted((?: the points)?(?:,? (?:and )?\([\d /]+, \d+\))+)")
+_PLOTTED = re.compile(r"(?:plotted|had the points)((?:,? (?:and )?\([\d /]+, \d+\))+)")
 _POINT = re.compile(r"\(([\d /]+), (\d+)\)")
 
 

@@ -585,7 +585,7 @@ SHOWS: dict[str, Callable[[Problem], bool]] = {
         _says(r"\beach inch\b|\bone inch on the drawing\b")(p) and "/" in _signs(p) and any("/" in one["number"] for one in p["givens"])
     ),
     "8.SP.A.1": lambda p: (
-        _says(r"\bscatter plot\b|\bFor each point, x\b")(p)
+        _says(r"\bscatter plot\b")(p)
         and _says(r"\bassociation\b.*\?|\b(goes|lower|higher|less|greater)\b.*\binstead\?")(p)
     ),
     "8.SP.A.2": lambda p: (

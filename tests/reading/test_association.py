@@ -19,11 +19,11 @@ TABLE = TrialTable(
         for color in ("red", "blue")
     )
 )
-TELLS = "On a scatter plot, x is the inches between pins and y is the number of red pins knocked down."
-EACH = "Each point of a scatter plot tells the inches between pins and the number of red pins knocked down."
-XY = "For each point, x tells the inches between pins, and y tells the number of red pins knocked down."
-OWLS = "In trial order, the Owls plotted (1, 19), (2, 15), (4, 16), and (7, 8)."
-WRENS = "The Wrens plotted (1 1/2, 18), (2 1/2, 17), (5, 9), and (8, 4)."
+TELLS = "Make a scatter plot with x for inches between pins and y for red pins knocked down."
+EACH = "Draw a scatter plot of the inches between pins and the number of red pins knocked down."
+XY = "Make a scatter plot with inches between pins as x and red pins knocked down as y."
+OWLS = "In trial order, the Owls had the points (1, 19), (2, 15), (4, 16), and (7, 8)."
+WRENS = "The Wrens had the points (1 1/2, 18), (2 1/2, 17), (5, 9), and (8, 4)."
 ONCE = "From each space to the next wider space, y goes down, except once."
 
 

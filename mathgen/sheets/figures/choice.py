@@ -24,7 +24,7 @@ from mathgen.sheets.figures.number_line import number_line
 from mathgen.sheets.figures.part_whole import part_whole
 from mathgen.sheets.figures.pins import pins
 from mathgen.sheets.figures.ratio_table import ratio_table
-from mathgen.sheets.figures.scatter_plot import spaces_and_pins
+from mathgen.sheets.figures.scatter_plot import points_told, spaces_and_pins
 from mathgen.sheets.figures.scene import Scene, Support
 from mathgen.sheets.figures.two_way_table import kinds_by_results
 from mathgen.trials.table import TrialTable
@@ -46,6 +46,7 @@ _MAKERS: dict[str, Callable[[Scene], Support | None]] = {
     "pins": pins,
     "ratio-table": ratio_table,
     "scatter-plot": spaces_and_pins,
+    "scatter-plot-to-make": points_told,
     "two-way-table": kinds_by_results,
 }
 _YOUNG = 3  # up to here a challenge has its figure too

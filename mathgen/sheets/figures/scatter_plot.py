@@ -8,10 +8,11 @@ from typing import NamedTuple
 
 from sympy import Integer, Rational
 
-from mathgen.asks.expression import Measured, Stated, Value
+from mathgen.asks.expression import Choice, Measured, Quantity, Stated, Value
 from mathgen.exact.forms import mixed
 from mathgen.problems.draft import leaves_of
-from mathgen.scenario.naming import upper_first
+from mathgen.scenario.naming import listed, upper_first
+from mathgen.sheets.figures.coordinate_grid import coordinate_grid
 from mathgen.sheets.figures.plane import Point, at, places, plane
 from mathgen.sheets.figures.scene import FigureData, Scene, Support
 from mathgen.trials.scope import Scope
@@ -81,14 +82,30 @@ def spaces_and_pins(scene: Scene) -> Support | None:
     found = _LINE.search(scene.problem.text)
     points = _measured(scene)
     goal = scene.problem.ask.goal
-    if found is None or not points or not isinstance(goal, Value):
+    if found is None or not points or not isinstance(goal, Value | Choice):
         return None
     words = scene.words
     line = Line(int(found[1]), int(found[3]) * (1 if found[2] == "+" else -1), found[0])
     names = f"Space between {words['things']} in inches", upper_first(f"{words['things']} {words['down']}")
     title = f"All groups, all {len(scene.table.trials)} {words['trials']}"
-    path = _way(scene, line, leaves_of(goal.expr))
+    path = _way(scene, line, leaves_of(goal.expr)) if isinstance(goal, Value) else []
     return Support(scatter_plot(title, *names, points, line), scatter_plot(title, *names, points, line, path) if path else None)
+
+
+def points_told(scene: Scene) -> Support | None:
+    """An empty grid for the points that the words tell, and the scatter plot of them for the key."""
+    pairs = list(zip(scene.problem.givens[::2], scene.problem.givens[1::2], strict=False))
+    if not pairs or any(not isinstance(one.expr, Measured) or not isinstance(other.expr, Quantity) for one, other in pairs):
+        return None
+    words, count = scene.words, pairs[0][1].expr
+    assert isinstance(count, Quantity)  # seen above
+    colors = f"{listed(list(count.scope.colors))} " if count.scope.colors else ""
+    names = f"Space between {words['things']} in inches", upper_first(f"{colors}{words['things']} {words[count.measure]}")
+    points = [Point(one.value, other.value) for one, other in pairs]
+    groups = list(dict.fromkeys(str(words["group_labels"][one.expr.group]) for one, _ in pairs if isinstance(one.expr, Measured)))
+    title = f"{listed(groups)}, all {len(scene.table.trials)} {words['trials']}"
+    plot = scatter_plot(title, *names, [(one.x, one.y) for one in points])
+    return Support(coordinate_grid(*names, points, False), plot)
 
 
 def _measured(scene: Scene) -> list[tuple[Rational, Rational]]:

@@ -5,7 +5,8 @@ from __future__ import annotations
 from sympy import Rational
 
 from mathgen.asks.expression import Expr, Measured, Op, Stated
-from mathgen.sheets.figures.scatter_plot import Line, scatter_plot, spaces_and_pins
+from mathgen.problems.record import Given
+from mathgen.sheets.figures.scatter_plot import Line, points_told, scatter_plot, spaces_and_pins
 from mathgen.sheets.figures.scene import Scene, Support
 from mathgen.trials.table import Row, TrialTable
 from tests.sheets.figures.scenes import down, scene
@@ -67,3 +68,24 @@ def test_the_slope_alone_needs_nothing_more_in_the_key() -> None:
 
 def test_without_a_line_in_the_words_there_is_no_plot() -> None:
     assert spaces_and_pins(scene(Op("*", (SLOPE, Stated(4, "inches"))), table=TABLE, grade=8)) is None
+
+
+def test_points_that_the_words_tell_are_plotted_in_the_key_alone() -> None:
+    """(2, 9) and (7/2, 8) of red pins."""
+    made = scene(Op("-", (down(), down(trial=2))), table=TABLE, grade=8, skill="association")
+    spaces = Measured("gap", "Owls", 1), Measured("gap", "Owls", 2)
+    numbers = (
+        (Rational(2), spaces[0]),
+        (Rational(9), down(color="red")),
+        (Rational(7, 2), spaces[1]),
+        (Rational(8), down(trial=2, color="red")),
+    )
+    givens = tuple(Given(str(number), number, expr, "", None, "words") for number, expr in numbers)
+    told_points = points_told(made._replace(problem=made.problem._replace(givens=givens)))
+    assert told_points is not None
+    assert told_points.worked is not None
+    assert told_points.blank["points"] == []
+    assert (told_points.blank["across"], told_points.blank["up"]) == ("Space between pins in inches", "Red pins knocked down")
+    assert told_points.worked["alt"].startswith("Scatter plot. Owls, all 3 trials.")
+    assert told_points.worked["alt"].endswith("Points: (2, 9), (3 1/2, 8).")
+    assert points_told(made._replace(problem=made.problem._replace(givens=givens[1:]))) is None
