@@ -78,7 +78,7 @@ def picked_color(view: TableView) -> AskSpace:
     return AskSpace((spots, measures, colors, _IS_OR_NOT), build)
 
 
-@problem_model(skill="probability of a pick")
+@problem_model(skill="picks expected")
 def times_picked(view: TableView) -> AskSpace:
     """How many of so many picks, each put back, should be of a color: the model that each pin is equally likely, used."""
     table = view.table

@@ -82,6 +82,7 @@ RULES: tuple[Rule, ...] = (
     rule("fact", "suppose each of WHOLE trials had the same fraction <fall>", lambda n, m: _same_in(n, None, m)),
     rule("ask", "how many sets of <counted> would <who> <outcome_base> <in_all>", lambda thing, who, m, _: _sets(thing, m, who)),
     rule("ask", "how many sets of <counted> would be <outcome> <in_all>", lambda thing, m, _: _sets(thing, m)),
+    rule("ask", "how many sets of <counted> would those <that_outcome> make <in_all>", lambda thing, m, _: _sets(thing, m)),
     rule("ask", "how many sets of <counted> do <counted> make", _full_sets),
     # its equal shares
     rule("fact", "suppose the number <that_outcome> was the same in each of the WHOLE trials", lambda _, n: (ShareFraction(n),)),

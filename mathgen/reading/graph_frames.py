@@ -23,6 +23,8 @@ RULES: tuple[Rule, ...] = (
     rule("graph_kind", "a bar graph", always("bar")),
     rule("graph_kind", "a picture graph", always("picture")),
     rule("fact", "(draw|make) <graph_kind> for <trials>", _for),
+    rule("fact", "(draw|make) <graph_kind> by color", lambda kind: (GraphToMake(kind),)),
+    rule("fact", "(draw|make) <graph_kind> by color for <trials>", _for),
     rule("fact", "(draw|make) <graph_kind> of these (numbers|results)", lambda kind: (GraphToMake(kind),)),
     rule("fact", "each picture stands for WHOLE ITEM", lambda number, _: _stands_for(number)),
     rule("fact", "let one picture stand for WHOLE ITEM", lambda number, _: _stands_for(number)),

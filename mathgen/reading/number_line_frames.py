@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from mathgen.reading.chart import Clash, Rule, rule
 from mathgen.reading.facts import Claims
-from mathgen.reading.meaning import AsFraction, EachTrial, FromOne, Labels, Mark, NumberLine, TopAndBottom
+from mathgen.reading.meaning import AsFraction, EachTrial, FromOne, Labels, Mark, NumberLine, TheFraction, TopAndBottom
 from mathgen.reading.noun_phrases import Counted, always, measured, what
 from mathgen.reading.tokens import Number
 from mathgen.reading.wanted import PartsFromOne, TopOfSets, WholeOfFraction
@@ -37,6 +37,10 @@ RULES: tuple[Rule, ...] = (
     rule("fact", "a number line from WHOLE to WHOLE has WHOLE equal parts", lambda zero, one, parts: _line(parts, zero, one)),
     rule("fact", "cut a number line from WHOLE to WHOLE into WHOLE equal parts", lambda zero, one, parts: _line(parts, zero, one)),
     rule("fact", "a number line has WHOLE equal parts from WHOLE to WHOLE", _line),
+    rule("fact", "mark the fraction <that_outcome>", lambda measure: (TheFraction(measured(measure, "down", "standing")),)),
+    rule("ask", "how many parts are between the mark and WHOLE", lambda one: _from_one(None, one)),
+    rule("ask", "how many parts is the mark from WHOLE", lambda one: _from_one(None, one)),
+    rule("ask", "how many parts are there from the mark to WHOLE", lambda one: _from_one(None, one)),
     rule("ask", "how many parts are between the fraction <that_outcome>? and WHOLE", _from_one),
     rule("ask", "how many parts is the fraction <that_outcome>? from WHOLE", _from_one),
     rule("ask", "how many parts are there from the fraction <that_outcome>? to WHOLE", _from_one),

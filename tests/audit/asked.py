@@ -124,7 +124,7 @@ def _share_of_kinds(question: str, line: dict[str, Any], texts: Texts) -> list[R
     )
     # "The red and gold pins knocked down were what decimal part of the 12 pins?"
     down = re.escape(dict(words.after)["down"])
-    turned = re.search(rf"^(?P<part>.+) {items} {down} were what (?:fraction|decimal part) of the \d+ {items}\?", question)
+    turned = re.search(rf"^(?P<part>.+) {items} {down} were what (?:fraction|decimal part) of (?:the|all) \d+ {items}\?", question)
     found = found or turned
     if found is None:
         return None

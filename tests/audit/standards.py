@@ -217,7 +217,8 @@ def _unit_fraction_by_whole(line: Problem) -> bool:
 
 def _joins_parts(line: Problem) -> bool:
     """Counts of kinds added over one whole: an answer between 0 and 1, and a sum on the way."""
-    return 0 < _exact(line) < 1 and "+" in _signs(line) and _says("fraction of")(line) and _says(r"\bor\b")(line)
+    joined = _says(r"\bor\b| and .* were what fraction of all ")(line)
+    return 0 < _exact(line) < 1 and "+" in _signs(line) and _says("fraction of")(line) and joined
 
 
 def _told_places(line: Problem) -> list[int]:
@@ -722,5 +723,6 @@ SHOWS: dict[str, Callable[[Problem], bool]] = {
         (_says(r"\bnext\b")(p) and _says(r"\bprobability\b")(p) and _says(r"\bSuppose the last\b")(p) and _says("results")(p))
         or (_probability(p) and _says("results")(p))
         or (_says("about")(p) and _says("expect|predict")(p) and _part_of(p, percent=False))
+        or _times_picked(p)
     ),
 }
