@@ -173,18 +173,19 @@ class Working:
     def _tally(self, tally: Tally) -> Number:
         """Ticks off the lengths, counts or runs that are meant, one by one: 1 + 1 + 1 = 3."""
         numbers = list(map(self.number, tally.series))
+        bounds = list(map(self.number, tally.bounds))
         if tally.test == "digits":
-            last, need = (self.number(bound).top for bound in tally.bounds)
-            return self._ticked(tally, sum(sum(1 for digit in one.text if 0 < int(digit) <= last) >= need for one in numbers))
-        apart, *over = [[one.top * than.bottom - than.top * one.bottom for one in numbers] for than in map(self.number, tally.bounds)]
-        found = sum(gap == 0 if tally.test == "=" else gap < 0 if tally.test == "<" else gap > 0 for gap in apart)
-        if over:
-            found = sum(gap >= 0 >= beyond for gap, beyond in zip(apart, over[0], strict=True))
-        return self._ticked(tally, found)
-
-    def _ticked(self, tally: Tally, found: int) -> Number:
+            last, need = (bound.top for bound in bounds)
+            meant = [sum(1 for digit in one.text if 0 < int(digit) <= last) >= need for one in numbers]
+        else:
+            apart, *over = [[one.top * than.bottom - than.top * one.bottom for one in numbers] for than in bounds]
+            meant = [gap == 0 if tally.test == "=" else gap < 0 if tally.test == "<" else gap > 0 for gap in apart]
+            if over:
+                meant = [gap >= 0 >= beyond for gap, beyond in zip(apart, over[0], strict=True)]
+        found = sum(meant)
         if tally not in self._printed and found > 1:
-            self.line(" + ".join(["1"] * found), str(found))
+            counted = _listed([one for one, it_is in zip(numbers, meant, strict=True) if it_is])
+            self.line(" + ".join(["1"] * found), str(found), f"count {counted}: {found}")
         return _whole(found)
 
     def _statistic(self, stat: Stat) -> Number:
@@ -462,13 +463,19 @@ class Working:
         before, length = period(int(exact.q))
         high, low = 10 ** (before + length), 10**before
         more, less = decimal(high * exact), decimal(low * exact)
-        self.line(f"{high} * {text}", more)
-        if low > 1:
-            self.line(f"{low} * {text}", less)
         whole, times = int(high * exact - low * exact), high - low
-        self.line(f"{more} - {less}", str(whole))
-        self.line(f"{high} - {low}", str(times))
-        return self._quotient(_whole(whole), _whole(times))
+        self._unless_there(f"{high} * {text} = {more}", f"x = {text}", f"{high}x = {more}")
+        if low > 1:
+            self._unless_there(f"{low} * {text} = {less}", f"{low}x = {less}")
+        self._unless_there(f"{more} - {less} = {whole}", f"{times}x = {whole}")
+        self._unless_there(f"{high} - {low} = {times}")
+        return self._quotient(_whole(whole), _whole(times), f"x = {whole}/{times}")
+
+    def _unless_there(self, text: str, *on_board: str) -> None:
+        """An equality that a teacher writes with x, or not at all."""
+        if text not in self.lines:
+            self.lines.append(text)
+            self.board += on_board
 
     def _product(self, numbers: list[Number]) -> Number:
         top, bottom = 1, 1

@@ -22,6 +22,7 @@ _ORDER = re.compile(rf"in order: {_LIST}")
 _HALF = re.compile(rf"(upper|lower) half: {_LIST}")
 _MIDDLE = re.compile(rf"the middle number is {_N}")
 _DISTANCES = re.compile(rf"distances from {_N}: {_LIST}")
+_COUNT = re.compile(rf"count {_LIST}: \d+")
 _PART = re.compile(r"(\d+) (?:of (\d+) equal parts|out of (\d+)): ((\d+)/(\d+))")
 _RATIO = re.compile(r"(\d+) to (\d+): ((\d+):(\d+))")
 _OPPOSITE = re.compile(rf"the opposite of {_N} is {_N}")
@@ -42,6 +43,7 @@ class Lists(NamedTuple):
 
     rising: tuple[tuple[Pair, ...], ...]
     distances: tuple[tuple[Pair, ...], ...]  # the mean first
+    counted: tuple[tuple[Pair, ...], ...]  # the numbers that a tally means, where they are more than one
 
 
 def check_board(problem: Problem, known: Iterable[Pair], sides: Sequence[Pair], lists: Lists) -> None:
@@ -77,6 +79,8 @@ def check_board(problem: Problem, known: Iterable[Pair], sides: Sequence[Pair], 
         raise NotTrue("a list is not put in order on the board")
     if reader.apart != list(lists.distances):
         raise NotTrue("the distances from a mean are not listed on the board")
+    if reader.counted != list(lists.counted):
+        raise NotTrue("the board does not count what is meant")
 
 
 def _check_whole(problem: Problem) -> None:
@@ -86,8 +90,12 @@ def _check_whole(problem: Problem) -> None:
         raise NotTrue("the board does not say what x is")
     loss = any(step.text.startswith("-(") for step in problem.steps)
     begun = {line.replace("(-", "-").replace(")", "").partition(" = ")[0] for line in problem.board}
+    counts = any(map(_COUNT.fullmatch, problem.board))
+    repeating = any(line.startswith("x = ") and line.endswith("...") for line in problem.board)
     for step in problem.steps:
         left, _, right = step.text.partition(" = ")
+        if repeating or (counts and {*left.split(" + ")} == {"1"}):
+            continue
         if not re.search(" [+*/] " if loss else " [-+*/] ", left):
             continue
         if left not in begun and left.replace(" / ", "/") != right:
@@ -104,6 +112,7 @@ class _Reader:
         self.text = ""
         self.ordered: list[tuple[Pair, ...]] = []
         self.apart: list[tuple[Pair, ...]] = []
+        self.counted: list[tuple[Pair, ...]] = []
         self._listed: tuple[Pair, ...] = ()
         self._lists = lists
 
@@ -138,6 +147,12 @@ class _Reader:
             far = (number(found[1]), *_numbers(found[2]))
             self.need(*far)
             self.apart.append(far)
+        elif found := _COUNT.fullmatch(line):
+            counted, last = _numbers(found[1]), line.rpartition(": ")[2]
+            if (len(counted), 1) != number(last):
+                raise NotTrue(f"{line!r} counts wrong")
+            self.counted.append(counted)
+            self.led_to(number(last), last)
         elif found := _PART.fullmatch(line):
             if (found[1], found[2] or found[3]) != (found[5], found[6]):
                 raise NotTrue(f"{line!r} is not true")
@@ -175,6 +190,9 @@ class _Reader:
         if len(others) != 2:
             raise NotTrue(f"{line!r} is no equation")
         sign, right = others
+        if left == "x" and right.endswith("..."):
+            self.need(number(right))
+            self._x = number(right)
         step = -1 if sign in (">", ">=") else 1
         beyond = (self._x[0] + step * self._x[1], self._x[1])
         if not _holds(value_at(left, self._x), sign, value_at(right, self._x)):
@@ -394,15 +412,15 @@ def _compared(one: Pair, other: Pair) -> str:
     return ">" if apart > 0 else "<" if apart < 0 else "="
 
 
-def lists_of(statistics: Iterable[tuple[str, tuple[Pair, ...]]]) -> Lists:
-    """What a board has to list of each statistic, its name first."""
+def lists_of(statistics: Iterable[tuple[str, tuple[Pair, ...]]], counted: Iterable[tuple[Pair, ...]]) -> Lists:
+    """What a board has to list of each statistic, its name first, and of what is counted."""
     rising, apart = [], []
     for name, numbers in statistics:
         if name == "mean absolute deviation":
             apart.append((lowest(*statistic("mean", numbers)), *distances(numbers)))
         elif name not in ("mean", "range"):
             rising.append(_rising(numbers))
-    return Lists(tuple(rising), tuple(apart))
+    return Lists(tuple(rising), tuple(apart), tuple(one for one in counted if len(one) > 1))
 
 
 def _rising(numbers: tuple[Pair, ...]) -> tuple[Pair, ...]:

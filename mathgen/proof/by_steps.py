@@ -29,6 +29,7 @@ from mathgen.asks.expression import (
     Stat,
     Stated,
     StatName,
+    Tally,
     Truth,
     Unknown,
     Value,
@@ -73,9 +74,36 @@ def _sides(problem: Problem) -> tuple[Pair, ...]:
 def _lists(problem: Problem) -> Lists:
     """The lists of the goal's statistics, in the order in which they are worked out."""
     if isinstance(problem.ask.goal, Same):
-        return Lists((), ())
+        return Lists((), (), ())
     stats = [stat for expr in problem.ask.goal.exprs for stat in _stats(expr) if isinstance(stat.series[0], Quantity)]
-    return lists_of((stat.name, _listed(problem, stat)) for stat in stats)
+    printed = {given.expr for given in problem.givens}
+    tallies = [tally for expr in problem.ask.goal.exprs for tally in _tallies(expr) if tally not in printed]
+    return lists_of(((stat.name, _listed(problem, stat)) for stat in stats), (_meant(problem, tally) for tally in tallies))
+
+
+def _tallies(expr: Expr) -> tuple[Tally, ...]:
+    if isinstance(expr, Op):
+        return tuple(tally for arg in expr.args for tally in _tallies(arg))
+    return (expr,) if isinstance(expr, Tally) else ()
+
+
+def _meant(problem: Problem, tally: Tally) -> tuple[Pair, ...]:
+    """The numbers of a list that a tally counts."""
+    numbers = {given.expr: number(given.number) for given in problem.givens}
+    read = {given.expr: numbers[given.expr] for given in problem.givens if given.where == "table"}
+    listed = [lowest(*_pair(one, numbers, read)) for one in tally.series]
+    bounds = [(one.number, one.bottom) for one in tally.bounds]
+    return tuple(one for one in listed if _is_meant(tally.test, one, bounds))
+
+
+def _is_meant(test: str, one: Pair, bounds: list[Pair]) -> bool:
+    if test == "digits":
+        (last, _), (need, _) = bounds
+        return sum(str(one[0]).count(str(digit)) for digit in range(1, last + 1)) >= need
+    first, *further = (one[0] * than[1] - than[0] * one[1] for than in bounds)
+    if test == "from":
+        return first >= 0 >= further[0]
+    return first == 0 if test == "=" else first > 0 if test == ">" else first < 0
 
 
 def _check(problem: Problem) -> None:

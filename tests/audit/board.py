@@ -28,6 +28,7 @@ _SAID = {
     "halfway": re.compile(rf"{_N} is halfway between {_N} and {_N}"),
     "up": re.compile(rf"halfway: round up to {_N}"),
     "against one": re.compile(rf"{_N} ([<>=]) 1"),
+    "count": re.compile(r"count (.+): (\d+)"),
     "bound": re.compile(r"the (least|greatest) number is (\d+)"),
     "in x": re.compile(r"[^a-z]*x[^a-z]*(?:x[^a-z]*)?"),
     "stays": re.compile(rf"{_N} stays {_N}"),
@@ -52,6 +53,7 @@ def arithmetic(steps: list[str]) -> list[str]:
     """
     found: list[str] = []
     turned: dict[str, str] = {}
+    repeating: list[tuple[str, str]] = []  # how many times x, and what that is
     for text in steps:
         kind = kind_of(text)
         numbers = _SAID[kind].fullmatch(text) if kind in _SAID else None
@@ -65,6 +67,20 @@ def arithmetic(steps: list[str]) -> list[str]:
             found.append(f"-({numbers[1]}) = {numbers[2]}")
         elif kind == "less" and numbers:
             found.append(f"-({numbers[2]}) = {numbers[4]}")
+        elif kind == "count" and numbers:
+            found.append(f"{' + '.join(['1'] * (numbers[1].count(', ') + 1))} = {numbers[2]}")
+        elif kind == "in x":
+            times, _, right = text.partition("x = ")
+            if not times and right.endswith("..."):
+                repeating = [("1", right)]
+            elif repeating and right.endswith("..."):
+                repeating.append((times, right))
+                found.append(f"{times} * {repeating[0][1]} = {right}")
+            elif repeating and times:
+                (less_times, less), (more_times, more) = sorted(repeating, key=lambda one: int(one[0]))[-2:]
+                found += [f"{more} - {less} = {right}", f"{more_times} - {less_times} = {times}"]
+            elif repeating and "/" in right:
+                found.append(f"{right.replace('/', ' / ')} = {right}")
         elif kind == "half":
             found.append(text.partition(", so ")[0])
         elif kind == "equality":
@@ -155,9 +171,11 @@ def _is_so(text: str) -> bool:
 
 def _tells_x(text: str, line: dict[str, Any]) -> bool:
     """Whether the answer fits a line in x, and the next number does not."""
-    exact = value(line["answer"]["exact"])
+    repeating = [given["number"] for given in line["givens"] if given["number"].endswith("...")]
+    exact = value(repeating[0] if repeating else line["answer"]["exact"])
     left, sign, right = re.split(r" (<=|>=|[<>=]) ", text)
-    sides = [sympify(re.sub(r"(\d)(?=[x(])", r"\1*", side)) for side in (left, right)]
+    plain = [re.sub(r"\d+\.\d+\.\.\.", lambda found: f"({value(found[0])})", side) for side in (left, right)]
+    sides = [sympify(re.sub(r"(\d)(?=[x(])", r"\1*", side), rational=True) for side in plain]
     step = -1 if sign in (">", ">=") else 1
     fits = [_holds(sides[0].subs("x", one), sign, sides[1].subs("x", one)) for one in (exact, exact + step)]
     edge = exact + step if sign in "<>" else exact
