@@ -72,6 +72,7 @@ def price_as_percent(view: TableView) -> AskSpace:
             roles={"price": price},
             structure="what fraction",
             slips=(("D11", (cents, 100)), ("D10", (cents, 100)), ("Y16", (cents,))),
+            sets=(100,),
             unit=False,
         )
 
