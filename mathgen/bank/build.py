@@ -5,10 +5,13 @@ from __future__ import annotations
 from collections import Counter
 from collections.abc import Iterator
 from dataclasses import dataclass, field
+from random import Random
+
+from sympy import Rational
 
 from mathgen.asks.expression import Ask
 from mathgen.bank.balance import tips
-from mathgen.bank.builder import Builder, Stopped
+from mathgen.bank.builder import Builder, Candidate, Stopped
 from mathgen.bank.desk import Desk
 from mathgen.bank.draw import drafts, stream
 from mathgen.bank.why_not import in_words
@@ -58,16 +61,32 @@ def build_bank(desk: Desk, curriculum: Curriculum, grades: tuple[int, ...], seed
                 yield from _of_model(builder, model, seed, per_model, report)
 
 
-def _of_model(builder: Builder, model: ProblemModel, seed: int, per_model: int, report: Report) -> Iterator[Problem]:
-    rng = stream(seed, "bank", builder.grade, model.name)
-    kept: set[Ask] = set()
-    answers: Counter[object] = Counter()
+def _candidates(builder: Builder, model: ProblemModel, rng: Random, report: Report) -> Iterator[Candidate]:
     for draft in drafts(model.space(builder.desk.view), rng):
         report.proposed += 1
         one = builder.candidate(model, draft, rng)
         if isinstance(one, Stopped):
             report.stopped[one.reasons[0]] += 1
-            continue
+        else:
+            yield one
+
+
+def _others_first(candidates: Iterator[Candidate], answers: Counter[object]) -> Iterator[Candidate]:
+    """What has a number for its answer that more than a quarter of those kept have waits until all others have had their turn."""
+    late = []
+    for one in candidates:
+        if isinstance(one.exact, Rational) and answers[one.exact] > 1 + answers.total() // 4:
+            late.append(one)
+        else:
+            yield one
+    yield from late
+
+
+def _of_model(builder: Builder, model: ProblemModel, seed: int, per_model: int, report: Report) -> Iterator[Problem]:
+    rng = stream(seed, "bank", builder.grade, model.name)
+    kept: set[Ask] = set()
+    answers: Counter[object] = Counter()
+    for one in _others_first(_candidates(builder, model, rng, report), answers):
         if tips(one.exact, answers):
             report.stopped["yes and no"] += 1
             continue

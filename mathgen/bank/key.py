@@ -285,7 +285,7 @@ def _wrong_text(top: int, bottom: int, demand: Demand, exact: Rational, key: str
         return None
     if demand.form == "whole" and wrong.denominator != 1:
         return None
-    if demand.form == "any":
+    if demand.form == "any" or (demand.form == "fraction" and wrong.denominator > 1):  # 416/1000, not 52/125
         return f"{top}/{bottom}" if bottom != 1 else str(top)
     if demand.form == "ratio:any":
         return f"{top}:{bottom}"  # as it is counted, never in lowest terms

@@ -87,7 +87,7 @@ def add_decimal_parts(view: TableView) -> AskSpace:
             ask=Ask(Value(Op("+", (rate, rate2))), (), _DECIMAL),
             roles={"first": first, "second": second, "parts": (first, second), "whole": whole, "rate": rate, "rate2": rate2},
             structure="whole unknown",
-            slips=(("E31", texts), ("E32", texts), ("D31", (k, n)), ("D18", (k + k2, n))),
+            slips=(("E31", texts), ("E32", texts), ("D31", (k, n)), *((("D18", (k + k2, n)),) if 10 * k % n == 10 * k2 % n == 0 else ())),
             features=long_features(*texts),
             rates=((rate, texts[0]), (rate2, texts[1])),
             sets=(n,),

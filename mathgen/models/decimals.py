@@ -23,6 +23,7 @@ _TENTHS = Demand("decimal", 1)
 _NAME = Demand("name")
 _REPEATS = frozenset({"repeating"})
 _ENDS: frozenset[str] = frozenset()
+_SIDE_BY_SIDE = 10  # the largest set whose number pupils write beside the part as a decimal
 _MOST_DIGITS = 3  # before a decimal ends or begins to repeat
 
 
@@ -39,13 +40,16 @@ def part_as_decimal(view: TableView) -> AskSpace:
         before, block = period(n // gcd(k, n))
         if before > _MOST_DIGITS:
             return None
+        # Nobody writes 20.36 for 20/36. Of 15/24 it is the 5 and the 8 of 5/8 that are written side by side.
+        a, b = (k, n) if n <= _SIDE_BY_SIDE else (k // gcd(k, n), n // gcd(k, n))
+        glued = (("D01", (a, b)), ("D02", (a, b))) if b <= _SIDE_BY_SIDE else ()
         return Draft(
             ask=Ask(Value(Op("/", (part, whole))), (), _DECIMAL),
             roles={"part": part, "whole": whole},
             structure="what fraction",
             slips=(
-                ("D01", (k, n)),
-                ("D02", (k, n)),
+                ("N06", (k, n)),
+                *glued,
                 ("D04", (k,)),
                 ("A03", (k, n)),
                 ("D18", (k, n)),
@@ -189,7 +193,7 @@ def rest_as_decimal(view: TableView) -> AskSpace:
             ask=Ask(Value(Op("/", (Op("-", (whole, part)), whole))), (), _DECIMAL),
             roles={"part": part, "whole": whole, "standing": standing},
             structure="part unknown",
-            slips=(("N04", (k, n)), ("D02", (n - k, n)), ("D18", (n - k, n))),
+            slips=(("N04", (k, n)), ("N06", (n - k, n)), *((("D02", (n - k, n)),) if n <= _SIDE_BY_SIDE else ()), ("D18", (n - k, n))),
             features=frozenset({"decimal_notation"}),
             sets=(n,),
             unit=False,

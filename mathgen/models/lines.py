@@ -146,7 +146,7 @@ def points_of_two_colors(view: TableView) -> AskSpace:
                 "first": parts[0], "second": parts[1], "both": both, "asked": asked, "p": earned(p), "q": earned(q), "total": total,
             },
             structure="start unknown",
-            slips=(("L16", (n - right,)), ("L17", (n,)), ("L18", (total.number, own.number)), ("L60", (p + q, total.number))),
+            slips=(("L16", (n - right,)), ("L18", (total.number, own.number)), ("L60", (p + q, total.number))),
             must_not_show=(parts[0].scope, parts[1].scope),
         )  # fmt: skip
 

@@ -47,6 +47,14 @@ def cuts_the_repeating_decimal(k: int, n: int) -> Wrong:
     return over(digits, 10 ** (before + block))
 
 
+@slip("N06", "The digits go on. A decimal that stops here is a little less.")
+def stops_after_two_places(k: int, n: int) -> Wrong:
+    """N01, where the decimal is the answer: 0.66 for 0.666..., 0.16 for 0.1666..."""
+    _, before, block = _digits_of(k, n)
+    places = max(2, before + block)
+    return over(k * 10**places // n, 10**places) if block else None
+
+
 @slip("N02", "Only some of the digits repeat. Take away those that do not.")
 def all_digits_over_nines(k: int, n: int) -> Wrong:
     digits, before, block = _digits_of(k, n)

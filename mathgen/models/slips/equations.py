@@ -106,11 +106,6 @@ def the_other_unknown(other: int) -> Wrong:
     return whole(other)
 
 
-@slip("L17", "That is how many there were of both. How many were of the one kind?")
-def both_together(both: int) -> Wrong:
-    return whole(both)
-
-
 @slip("L18", "Not all of the points come from these {items}.")
 def all_points_of_one(total: int, rate: int) -> Wrong:
     return _shared(total, rate)

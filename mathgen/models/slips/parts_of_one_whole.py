@@ -25,7 +25,7 @@ def keeps_bigger_bottom(a: int, b: int, c: int, d: int) -> Wrong:
 
 @slip("C03", "The top numbers must grow with the bottom numbers.")
 def multiplies_bottoms_only(a: int, b: int, c: int, d: int) -> Wrong:
-    return over(a + c, b * d)
+    return over(a + c, b * d) if b * d < 100 else None  # nobody leaves 12/1152 standing
 
 
 @slip("C04", "The parts have a new size. Change each top number as well.")
@@ -35,7 +35,7 @@ def tops_untouched(a: int, b: int, c: int, d: int) -> Wrong:
 
 @slip("C05", "Make the parts the same size first. Then take away the top numbers only.")
 def takes_across(a: int, b: int, c: int, d: int) -> Wrong:
-    return over(abs(a - c), abs(b - d)) if a != c and abs(b - d) > 1 else None
+    return over(abs(a - c), abs(b - d)) if (a - c) * (b - d) > 0 and abs(b - d) > 1 else None  # both in one order
 
 
 @slip("C07", "Put the two sets together first. Then count again.")
