@@ -74,7 +74,7 @@ def draft_of(*scope: tuple[str | int, ...] | None) -> Draft | None:
             7,
             "0.777...",
             ["7 / 9 = 7/9"],
-            {"D01": "7.9", "D02": "0.79", "D04": "0.7", "A03": "0.222..."},
+            {"N06": "0.77", "D01": "7.9", "D02": "0.79", "D04": "0.7", "A03": "0.222..."},
         ),
     ],
 )
@@ -184,7 +184,7 @@ def test_a_repeating_decimal_as_a_fraction_worked_by_hand() -> None:
             "375 / 900 = 375/900",
             "375/900 = 5/12",
         ),
-        {"N01": "52/125", "N02": "416/999", "N03": "2/3"},
+        {"N01": "416/1000", "N02": "416/999", "N03": "6/9"},
     )
 
 
@@ -193,7 +193,7 @@ def test_the_rest_of_a_set_as_a_decimal_worked_by_hand() -> None:
     found = [one for one in every_draft("rest_as_decimal", TABLE) if one.roles["part"].scope == Scope(("Owls",), (1,), None)]  # type: ignore[union-attr]
     one = said("rest_as_decimal", TABLE, 7, found[0])
     assert proved(one), one.proof
-    assert worked(one) == ("0.222...", "9*x = 9 - 7", ("9 - 7 = 2", "2 / 9 = 2/9"), {"N04": "0.777...", "D02": "0.29"})
+    assert worked(one) == ("0.222...", "9*x = 9 - 7", ("9 - 7 = 2", "2 / 9 = 2/9"), {"N04": "0.777...", "N06": "0.22", "D02": "0.29"})
 
 
 @pytest.mark.parametrize(
@@ -207,4 +207,4 @@ def test_a_fraction_held_against_a_repeating_decimal_by_hand(claim: Stated, key:
     assert proved(one), one.proof
     assert (one.answer.shown, {slip.id: slip.value for slip in one.slips}) == (key, slips)
     assert [step.text for step in one.steps][-1] == "375 / 900 = 375/900"
-    assert worked_lines(one)[-1] == "375/900 = 5/12"
+    assert "375/900 = 5/12" in worked_lines(one)
