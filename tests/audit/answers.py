@@ -194,7 +194,7 @@ def _display(line: dict[str, Any], shown: Rational, texts: Texts) -> Iterator[st
     if counts and not shares:
         if rest != f" {noun}":
             yield f'display "{display}" should end in "{noun}"'
-    elif rest and not things and not re.match(r" (times|points)$", rest):
+    elif rest and not things and not re.match(r" (times|points?)$", rest):
         yield f'display "{display}" has a unit that the question does not ask for'
     yield from number_faults(first, line["grade"], f'display "{display}"', largest_allowed(line))
     observed = re.search(r"\b(did|were)\b", question) and not re.search(r"mean|share|equal|each|fair", line["text"])

@@ -158,7 +158,7 @@ def asked_ratio(line: dict[str, Any], texts: Texts) -> tuple[int, int] | None:
 
 def asked_statistic(line: dict[str, Any], texts: Texts) -> Rational | None:
     """The median, quartile, range or deviation that the words ask for, of the groups' or the trials' own totals; else None."""
-    without = re.search(r"\b[Hh]ow much (greater|less) is the (mean|median)\b", sentences(line["text"])[-1])
+    without = re.search(r"\b[Hh]ow much (greater|less) is the (mean|median)\b(?! of the sample)", sentences(line["text"])[-1])
     if without and " sample" not in line["text"]:
         return _without(line, texts, without[1] == "greater", without[2])
     if re.search(r"\boverlap\b|\bboth dot plots lie\b", sentences(line["text"])[-1]):
