@@ -66,7 +66,7 @@ RULES: tuple[Rule, ...] = (
     rule("ask", "how many of the spaces are <beyond>", lambda question: question),
     rule("ask", "how many spaces are <beyond>", lambda question: question),
     rule("ask", "of the spaces , how many are <beyond>", lambda question: question),
-    rule("ask", "how many inches do all the spaces make end to end", always(AllEndToEnd())),
+    rule("ask", "what is the total length of all the spaces in inches", always(AllEndToEnd())),
     rule("ask", "how many inches long are all the spaces together", always(AllEndToEnd())),
     rule("ask", "what is the total of all the spaces in inches", always(AllEndToEnd())),
     rule("ask", "how many inches wider was the widest space than the narrowest space", always(WidestGap())),

@@ -775,7 +775,7 @@ class WidestGap(NamedTuple):
 
 
 class AllEndToEnd(NamedTuple):
-    """ "How many inches do all the spaces make end to end?": those of a line plot."""
+    """ "What is the total length of all the spaces in inches?": those of a line plot."""
 
 
 class EachEqual(NamedTuple):

@@ -108,7 +108,7 @@ def places_apart(top: int, bottom: int) -> Wrong:
     return over(top, bottom)
 
 
-@slip("W42", "Every cross is a space. Add a length as often as it has a cross.")
+@slip("W42", "Every cross is a space. Add each length once for every cross above it.")
 def each_place_once(top: int, bottom: int) -> Wrong:
     return over(top, bottom)
 

@@ -9,7 +9,7 @@ from typing import Any
 
 from sympy import Integer, Rational
 
-from mathgen.asks.expression import Measured, Op, Stat, Tally, Value
+from mathgen.asks.expression import Expr, Measured, Op, Stat, Tally, Value
 from mathgen.exact.forms import mixed
 from mathgen.sheets.figures.counts_listed import counts_listed
 from mathgen.sheets.figures.scene import FigureData, Scene, Support
@@ -69,12 +69,16 @@ def spaces_plotted(scene: Scene) -> Support | None:
     expr = goal.expr if isinstance(goal, Value) else None
     if isinstance(expr, Op) and isinstance(expr.args[0], Tally):  # crosses above two places of one plot
         expr = expr.args[0]
-    if not isinstance(expr, Stat | Tally):
+    if isinstance(expr, Stat | Tally):
+        series: tuple[Expr, ...] = expr.series
+    elif isinstance(expr, Op) and expr.symbol == "+" and "line plot" in scene.problem.text:  # all the spaces of a plot together
+        series = expr.args
+    else:
         return None
-    lengths = [scene.totals.gap(one.group, one.trial) for one in expr.series if isinstance(one, Measured)]
-    if len(lengths) != len(expr.series) or None in lengths:
+    lengths = [scene.totals.gap(one.group, one.trial) for one in series if isinstance(one, Measured)]
+    if len(lengths) != len(series) or None in lengths:
         return None
-    first = expr.series[0]
+    first = series[0]
     assert isinstance(first, Measured)  # all are
     words = scene.words
     title = f"Space between {words['things']}, {words['trial_labels'][first.trial]}"
