@@ -24,9 +24,12 @@ RULES: tuple[Rule, ...] = (
     rule("question_told", "how many <things> <group> <past> <when>", _single),
     rule("fact", "the first question is <question_told>", lambda one: (OneOfTwo("first", one),)),
     rule("fact", "the second question is <question_told>", lambda one: (OneOfTwo("second", one),)),
+    rule("fact", "one question is <question_told>", lambda one: (OneOfTwo("first", one),)),
+    rule("fact", "another question is <question_told>", lambda one: (OneOfTwo("second", one),)),
     rule("fact", "someone wonders <question_told>", lambda one: (OneOfTwo("first", one),)),
     rule("fact", "someone else wonders <question_told>", lambda one: (OneOfTwo("second", one),)),
     rule("ask", "which is a statistical question , the first or the second", always(WhichStatistical())),
+    rule("ask", "which of these is a statistical question , the first or the second", always(WhichStatistical())),
     rule("ask", "is the first or the second a statistical question", always(WhichStatistical())),
     # a number left out
     rule("left_out", "<group>", lambda who: LeaveOut("groups", who)),
@@ -43,7 +46,7 @@ RULES: tuple[Rule, ...] = (
     ),
     rule(
         "ask",
-        "how much <size> is the <center> of the other numbers of <things> <that_outcome> <per>",
+        "how much <size> is the <center> number of <things> <that_outcome> <per> then",
         lambda more, name, c, m, by: CenterWithout(name, more, measured(m, "down", "standing"), what(c), by),
     ),
     rule(
