@@ -104,6 +104,34 @@ def estimate_off(view: TableView) -> AskSpace:
     return AskSpace(_some_groups(view), build)
 
 
+@problem_model(skill="whether a sample represents")
+def sample_represents(view: TableView) -> AskSpace:
+    """Whether a color is the same fraction of a sample as of its population, the pins of one trial."""
+    colors = view.table.colors if len(view.table.colors) > 1 else ()
+    spots = [spot for spot in view.spots if len(spot.trials or view.table.trials) == 1]
+
+    def build(spot: Spot, color: str, size: int, alike: bool) -> Draft | None:
+        whole, part = view.quantity("down", spot), view.quantity("down", spot, color)
+        n, k = view.number(whole), view.number(part)
+        if n < _POPULATION or k == 0 or 2 * size > n or size * k % n:
+            return None
+        has = size * k // n + (0 if alike else 1 if size % 2 else -1)
+        # Not none, not all, and not as many as the population has: counts alone must not tell.
+        if not 1 < has < size or has == k:
+            return None
+        of_sample = Op("/", (Stated(has, "of the color"), Stated(size, "in the sample")))
+        return Draft(
+            ask=Ask(Truth(of_sample, "=", Op("/", (part, whole))), (), _TRUTH),
+            roles={"part": part, "whole": whole, "drawn": of_sample.args[1], "has": of_sample.args[0]},  # type: ignore[dict-item]
+            structure="is it so",
+            slips=(("K84", ("false" if alike else "true",)),),
+            sets=(n,),
+            unit=False,
+        )
+
+    return AskSpace((spots, colors, _SIZES, (True, False)), build)
+
+
 @problem_model(skill="sample like its population")
 def sample_like_population(view: TableView) -> AskSpace:
     """How many of a color belong in a sample that represents the colors of a population: the pins of one trial."""

@@ -75,6 +75,7 @@ Kind = Literal[
     "sample gap",
     "sample off",
     "sample like",
+    "sample alike",
     "mean then",
     "model gap",
     "likelier",

@@ -138,6 +138,7 @@ from mathgen.reading.meaning import (
     SameRate,
     SameRatio,
     Sample,
+    SampleHas,
     SampleLike,
     ScaledCount,
     ScatterPlot,
@@ -189,7 +190,7 @@ from mathgen.reading.plots import bars_told, plot_to_make
 from mathgen.reading.points import classes, one_set, same_points, same_racks
 from mathgen.reading.proportional import grid, growing, proportional, score_grew
 from mathgen.reading.rates import same_ratio
-from mathgen.reading.samples import digits, drawn, sample, sample_like, uniform_model
+from mathgen.reading.samples import digits, drawn, sample, sample_has, sample_like, uniform_model
 from mathgen.reading.scaling import scaled_count
 from mathgen.reading.scatter import line_close_by, scatter_plot
 from mathgen.reading.score_lines import goal_score, one_line, starting_scores
@@ -521,6 +522,7 @@ _TAKE = {
     LeaveOut: leave_out,
     Sample: sample,
     SampleLike: sample_like,
+    SampleHas: sample_has,
     Digits: digits,
     HitDigits: hit_digits,
     RunsAre: runs_are,

@@ -471,7 +471,7 @@ class NextTrial(NamedTuple):
 
 
 class Drawn(NamedTuple):
-    """ "The Owls, the Kites, and the Wrens are a random sample from the population of 6 groups." """
+    """ "The Owls, the Kites, and the Wrens were drawn at random from a population of 6 groups." """
 
     groups: tuple[Label, ...]
     number: Number
@@ -488,6 +488,15 @@ class Digits(NamedTuple):
     """ "A simulation uses 10 random digits." """
 
     number: Number
+
+
+class SampleHas(NamedTuple):
+    """ "A random sample of 8 of these pins has 2 red pins." """
+
+    size: Number
+    number: Number
+    colors: Labels
+    measure: Measure | None = None
 
 
 class HitDigits(NamedTuple):
@@ -1190,7 +1199,7 @@ Claim = (
     | PartOf | NextGoal | TheFraction | EqualFraction
     | RuleIs | EquationIs | LetterIs | PointsEach | BonusPoints | ScoreIs
     | StartingScores | OneLine | GoalScore
-    | OtherRow | TwoPlots | Wondered | OneOfTwo | LeaveOut | Sample | SampleLike | HitDigits | RunsAre | Digits | Drawn
+    | OtherRow | TwoPlots | Wondered | OneOfTwo | LeaveOut | Sample | SampleLike | SampleHas | HitDigits | RunsAre | Digits | Drawn
     | UniformModel | NextTrial
     | ZeroIs | ResultIs | ResultsAre | PutInBoxes | BoxesAlike | Repeated | SomePart | ShownPart | ScoreGrew | LossLimit
     | LetterCount | SumTimes | ExpressionsAre | NextLetter | LetterAhead | LeftIs | OneTerm | ResultLimit

@@ -4,10 +4,10 @@ from __future__ import annotations
 
 from mathgen.reading.chart import Clash, Rule, rule
 from mathgen.reading.facts import Claims
-from mathgen.reading.meaning import Digits, Drawn, Labels, Mark, Sample, SampleLike, UniformModel
+from mathgen.reading.meaning import Digits, Drawn, Labels, Mark, Sample, SampleHas, SampleLike, UniformModel
 from mathgen.reading.noun_phrases import always, measured, what
 from mathgen.reading.tokens import Number
-from mathgen.reading.wanted import AllGroups, EstimateOff, InSample, LikelierThan, MeanGap, StandFor, ThanModel
+from mathgen.reading.wanted import AllGroups, EstimateOff, InSample, LikelierThan, MeanGap, SampleAlike, StandFor, ThanModel
 from mathgen.trials.scope import Measure
 
 
@@ -19,6 +19,24 @@ def _like_all(size: Number, colors: Labels, whole: Number | None, again: Labels,
     if {colors, again} != {Mark("bare")}:
         raise Clash  # "of these red pins"
     return (SampleLike(size, None if measure is None else measured(measure, "down", "standing"), whole),)
+
+
+def _has(size: Number, colors: Labels, number: Number, color: Labels, measure: Measure | None = None) -> Claims:
+    if colors != Mark("bare"):
+        raise Clash  # "of these red pins"
+    return (SampleHas(size, number, color, None if measure is None else measured(measure, "down", "standing")),)
+
+
+def _both_has(colors: Labels, size: Number, again: Labels, number: Number, color: Labels, measure: Measure | None = None) -> Claims:
+    if again != Mark("bare"):
+        raise Clash
+    return _has(size, colors, number, color, measure)
+
+
+def _alike(colors: Labels, whole: Number, things: Labels) -> SampleAlike:
+    if things != Mark("bare"):
+        raise Clash
+    return SampleAlike(colors, whole)
 
 
 def _model(colors: Labels, measure: Measure, kinds: Number) -> Claims:
@@ -59,12 +77,26 @@ RULES: tuple[Rule, ...] = (
         "the <things> <that_outcome> are a population , and a sample of WHOLE <things> should represent the kinds",
         lambda c, m, size, again: _like_all(size, c, None, again, m),
     ),
+    rule("fact", "a random sample of WHOLE of these <things> has WHOLE <things>", _has),
+    rule(
+        "fact",
+        "these <things> are a population , and a random sample of WHOLE <things> has WHOLE <things>",
+        _both_has,
+    ),
+    rule(
+        "fact",
+        "the <things> <that_outcome> are a population , and a sample of WHOLE <things> has WHOLE <things>",
+        lambda c, m, size, again, n, color: _both_has(c, size, again, n, color, m),
+    ),
+    rule("ask", "does the sample have the same fraction of <things> as all WHOLE <things>", _alike),
+    rule("ask", "does the sample represent the population in its fraction of <things>", SampleAlike),
+    rule("ask", "is the fraction of <things> in the sample the same as in the population", SampleAlike),
     rule("ask", "how many <things> should be in the sample", InSample),
     rule("ask", "how many of the sample should be <things>", InSample),
     rule("ask", "how many <things> should the sample have", InSample),
     rule(
         "fact",
-        "<groups> are a random sample from the population of WHOLE groups",
+        "<groups> were drawn at random from a population of WHOLE groups",
         lambda groups, number: (Drawn(groups, number),),
     ),
     rule(

@@ -5,11 +5,12 @@ from __future__ import annotations
 from mathgen.asks.expression import Op, Quantity, Stat, Stated, Truth, Value
 from mathgen.reading.asked import ANY, TRUTH, WHOLE, Asked
 from mathgen.reading.evaluate import evaluate
-from mathgen.reading.meaning import Digits, Drawn, Mark, Np, Sample, SampleLike, UniformModel
+from mathgen.reading.meaning import Digits, Drawn, Labels, Mark, Np, Sample, SampleHas, SampleLike, UniformModel
 from mathgen.reading.tokens import NotRead
 from mathgen.reading.told import Fact, Told
-from mathgen.reading.wanted import AllGroups, EstimateOff, InSample, LikelierThan, MeanGap, StandFor, ThanModel
+from mathgen.reading.wanted import AllGroups, EstimateOff, InSample, LikelierThan, MeanGap, SampleAlike, StandFor, ThanModel
 from mathgen.scenario.words import Scenario
+from mathgen.trials.scope import Measure
 
 
 def sample(told: Told, claim: Sample) -> None:
@@ -79,14 +80,45 @@ def sample_like(told: Told, claim: SampleLike) -> None:
     told.facts.append(Fact(Stated(int(claim.size.value), "in the sample"), claim.size.text))
 
 
+def sample_has(told: Told, claim: SampleHas) -> None:
+    """Keep how many of a color a sample has.
+
+    Raises:
+        NotRead: there are two samples, or it has more of the color than there are in all.
+    """
+    if told.sample_has is not None or claim.number.value > claim.size.value:
+        raise NotRead("two samples are told of, or one that cannot be")
+    told.sample_has = claim
+    told.open["sample has"] = "the sample"
+    told.facts.append(Fact(Stated(int(claim.size.value), "in the sample"), claim.size.text))
+    told.facts.append(Fact(Stated(int(claim.number.value), "of the color"), claim.number.text))
+
+
+def _population(told: Told, measure: Measure | None, colors: Labels) -> tuple[Quantity, Quantity]:
+    """How many of the color there are among all that were counted, and how many in all."""
+    counted = {fact.expr.measure for fact in told.facts if isinstance(fact.expr, Quantity)}
+    if counted - {measure or "down"} or not isinstance(colors, tuple) or len(colors) > 1:
+        raise NotRead("it is not said what the sample is of, or which color is meant")
+    whole = told.quantity(measure or "down", Np(None, None, Mark("all")))
+    return told.quantity(measure or "down", Np(None, None, colors)), whole
+
+
+def sample_alike(question: SampleAlike, told: Told, _: Scenario) -> Asked:
+    claim = told.sample_has
+    if claim is None or claim.colors != question.colors:
+        raise NotRead("it is not said how many of the color the sample has")
+    part, whole = _population(told, claim.measure, question.colors)
+    if question.whole is not None:
+        told.referred(whole, question.whole)
+    of_sample = Op("/", (Stated(int(claim.number.value), "of the color"), Stated(int(claim.size.value), "in the sample")))
+    return Asked("sample alike", Truth(of_sample, "=", Op("/", (part, whole))), TRUTH, (part, whole), ("sample has",))
+
+
 def in_sample(question: InSample, told: Told, _: Scenario) -> Asked:
     claim = told.sample_like
-    counted = {fact.expr.measure for fact in told.facts if isinstance(fact.expr, Quantity)}
-    if claim is None or counted - {claim.measure or "down"} or not isinstance(question.colors, tuple) or len(question.colors) > 1:
-        raise NotRead("it is not said what the sample is of, or which color is meant")
-    measure = claim.measure or "down"
-    whole = told.quantity(measure, Np(None, None, Mark("all")))
-    part = told.quantity(measure, Np(None, None, question.colors))
+    if claim is None:
+        raise NotRead("it is not said what the sample is of")
+    part, whole = _population(told, claim.measure, question.colors)
     if claim.whole is not None:
         told.referred(whole, claim.whole)
     goal = Op("*", (Op("/", (part, whole)), Stated(int(claim.size.value), "in the sample")))

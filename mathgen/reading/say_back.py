@@ -55,6 +55,9 @@ def in_words(reading: Reading, table: TrialTable, scenario: Scenario) -> str:
             sentence = f"Estimate for all the groups from a sample: {'; '.join(number[:-1])}."
         case "sample off":
             sentence = f"Find how far an estimate from a sample is from {number[-1]}: {'; '.join(number[:-1])}."
+        case "sample alike":
+            shares = f"{stated['of the color']} of {stated['in the sample']}"
+            sentence = f"Say whether {shares} is the same fraction as {number[0]} of {number[1]}."
         case "sample like":
             sentence = f"Find how many of a sample of {stated['in the sample']} are as large a part as {number[0]} of {number[1]}."
         case "runs":

@@ -80,6 +80,7 @@ from mathgen.reading.meaning import (
     SameRate,
     SameRatio,
     Sample,
+    SampleHas,
     SampleLike,
     ScaledCount,
     ScatterPlot,
@@ -205,6 +206,7 @@ class Told:
     left_out: LeaveOut | None = None
     sample: Sample | None = None
     sample_like: SampleLike | None = None
+    sample_has: SampleHas | None = None
     digits: Digits | None = None
     hit_digits: HitDigits | None = None
     runs: RunsAre | None = None

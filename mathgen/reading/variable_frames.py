@@ -36,10 +36,6 @@ def _next(letter: str, measure: Measure, who: Labels, colors: Labels, trials: La
     return (NextLetter(letter, measured(measure, "down"), what(colors, who, trials)),)
 
 
-def _every(letter: str) -> WhichExpression:
-    return WhichExpression("same", None, None, letter)
-
-
 def _any(letter: str, measure: Measure) -> WhichExpression:
     return WhichExpression("rest", measured(measure, "down", "standing"), None, letter)
 
@@ -111,9 +107,9 @@ RULES: tuple[Rule, ...] = (
     rule("ask", "which expression gives the total of <things> <that_outcome> in both trials", lambda c, m: _which("total", c, m)),
     rule(
         "ask",
-        "which of these expressions equals <bracket> , the points in all",
+        "which of these expressions shows <bracket> trial by trial",
         lambda bracket: WhichExpression("same", None, None, None, bracket),
     ),
     rule("ask", "which expression adds the points of each trial", always(WhichExpression("same"))),
-    rule("ask", "which expression is the same as that total for every LETTER", _every),
+    rule("ask", "which expression shows that total trial by trial", always(WhichExpression("same"))),
 )

@@ -472,6 +472,13 @@ class InSample(NamedTuple):
     colors: Labels
 
 
+class SampleAlike(NamedTuple):
+    """ "Does the sample have the same fraction of red pins as all 48 pins?" """
+
+    colors: Labels
+    whole: Number | None = None
+
+
 class RunChance(NamedTuple):
     """ "What is the estimated probability that both of the pins will be knocked down?": by the runs of a simulation."""
 
@@ -1228,6 +1235,7 @@ Question = (
     | AllGroups
     | EstimateOff
     | InSample
+    | SampleAlike
     | RunChance
     | StandFor
     | LikelierThan

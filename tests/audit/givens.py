@@ -22,7 +22,7 @@ STATED = (
     "goal in points", "kinds", "top number", "trials at this rate", "goal at this rate", "in another row",
     "classes", "spaces", "inches", "inches on the drawing", "inches in a foot", "feet next time", "feet in all",
     "start of the line", "pins for each inch", "inches wider", "pins for each picture", "number on the line", "from", "to",
-    "in each group", "in the sample", "digits", "first digit", "last digit", "run", "runs", "in one more trial",
+    "in each group", "in the sample", "of the color", "digits", "first digit", "last digit", "run", "runs", "in one more trial",
     "goal", "points more", "limit in points", "limit",
     "rows", "in each row", "counted next", "claimed", "picks", "claimed part", "claimed percent", "wanted total", "wanted mean",
     "trials to come", "goal percent",

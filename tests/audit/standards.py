@@ -586,8 +586,7 @@ SHOWS: dict[str, Callable[[Problem], bool]] = {
         _says(r"\beach inch\b|\bone inch on the drawing\b")(p) and "/" in _signs(p) and any("/" in one["number"] for one in p["givens"])
     ),
     "8.SP.A.1": lambda p: (
-        _says(r"\bscatter plot\b")(p)
-        and _says(r"\bassociation\b.*\?|\b(goes|lower|higher|less|greater)\b.*\binstead\?")(p)
+        _says(r"\bscatter plot\b")(p) and _says(r"\bassociation\b.*\?|\b(goes|lower|higher|less|greater)\b.*\binstead\?")(p)
     ),
     "8.SP.A.2": lambda p: (
         _says(r"\bscatter plot\b.*(\bthan the line predicts|\bfarther from\b.*|\bmiss the point by more)\?")(p) and {"*", "-"} <= _signs(p)
@@ -702,13 +701,14 @@ SHOWS: dict[str, Callable[[Problem], bool]] = {
     ),
     "7.SP.C.7a": lambda p: (_probability(p) or _times_picked(p)) and _says("is picked (at random|without looking)|equally likely")(p),
     "7.SP.A.1": lambda p: (
-        _says(r"mean of the sample (greater |less )?than the mean of the population\?")(p)
+        (p["answer"]["kind"] == "truth" and _says(r"\bsample\b.*\bfraction of .+\?")(p))
         or (_says(r"\bsample\b.*\brepresents?\b.*\bhow many\b.*\bsample\b.*\?")(p) and _part_of(p, percent=False))
     ),
     "7.SP.C.7b": lambda p: _against_model(p) or (_probability(p) and _says(r"\bnext\b")(p) and _says("results")(p)),
     "7.SP.C.8b": lambda p: _whole(p) and "*" in _signs(p) <= {"*", "-"} and _says(r"\bpairs of\b.*\?")(p),
     "7.SP.A.2": lambda p: (
-        (_says(r"\bsample\b.*\babout how many\b|\bAbout how many .* sample\?")(p) and _signs(p) == {"+", "/", "*"})
+        _says(r"mean of the sample (greater |less )?than the mean of the population\?")(p)
+        or (_says(r"\bsample\b.*\babout how many\b|\bAbout how many .* sample\?")(p) and _signs(p) == {"+", "/", "*"})
         or (_says(r"\bdrawn at random\b|\brandom sample\b")(p) and _says(r"\bestimate\b.*\?")(p) and _signs(p) == {"+", "-", "/", "*"})
     ),
     "7.SP.C.8c": lambda p: (

@@ -49,6 +49,8 @@ def faults(line: dict[str, Any], texts: Texts) -> Iterator[str]:
     if told is None:
         told = _right_expression(line, texts)
     if told is None:
+        told = _sample(line, texts)
+    if told is None:
         yield "the audit does not know what is to be judged"
     elif told != (answer["value"] == "true"):
         yield f"the rows say {told}"
@@ -230,3 +232,15 @@ def _right_expression(line: dict[str, Any], texts: Texts) -> bool | None:
     if solutions(line["relation"]) != (points - worth,):
         return None
     return bool(points == worth)
+
+
+def _sample(line: dict[str, Any], texts: Texts) -> bool | None:
+    """Whether a color is the same part of a sample as of all that were knocked down; None for any other question."""
+    told = re.search(r"\bsample of (\d+) .*\bhas (\d+) ", line["text"])
+    question = sentences(line["text"])[-1]
+    if told is None or "fraction of" not in question:
+        return None
+    named, colors = texts.named(line["text"]), texts.named(question).colors
+    place = named.groups or None, named.trials or None
+    part, whole = (texts.results.total("down", Reach(*place, some)) for some in (colors, None))
+    return Rational(int(told[2]), int(told[1])) == Rational(part, whole)

@@ -50,6 +50,22 @@ ROWS = {
         ("8 + 3 + 7 = 18", "18 / 3 = 6", "6 * 5 = 30", "30 - 25 = 5"),
         {"K36": "30", "K37": "7", "K21": "6"},
     ),
+    "sample_represents": (
+        table({"red": 9, "blue": 9}, {("Owls", 1): (4, 8), ("Herons", 1): (6, 2)}),  # 10 red of 20
+        Ask(
+            Truth(
+                Op("/", (Stated(2, "of the color"), Stated(6, "in the sample"))),
+                "=",
+                Op("/", (quantity("down", None, (1,), "red"), quantity("down", None, (1,)))),
+            ),
+            (),
+            TRUTH,
+        ),
+        "No",
+        "x = 2/6 - 10/20",
+        ("2 / 6 = 2/6", "4 + 6 = 10", "4 + 8 + 6 + 2 = 20", "10 / 20 = 10/20"),
+        {"K84": "Yes"},
+    ),
     "sample_like_population": (
         table({"red": 9, "blue": 9}, {("Owls", 1): (4, 8), ("Herons", 1): (6, 2)}),  # 10 red of 20
         Ask(

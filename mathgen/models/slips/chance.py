@@ -229,3 +229,9 @@ def part_for_one(last: int, digits: int) -> Wrong:
 @slip("K83", "That is how many runs have the event. What part of all the runs is that?")
 def runs_for_a_part(found: int) -> Wrong:
     return whole(found)
+
+
+@slip("K84", "Compare fractions: the part of the sample, and the part of the population.")
+def counts_for_fractions(verdict: str) -> Wrong:
+    """Not in the research catalogue: A01, for a sample and its population."""
+    return verdict
