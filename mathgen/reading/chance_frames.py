@@ -60,6 +60,7 @@ A_COLOR = "(a|an) COLOR ITEM"
 
 PROBABILITY: tuple[Rule, ...] = (
     rule("going_by", "going by (this|these) (result|results)", always(None)),
+    rule("going_by", "based on (this|these) (result|results)", always(None)),
     rule("one_color", f"is {A_COLOR}", lambda color, _: (color, False)),
     rule("one_color", f"is not {A_COLOR}", lambda color, _: (color, True)),
     rule("probability", "(what|find) (is|was)? the estimated? probability that", always(None)),

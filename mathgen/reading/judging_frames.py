@@ -80,6 +80,7 @@ RULES: tuple[Rule, ...] = (
     rule("fair_by", "the means", always(IsFair("mean"))),
     rule("fair_by", "the <things> <that_outcome> per trial", lambda c, m: IsFair("per trial", m, c)),
     rule("ask", "going by <fair_by> , is this claim fair", lambda question: question),
+    rule("ask", "based on <fair_by> , is this claim fair", lambda question: question),
     rule("ask", "is this claim fair by <fair_by>", lambda question: question),
     rule("ask", "do <fair_by> make this claim fair", lambda question: question),
     rule("ask", "do you agree", always(JudgeClaim())),

@@ -55,6 +55,7 @@ RULES: tuple[Rule, ...] = (
     ),
     rule("fact", "in the sample , <clause>", lambda claims: claims),
     rule("by_sample", "going by this sample", always(None)),
+    rule("by_sample", "based on this sample", always(None)),
     rule("all_groups", "about how many <things> did all the groups <outcome_base>", lambda c, m: AllGroups(m, what(c))),
     rule("ask", "<by_sample> , <all_groups>", lambda _, question: question),
     rule("ask", "<all_groups> , <by_sample>", lambda question, _: question),

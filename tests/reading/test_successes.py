@@ -29,7 +29,7 @@ READ = [
         "percent",
     ),
     (f"{SHORT} In 14 trials, the class had 8 successes. What fraction of the 14 trials were not successes?", "3/7", "any"),
-    (f"The Owls had 3 successes in 5 trials. {SHORT} Going by these results, {LIKELY}", "3/5", "any"),
+    (f"The Owls had 3 successes in 5 trials. {SHORT} Based on these results, {LIKELY}", "3/5", "any"),
     (f"The Owls had 5 trials. {RULE} Of the 5 trials, 3/5 were successes. What fraction of the 5 trials were not successes?", "2/5", "any"),
     (f"{SHORT} The Kites had successes in 3/4 of all 4 trials. What fraction of the 4 trials were not successes?", "1/4", "any"),
     (f"The Owls had 3 successes in 5 trials. The Kites had 3 successes in 4 trials. {RULE} {GREATER}", "Kites", "name"),
