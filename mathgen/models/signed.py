@@ -271,7 +271,7 @@ def mean_of_results(view: TableView) -> AskSpace:
     return AskSpace((view.groups_or_class if trials else [], view.colors_or_all, _STEPS), build)
 
 
-@problem_model(skill="signed numbers in stories")
+@problem_model(skill="difference of results")
 def difference_of_results(view: TableView) -> AskSpace:
     """How much greater one result is than another, of which one at least is below 0."""
     pairs = list(combinations(view.table.trials, 2))

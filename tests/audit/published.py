@@ -73,8 +73,8 @@ CODES = frozenset(
     5.NF.B.6 5.NF.B.7c 5.MD.A.1 5.MD.B.2 5.G.A.2
     6.RP.A.1 6.RP.A.2 6.RP.A.3a 6.RP.A.3b 6.RP.A.3c 6.RP.A.3d 6.NS.A.1 6.NS.B.2 6.NS.B.3 6.NS.B.4 6.NS.C.5 6.NS.C.7c 6.EE.A.2c 6.EE.B.6
     6.EE.B.7 6.EE.B.8 6.EE.C.9 6.SP.A.1 6.SP.A.2 6.SP.B.4 6.SP.B.5a 6.SP.B.5b 6.SP.B.5c 6.SP.B.5d
-    7.RP.A.1 7.RP.A.2a 7.RP.A.2b 7.RP.A.3 7.NS.A.1b 7.NS.A.2d 7.NS.A.3 7.EE.A.2 7.EE.B.3 7.EE.B.4a 7.EE.B.4b 7.SP.A.1 7.SP.A.2 7.SP.B.3
-    7.SP.B.4 7.SP.C.5 7.SP.C.6 7.SP.C.7a 7.SP.C.7b 7.SP.C.8b 7.SP.C.8c
+    7.RP.A.1 7.RP.A.2a 7.RP.A.2b 7.RP.A.3 7.NS.A.1b 7.NS.A.1c 7.NS.A.2d 7.NS.A.3 7.EE.A.2 7.EE.B.3 7.EE.B.4a 7.EE.B.4b 7.SP.A.1 7.SP.A.2
+    7.SP.B.3 7.SP.B.4 7.SP.C.5 7.SP.C.6 7.SP.C.7a 7.SP.C.7b 7.SP.C.8b 7.SP.C.8c
     8.NS.A.1 8.EE.B.5 8.EE.C.7b 8.EE.C.8c 8.F.B.4 8.SP.A.1 8.SP.A.2 8.SP.A.3 8.SP.A.4
     """.split()  # noqa: SIM905 - a list of this length reads better as words
 )

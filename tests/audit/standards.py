@@ -639,6 +639,9 @@ SHOWS: dict[str, Callable[[Problem], bool]] = {
     "6.NS.C.5": lambda p: _says(r"negative number")(p) and _says(r"number (shows the change|stands for) .+\?")(p),
     "6.NS.C.7c": lambda p: any("|" in step for step in p["steps"]) and _says(r"(absolute value|zero|distance|the goal)\b.*\?")(p),
     "7.NS.A.1b": lambda p: _below_zero(p) and "+" in _signs(p) and _says(r"\b(sum|total)\b.*\?")(p),
+    "7.NS.A.1c": lambda p: (
+        _below_zero(p) and _signs(p) == {"-"} and _says(r"\b(distance between these results|how much (greater )?was the result)\b.*\?")(p)
+    ),
     "7.NS.A.3": lambda p: _below_zero(p) and bool({"/", "-"} & _signs(p)),
     "6.RP.A.1": lambda p: (
         (p["answer"]["kind"] == "ratio" and _says(r"\bratio of .+ to .+\?")(p))
