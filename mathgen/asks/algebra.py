@@ -9,6 +9,7 @@ from mathgen.asks.expression import Equation, Expr, Op, Stated, Unknown
 
 _STRICT = {"-": ">", "+": "<"}  # more than a goal is one more than reaching it, less than a limit one less
 _TURNED = {"=": "=", ">": "<", "<": ">", ">=": "<=", "<=": ">="}
+_WORDS = {"+": "plus", "-": "minus"}
 _REACHED = {"goal in points": ">=", "limit in points": "<="}
 Line = tuple[int, int]  # so many x and so much
 
@@ -44,6 +45,47 @@ def solved(equation: Equation, number: Callable[[Expr], int | None]) -> tuple[st
         first = "least" if sign[0] == ">" else "greatest"
         lines.append(f"the {first} number is {x + (sign == '>') - (sign == '<')}")
     return tuple(line for line, _ in groupby(lines))
+
+
+def in_words(target: Expr, number: Callable[[Expr], int | None], bound: bool) -> str:
+    """What an expression says: "3 plus 10 first, then times 5"; of a difference that is to be above 0, "more than 9".
+
+    Args:
+        target: the expression, an Unknown for its letter.
+        number: the whole number that a part without the letter stands for.
+        bound: whether it is an inequality.
+    Returns:
+        "" where no short words are known.
+    """
+    if not isinstance(target, Op):
+        return ""
+    if bound:
+        first, other = target.args
+        return f"more than {number(other)}" if isinstance(first, Unknown) else f"less than {number(first)}"
+    told = [_told(arg, number) for arg in target.args]
+    if "" in told:
+        return ""
+    if target.symbol == "*":
+        sums = [text for text in told if " plus " in text or " minus " in text]
+        others = [text for text in told if text not in sums]
+        if len(sums) == 1 and others:
+            return f"{sums[0]} first, then times {' times '.join(others)}"
+        return "" if sums else " times ".join(told)
+    if target.symbol not in _WORDS:
+        return ""
+    comma = "," if any(isinstance(arg, Op) for arg in target.args) else ""
+    return f"{comma} {_WORDS[target.symbol]} ".join(told)
+
+
+def _told(expr: Expr, number: Callable[[Expr], int | None]) -> str:
+    if isinstance(expr, Unknown):
+        return "n"
+    if isinstance(expr, Op):
+        told = [_told(arg, number) for arg in expr.args]
+        flat = expr.symbol in "+-*" and not any(isinstance(arg, Op) for arg in expr.args)
+        return f" {'times' if expr.symbol == '*' else _WORDS[expr.symbol]} ".join(told) if flat and "" not in told else ""
+    plain = number(expr)
+    return "" if plain is None else str(plain)
 
 
 def _without_one(expr: Expr) -> tuple[Expr, str]:

@@ -6,12 +6,13 @@ A rounding names the two numbers between which a number lies, and the nearer one
 from __future__ import annotations
 
 import re
+from collections.abc import Callable
 from itertools import pairwise
 from math import gcd, lcm
 
 from sympy import Rational
 
-from mathgen.asks.algebra import solved
+from mathgen.asks.algebra import in_words, solved
 from mathgen.asks.expression import NOTHING, OF_TWO, PAIR, Ask, Choice, Expr, Op, QuotientRemainder, Same, Stat, Truth, Value
 from mathgen.asks.relation import relation
 from mathgen.asks.steps import CellReader, Number, Working, side_by_side, worked
@@ -36,7 +37,8 @@ def board_lines(ask: Ask, reader: CellReader, printed: dict[Expr, str], grade: i
     """
     goal = ask.goal
     if isinstance(goal, Same):
-        return ()
+        told = in_words(goal.target, _whole(reader, printed), bool(re.search("[<>]", shown)))
+        return (f"{told}: {shown}",) if told else ()
     if isinstance(goal, Choice | Truth) and (scaled := scaled_by(goal)) is not None:
         return _scaling(printed[scaled], _printed(goal.exprs[1], reader, printed), _verdict(goal, shown))
     if isinstance(goal, Truth) and goal.right == NOTHING and isinstance(goal.left, Stat):
@@ -62,16 +64,19 @@ def board_lines(ask: Ask, reader: CellReader, printed: dict[Expr, str], grade: i
 
 def _in_x(working: Working, ask: Ask, reader: CellReader, printed: dict[Expr, str], grade: int) -> None:
     """The equation that the words tell, and x; from grade 7 on it is solved step by step, after what was worked out in numbers."""
-
-    def whole(expr: Expr) -> int | None:
-        number = Working(reader, printed).number(expr)
-        return number.top if number.bottom == 1 else None
-
-    lines = solved(relation(ask), whole)
+    lines = solved(relation(ask), _whole(reader, printed))
     if lines and grade > _EQUATIONS:
         working.board += lines
     elif lines and lines[-1].startswith("x = "):
         working.board = [lines[0], *working.board, lines[-1]]
+
+
+def _whole(reader: CellReader, printed: dict[Expr, str]) -> Callable[[Expr], int | None]:
+    def whole(expr: Expr) -> int | None:
+        number = Working(reader, printed).number(expr)
+        return number.top if number.bottom == 1 else None
+
+    return whole
 
 
 def scaled_by(goal: Choice | Truth) -> Expr | None:

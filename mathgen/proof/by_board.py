@@ -36,6 +36,7 @@ _CUT = re.compile(r"(\d+)\.(\d+)\.\.\.(%?)")
 _SIGN = re.compile(r" ([-+*/]) ")
 _BOUND = re.compile(r"the (least|greatest) number is (\d+)")
 _SO = ", so "
+LETTERS = ((3, 1), (50, 1))  # tried for the letter of an expression
 
 
 class Lists(NamedTuple):
@@ -51,18 +52,21 @@ def check_board(problem: Problem, known: Iterable[Pair], sides: Sequence[Pair], 
     Args:
         problem: with its board.
         known: numbers that the pupil has, and those that the equalities lead to on the way.
-        sides: what a choice or a statement compares.
+        sides: what a choice or a statement compares; what an expression is with each of ``LETTERS`` for its letter.
         lists: of the statistics.
     Raises:
         NotTrue: a line states what is not so, works with a number from nowhere, or the board ends elsewhere than the key.
     """
     goal, board = problem.ask.goal, problem.board
-    if isinstance(goal, Same | Listing | Changes | Chosen):
+    if not board:
+        raise NotTrue("nothing stands on the board")
+    if isinstance(goal, Same):
+        _check_words(board, problem.answer.shown, sides)
+        return
+    if isinstance(goal, Listing | Changes | Chosen):
         if board != tuple(step.text for step in problem.steps):
             raise NotTrue("the board has other lines than the steps")
         return
-    if not board:
-        raise NotTrue("nothing stands on the board")
     exact = problem.answer.exact
     x = (0, 1) if isinstance(exact, str) else (int(exact.numerator), int(exact.denominator))
     reader = _Reader(set(known), lists, x)
@@ -81,6 +85,22 @@ def check_board(problem: Problem, known: Iterable[Pair], sides: Sequence[Pair], 
         raise NotTrue("the distances from a mean are not listed on the board")
     if reader.counted != list(lists.counted):
         raise NotTrue("the board does not count what is meant")
+
+
+def _check_words(board: Sequence[str], shown: str, sides: Sequence[Pair]) -> None:
+    """3 plus 10 first, then times 5: (3 + 10) × 5."""
+    words, _, label = board[0].partition(": ")
+    if len(board) != 1 or label != shown:
+        raise NotTrue(f"{' | '.join(board)} does not lead to {shown}")
+    sign, than, number_told = words.rpartition(" than ")
+    if than and sign in ("more", "less"):
+        words = f"n - {number_told}" if sign == "more" else f"{number_told} - n"
+    added, first, times = words.partition(" first, then times ")
+    words = f"({added}) times {times}" if first else words
+    for name, symbol in ((", ", " "), ("plus", "+"), ("minus", "-"), ("times", "*"), ("n", "x")):
+        words = words.replace(name, symbol)
+    if [value_at(words, letter) for letter in LETTERS] != list(sides):
+        raise NotTrue(f"{board[0]!r} says something else than the story")
 
 
 def _check_whole(problem: Problem) -> None:

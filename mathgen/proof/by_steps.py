@@ -35,7 +35,7 @@ from mathgen.asks.expression import (
     Value,
 )
 from mathgen.problems.record import Answer, Problem
-from mathgen.proof.by_board import Lists, check_board, lists_of
+from mathgen.proof.by_board import LETTERS, Lists, check_board, lists_of
 from mathgen.proof.lists import is_statistic, statistic
 from mathgen.proof.step_numbers import NotTrue, Pair, lowest, number
 from mathgen.proof.verdict import AGREES
@@ -68,6 +68,9 @@ def _known_on_board(problem: Problem) -> set[Pair]:
 
 def _sides(problem: Problem) -> tuple[Pair, ...]:
     goal = problem.ask.goal
+    if isinstance(goal, Same):
+        told = {given.expr: number(given.number) for given in problem.givens}
+        return tuple(lowest(*_pair(goal.target, {**told, **dict.fromkeys(_letters(goal.target), tried)}, {})) for tried in LETTERS)
     return _pairs(problem, goal) if isinstance(goal, Choice | Truth) else ()
 
 

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import pytest
 
-from mathgen.asks.algebra import solved
+from mathgen.asks.algebra import in_words, solved
 from mathgen.asks.expression import Equation, Expr, Op, Stated, Unknown
 
 X = Unknown()
@@ -74,3 +74,23 @@ SOLVED = {
 def test_each_kind_of_equation_by_hand(name: str) -> None:
     equation, lines = SOLVED[name]
     assert solved(equation, whole) == lines
+
+
+N = Unknown("n")
+WORDS = {
+    "7 times 4, plus 10": plus(times(n(7), n(4)), n(10)),
+    "3 plus 10 first, then times 5": times(plus(n(3), n(10)), n(5)),
+    "12 minus n": minus(n(12), N),
+    "3 times 5, plus 3 times n": plus(times(n(3), n(5)), times(n(3), N)),
+    "": times(plus(n(3), n(10)), plus(n(5), N)),
+}
+
+
+@pytest.mark.parametrize("words", WORDS)
+def test_an_expression_in_words(words: str) -> None:
+    assert in_words(WORDS[words], whole, bound=False) == words
+
+
+def test_an_inequality_in_words() -> None:
+    assert in_words(minus(N, n(9)), whole, bound=True) == "more than 9"
+    assert in_words(minus(n(9), N), whole, bound=True) == "less than 9"

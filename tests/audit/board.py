@@ -7,7 +7,7 @@ from collections.abc import Iterator
 from itertools import pairwise
 from typing import Any
 
-from sympy import Rational, floor, sympify
+from sympy import Rational, floor, simplify, sympify
 
 from tests.audit.printed import NUMBER, UnreadableError, is_tie, rounded_half_up, value
 from tests.audit.printed import line as read_line
@@ -33,6 +33,7 @@ _SAID = {
     "in x": re.compile(r"[^a-z]*x[^a-z]*(?:x[^a-z]*)?"),
     "stays": re.compile(rf"{_N} stays {_N}"),
     "verdict": re.compile(r"(.+), so (\D.*)"),
+    "words": re.compile(r"(.* (?:plus|minus|times) .*|(?:more|less) than .+): (.+)"),
 }
 ROUNDING = ("between", "nearer", "halfway", "up", "stays")
 
@@ -117,6 +118,8 @@ def board_faults(line: dict[str, Any]) -> Iterator[str]:
             yield f"step: {err}"
             return
     if answer["demands"] == "expression":
+        if not _words_of(line):
+            yield f"the board {steps} does not say {answer['value']}"
         return
     if answer["kind"] in ("name", "truth", "rubric"):
         yield from _verdict(line, known)
@@ -167,6 +170,18 @@ def _is_so(text: str) -> bool:
         case "against one":
             return _holds(value(told[0]), told[1], Rational(1))
     return True
+
+
+def _words_of(line: dict[str, Any]) -> bool:
+    """Whether words such as "3 plus 10 first, then times 5" say what the story makes, and end in the expression."""
+    found = _SAID["words"].fullmatch(line["steps"][0]) if len(line["steps"]) == 1 else None
+    if found is None or found[2] != line["answer"]["value"]:
+        return False
+    words = re.sub(r"^(.*) first, then (times .*)$", r"(\1) \2", found[1])
+    words = re.sub(r"^more than (.*)$", r"n - \1", re.sub(r"^less than (.*)$", r"\1 - n", words)).replace(",", "")
+    for name, sign in (("plus", "+"), ("minus", "-"), ("times", "*")):
+        words = words.replace(name, sign)
+    return bool(simplify(sympify(words) - sympify(line["relation"].partition("x = ")[2])) == 0)
 
 
 def _tells_x(text: str, line: dict[str, Any]) -> bool:

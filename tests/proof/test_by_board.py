@@ -6,6 +6,7 @@ import re
 
 import pytest
 
+from mathgen.asks.expression import Choice, Truth
 from mathgen.bank.build import Report, build_bank
 from mathgen.bank.desk import Desk
 from mathgen.grades.curriculum import load
@@ -28,7 +29,7 @@ def good() -> list[Problem]:
         desk = Desk(read_table(f"samples/{name}.csv", ReadOptions()).table, scenario("ramp"))
         problems += build_bank(desk, load("ccss"), tuple(range(1, 9)), seed=5, per_model=3, report=report)
     assert not [name for name in report.failed if "steps" in name], report
-    return [problem for problem in problems if problem.board]
+    return problems
 
 
 def refused(problem: Problem, board: list[str]) -> bool:
@@ -45,7 +46,7 @@ def test_any_number_of_any_line_that_is_one_more_is_refused(good: list[Problem])
         for place, line in enumerate(problem.board):
             for found in _NUMBER.finditer(line):
                 altered = f"{line[: found.start()]}{int(found[0]) + 1}{line[found.end() :]}"
-                if problem.answer.kind == "name" and found.start() > line.rfind(", so "):
+                if problem.answer.kind == "name" and found.start() > line.find(", so ") > 0:
                     continue  # a trial's number is its name: see below
                 board = [*problem.board[:place], altered, *problem.board[place + 1 :]]
                 tried += 1
@@ -61,7 +62,7 @@ def test_a_last_line_that_is_missing_or_comes_to_nothing_is_refused(good: list[P
 
 
 def test_a_verdict_turned_round_or_of_another_name_is_refused(good: list[Problem]) -> None:
-    judged = [problem for problem in good if problem.answer.kind in ("truth", "rubric", "name")]
+    judged = [problem for problem in good if isinstance(problem.ask.goal, Choice | Truth)]
     assert len(judged) > 100
     for problem in judged:
         *before, last = problem.board
