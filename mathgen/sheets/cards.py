@@ -107,7 +107,7 @@ def cards_data(
         "cards": [one(card, code) for card, code in zip(deck.cards, codes, strict=True)],
         "results": results_page(deck, table, words, look, elsewhere),
         "grid": answer_grid(deck, words),
-        "starter": {"things": words["things"], "trials": words["trials"]},
+        "starter": {"things": words["things"], "trials": words["trials"], "source": "price list" if table.prices else "results"},
     }
 
 

@@ -87,8 +87,11 @@ def results_table(
     if not used:
         return None
     if table.prices:
-        told = (leaf.item for problem in problems for given in problem.givens for leaf in leaves_of(given.expr) if isinstance(leaf, Price))
-        return price_table(table, {item for item, _, _ in used}.union(told), words)
+        givens = [given.expr for problem in problems for given in problem.givens]
+        told = {expr.item for expr in givens if isinstance(expr, Price)}
+        # "0.4 of a dollar and 0.35 of a dollar: which costs more?" The list would tell it in cents.
+        parts = {leaf.item for expr in givens if not isinstance(expr, Price) for leaf in leaves_of(expr) if isinstance(leaf, Price)}
+        return price_table(table, told.union(item for item, _, _ in used), words, parts)
     hidden = covered_cells(table, (*problems, *beside))
     if used & hidden:
         raise GivenAwayError(f"cells both needed and given away: {sorted(map(str, used & hidden))}")
@@ -138,9 +141,16 @@ _FEWEST_ITEMS = 6  # on a printed price list: pupils have to look for theirs
 _MOST_IN_ONE_ROW = 4  # items below one another; more stand in two halves side by side
 
 
-def price_table(table: TrialTable, used: set[str], words: dict[str, Any]) -> dict[str, Any]:
-    """The items that problems read or tell of, and some beside them: a price list in cents, in the order of the file."""
-    fill = [one.item for one in table.prices if one.item not in used][: max(_FEWEST_ITEMS - len(used), 0)]
+def price_table(table: TrialTable, used: set[str], words: dict[str, Any], kept_back: set[str]) -> dict[str, Any]:
+    """The items that problems read or tell of, and some beside them: a price list in cents, in the order of the file.
+
+    Args:
+        table: the whole price list.
+        used: items that have to be there.
+        words: as ``page_words`` gathers them.
+        kept_back: items that are none of those beside them.
+    """
+    fill = [one.item for one in table.prices if one.item not in used | kept_back][: max(_FEWEST_ITEMS - len(used), 0)]
     lines = [(upper_first(one.item), f"{one.cents}¢") for one in table.prices if one.item in used or one.item in fill]
     half = -(-len(lines) // 2) if len(lines) > _MOST_IN_ONE_ROW else len(lines)
     beside = [*lines[half:], *[("", "")] * (2 * half - len(lines))] if half < len(lines) else [()] * half

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import re
 from random import Random
 
 import pytest
@@ -106,7 +107,8 @@ def test_a_price_list_holds_every_item_that_a_problem_of_the_sheet_names() -> No
         if printed is None:
             continue
         shown = {text for row in printed["rows"] for text in (row["head"], *row["cells"])}
-        named = [one.item for one in table.prices if any(one.item in problem.text for problem in problems)]
+        told = [problem.text for problem in problems if not re.search(r"\d of a dollar\b", problem.text)]
+        named = [one.item for one in table.prices if any(one.item in text for text in told)]
         assert named
         assert {item[0].upper() + item[1:] for item in named} <= shown
 
@@ -127,3 +129,18 @@ def test_where_trials_are_judged_the_target_colors_stand_first() -> None:
         ["blue", "1", "1", "0"],
         ["gold", "0", "0", "2"],
     ]
+
+
+def test_a_price_list_does_not_tell_in_cents_what_is_told_as_a_part_of_a_dollar() -> None:
+    """ "0.4 of a dollar or 0.35 of a dollar" is not to be looked up; a price that another problem reads has to be there all the same."""
+    table = sample("prices")
+    problems = tuple(make_sheet(table, SheetPlan(4)).forms[0].problems)
+    printed = results_table(table, problems, {**words(4), "table_caption": "Price list"})
+    assert printed is not None
+    shown = {text for row in printed["rows"] for text in (row["head"], *row["cells"])}
+    parts = [one.text for one in problems if re.search(r"\d of a dollar\b", one.text)]
+    others = [one.text for one in problems if one.text not in parts]
+    assert parts
+    only = [one.item for one in table.prices if any(one.item in text for text in parts) and not any(one.item in text for text in others)]
+    assert only
+    assert not {item[0].upper() + item[1:] for item in only} & shown
