@@ -88,10 +88,15 @@ def total_with_letter(view: TableView) -> AskSpace:
 
 @problem_model(skill="expression in another form")
 def points_in_another_form(view: TableView) -> AskSpace:
-    """5(8 + n) and 5 x 8 + 5n: the points of two trials, counted together and trial by trial."""
+    """5(8 + n) and 5 x 8 + 5n: the points of two trials, counted together and trial by trial.
+
+    The right one is not always the only one in which both numbers are multiplied.
+    """
     pairs = tuple(zip(view.table.trials, view.table.trials[1:], strict=False))
 
-    def build(group: str, pair: tuple[Label, Label], color: str | None, points: int, order: tuple[int, ...]) -> Draft | None:
+    def build(
+        group: str, pair: tuple[Label, Label], color: str | None, points: int, wrong: tuple[int, int], order: tuple[int, ...]
+    ) -> Draft | None:
         first, then = (view.quantity("down", Spot((group,), (trial,)), color) for trial in pair)
         if not all(view.totals.complete(one.scope) for one in (first, then)):
             return None
@@ -104,10 +109,16 @@ def points_in_another_form(view: TableView) -> AskSpace:
             (f"{points} \N{MULTIPLICATION SIGN} {k} + {points}n", Op("+", (product, Op("*", (p, _N)))), ""),
             (f"{points} \N{MULTIPLICATION SIGN} {k} + n", Op("+", (product, _N)), "Q05"),
             (f"{k} + {points}n", Op("+", (first, Op("*", (p, _N)))), "Q06"),
+            (
+                f"{points} \N{MULTIPLICATION SIGN} {k} \N{MINUS SIGN} {points}n",
+                Op("-", (product, Op("*", (p, _N)))),
+                "Q14",
+            ),
         )
-        return _draft(options, order, then, {"first": first, "then": then, "p": p}, "whole unknown")
+        three = tuple(options[place] for place in (0, *wrong))
+        return _draft(three, order, then, {"first": first, "then": then, "p": p}, "whole unknown")
 
-    return AskSpace((view.table.groups, pairs, view.colors_or_all, _POINTS, _ORDERS), build)
+    return AskSpace((view.table.groups, pairs, view.colors_or_all, _POINTS, ((1, 2), (1, 3), (2, 3)), _ORDERS), build)
 
 
 @problem_model(skill="inequality with a letter")

@@ -68,3 +68,9 @@ def on_the_other_side(count: int) -> Wrong:
 @slip("Q13", "That is the number in the inequality. Count the results that make the inequality true.")
 def limit_for_a_count(than: int) -> Wrong:
     return whole(than)
+
+
+@slip("Q14", "The points of both {trials} are put together. Add, do not take away.")
+def takes_away_for_both(label: str) -> Wrong:
+    """As Q04, where an expression is multiplied out."""
+    return label
