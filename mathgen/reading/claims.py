@@ -145,6 +145,7 @@ from mathgen.reading.meaning import (
     ScoreGrew,
     ScoreIs,
     Series,
+    SetIsWhole,
     SharedBy,
     ShareFraction,
     ShareOut,
@@ -181,7 +182,7 @@ from mathgen.reading.money_bought import shared_by, spent
 from mathgen.reading.money_percents import new_price, percent_on
 from mathgen.reading.money_tenths import buys_both, part_paid
 from mathgen.reading.multiples import left_is, letter_ahead, one_term, result_limit
-from mathgen.reading.number_lines import as_fraction, from_one, number_line, top_and_bottom
+from mathgen.reading.number_lines import as_fraction, from_one, number_line, set_is_whole, top_and_bottom
 from mathgen.reading.one_more import next_trial
 from mathgen.reading.one_whole import equal_fraction, part_of, the_fraction
 from mathgen.reading.pairs import in_boxes, in_pairs, in_two
@@ -552,6 +553,7 @@ _TAKE = {
     MeanWas: mean_was,
     ToChooseFrom: to_choose_from,
     TopAndBottom: top_and_bottom,
+    SetIsWhole: set_is_whole,
     InTwo: in_two,
     AsFraction: as_fraction,
     RowHolds: row_holds,

@@ -192,6 +192,10 @@ class FromOne(NamedTuple):
     parts: Number
 
 
+class SetIsWhole(NamedTuple):
+    """ "One set is the whole": of which a fraction is told."""
+
+
 class TopAndBottom(NamedTuple):
     """ "A fraction has the top number 24 and the bottom number 8." """
 
@@ -1188,7 +1192,7 @@ class NewPrice(NamedTuple):
 
 
 Claim = (
-    FromOne | Picks | MeanWas | ToChooseFrom | TopAndBottom | InTwo
+    FromOne | Picks | MeanWas | ToChooseFrom | TopAndBottom | SetIsWhole | InTwo
     | Count | EachTrial | Portion | Series | More | Times | NextSet | SameRate | Points | PointsEarned | ShareOut | GoalMean
     | OneMoreTrial | TrialCount | Some | TheseWere | TotalWas | AllTheOthers | Look | Against | Rounding | RuleIs | EquationIs
     | LetterIs | PointsEach | BonusPoints | ScoreIs | StartingScores | OneLine | GoalScore | PartOf | NextGoal | TheFraction

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from mathgen.reading.chart import Clash, Rule, rule
 from mathgen.reading.facts import Claims
-from mathgen.reading.meaning import AsFraction, EachTrial, FromOne, Labels, Mark, NumberLine, TheFraction, TopAndBottom
+from mathgen.reading.meaning import AsFraction, EachTrial, FromOne, Labels, Mark, NumberLine, SetIsWhole, TheFraction, TopAndBottom
 from mathgen.reading.noun_phrases import Counted, always, measured, what
 from mathgen.reading.tokens import Number
 from mathgen.reading.wanted import PartsFromOne, TopOfSets, WholeOfFraction
@@ -48,6 +48,7 @@ RULES: tuple[Rule, ...] = (
     rule("fact", "the fraction <that_outcome> is WHOLE parts (from|before) WHOLE", _told_from_one),
     rule("fact", "count back WHOLE parts from WHOLE to find the fraction <that_outcome>", lambda n, one, m: _told_from_one(m, n, one)),
     rule("fact", "count back WHOLE parts from WHOLE to the fraction <that_outcome>", lambda n, one, m: _told_from_one(m, n, one)),
+    rule("fact", "one set is the whole", always((SetIsWhole(),))),
     rule("fact", "a fraction has the top number WHOLE and the bottom number WHOLE", lambda *numbers: (TopAndBottom(*numbers),)),
     rule("fact", "the top number of a fraction is WHOLE , and the bottom number is WHOLE", lambda *numbers: (TopAndBottom(*numbers),)),
     rule("fact", "write a fraction with the top number WHOLE and the bottom number WHOLE", lambda *numbers: (TopAndBottom(*numbers),)),

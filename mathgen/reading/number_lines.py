@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from mathgen.asks.expression import Op, Quantity, Stated, Value
 from mathgen.reading.asked import WHOLE, Asked
-from mathgen.reading.meaning import AsFraction, FromOne, Np, NumberLine, TopAndBottom
+from mathgen.reading.meaning import AsFraction, FromOne, Np, NumberLine, SetIsWhole, TopAndBottom
 from mathgen.reading.one_whole import fraction_told
 from mathgen.reading.tokens import NotRead
 from mathgen.reading.told import Told
@@ -80,6 +80,12 @@ def top_and_bottom(told: Told, claim: TopAndBottom) -> None:
     told.open["top and bottom"] = "the fraction"
 
 
+def set_is_whole(told: Told, _: SetIsWhole) -> None:
+    """Keep of what a fraction is told."""
+    told.set_is_whole = True
+    told.open["set is whole"] = "what the whole is"
+
+
 def whole_of_fraction(_question: WholeOfFraction, told: Told, _: Scenario) -> Asked:
     """How many sets a total makes, which a fraction says: the total over the size of one set.
 
@@ -89,15 +95,15 @@ def whole_of_fraction(_question: WholeOfFraction, told: Told, _: Scenario) -> As
     claim = told.top_and_bottom
     sets = [fact for fact in told.facts if isinstance(fact.expr, Op)]
     totals = [fact for fact in told.facts if isinstance(fact.expr, Quantity) and fact.expr.measure == "set_up"]
-    if claim is None or len(sets) != 1 or len(totals) != 1:
-        raise NotRead("it is not said which fraction is meant")
+    if claim is None or not told.set_is_whole or len(sets) != 1 or len(totals) != 1:
+        raise NotRead("it is not said which fraction is meant, or of what")
     [each], [total] = sets, totals
     assert isinstance(each.expr, Op)
     whole = each.expr.args[0]
     assert isinstance(whole, Quantity)
     if whole != total.expr or (claim.top.text, claim.bottom.text) != (total.text, each.text):
         raise NotRead("the fraction is not of these sets")
-    return Asked("fraction as sets", Value(Op("/", (total.expr, each.expr))), WHOLE, (whole,), ("top and bottom",))
+    return Asked("fraction as sets", Value(Op("/", (total.expr, each.expr))), WHOLE, (whole,), ("top and bottom", "set is whole"))
 
 
 def as_fraction(told: Told, claim: AsFraction) -> None:

@@ -230,6 +230,7 @@ class Told:
     mean_was: Op | None = None
     to_choose_from: ToChooseFrom | None = None
     top_and_bottom: TopAndBottom | None = None
+    set_is_whole: bool = False  # "one set is the whole"
     in_two: InTwo | None = None
     as_fraction: AsFraction | None = None
     row: RowHolds | None = None

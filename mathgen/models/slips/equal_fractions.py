@@ -79,12 +79,12 @@ def counts_marks_from_one(k: int, n: int) -> Wrong:
     return over(k + 1, n) if k + 1 < n else None
 
 
-@slip("B48", "That is the top number. How many wholes do so many parts make?")
+@slip("B48", "That is the top number. The bottom number tells how many parts make 1 set.")
 def keeps_the_top_number(top: int) -> Wrong:
     return whole(top)
 
 
-@slip("B49", "A fraction says to divide the top number by the bottom number.")
+@slip("B49", "Do not subtract. How often do the parts make 1 whole set?")
 def takes_bottom_from_top(count: int, size: int) -> Wrong:
     return whole(count * size - size)
 
