@@ -59,6 +59,7 @@ RULES: tuple[Rule, ...] = (
     rule("fact", "draw one cross for each space on a line plot", always((LinePlot(),))),
     rule("fact", "suppose all the spaces were made equal with the same total", always((MadeEqual(),))),
     rule("fact", "share the total equally among the spaces", always((MadeEqual(),))),
+    rule("fact", "(make|draw) a line plot , and share the total equally among the spaces", always((LinePlot(), MadeEqual()))),
     rule("ask", "how many crosses (stand|are) above NUM", CrossesAbove),
     rule("ask", "how many more crosses (stand|are) above NUM than above? NUM", MoreCrosses),
     rule("beyond", "wider than <inches>", lambda number: SpacesBeyond(">", number)),

@@ -15,13 +15,14 @@ Part = dict[str, Any]
 
 # "2 1/4" and "9/12". A slash between spaces is a division sign.
 _FRACTION = r"(?<![\w/.])(?:(?P<whole>\d+) )?(?P<top>\d+)/(?P<bottom>\d+)(?![\w/])(?!\.\d)"
-# What one line must hold together: an equation, an expression with brackets, a count and its noun, "Trial" and its number. A
+# What one line must hold together: an equation, an expression with parentheses, a pair, a count and its noun, "Trial" and its number. A
 # percent of a fraction is no count.
 _SIGN = "[+×÷=<>−-]"
 _TERM = r"\(?−?(?:\d*[a-z]|\d+(?:\.\d+)?|__)\)?"
 _LONGEST_KEPT = 24  # a card in large print is not wider
 _TOGETHER = (
     rf"(?P<kept>(?<![\w/.]){_TERM}(?: {_SIGN} {_TERM})+(?![\w/])"
+    r"|\(−?(?:[\d.]+|[a-z]), −?(?:[\d.]+|[a-z])\)"
     r"|\b(?:Trial|Group|Round) \d+\b|(?<![\w/.−])−?\d+ [^\W\d_]+|\b[a-z]-[a-z]+\b)"
 )
 _AFTER_A_FRACTION, _BEFORE_A_FRACTION = re.compile(rf"^ ({_SIGN}) "), re.compile(rf" ({_SIGN}) $")
@@ -92,6 +93,8 @@ def running_parts(text: str, *, stress_not: bool = False, names: tuple[str, ...]
 
     >>> running_parts("Look at Trial 1. Which was not blue?", stress_not=True)
     [{'text': 'Look at '}, {'kept': 'Trial 1'}, {'text': '. Which was '}, {'bold': 'not'}, {'text': ' blue?'}]
+    >>> running_parts("It goes through (4, 17).")
+    [{'text': 'It goes through '}, {'kept': '(4, 17)'}, {'text': '.'}]
     >>> running_parts("What number makes 12 - __ = 7 true?")
     [{'text': 'What number makes '}, {'kept': '12 − __ = 7'}, {'text': ' true?'}]
     """
