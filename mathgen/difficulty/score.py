@@ -17,6 +17,7 @@ Structure = Literal[
     "start unknown",
     "times",
     "part from rate",
+    "part of a part",
     "what fraction",
     "which is greater",
     "whole from part",

@@ -225,7 +225,7 @@ def how_much_greater_decimal(view: TableView) -> AskSpace:
         return Draft(
             ask=Ask(Value(Op("-", (rate, rate2))), (), _DECIMAL),
             roles=roles,
-            structure="difference unknown",
+            structure="what fraction",
             slips=(("E37", texts), ("C43", (k, n, k2, n)), ("C44", (k, n))),
             features=frozenset({"decimal_compute", "thousandths"} if _long(*texts) else {"decimal_compute"}),
             rates=((rate, texts[0]), (rate2, texts[1])),

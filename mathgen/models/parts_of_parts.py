@@ -128,7 +128,7 @@ def part_of_a_part(view: TableView) -> AskSpace:
         return Draft(
             ask=Ask(Value(Op("*", (inner, outer))), (), _ANY),
             roles={"part": part, "down": middle, "whole": whole, "rate": outer, "rate2": inner},
-            structure="part from rate",
+            structure="part of a part",
             slips=(("A31", (a, b)), ("C35", (a, b, c, d)), ("C36", (a, b, c, d)), ("C37", (a, b, c, d))),
             features=frozenset({"fraction_times_fraction"}),
             rates=((outer, f"{c}/{d}"), (inner, f"{a}/{b}")),
