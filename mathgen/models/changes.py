@@ -32,8 +32,8 @@ def _changes(view: TableView, name: Literal["total", "mean"], features: frozense
         news = [one + by for one in numbers]
         right = sum(0 <= one <= most for one in news)
         to = total // count if name == "mean" else total
-        # Several are right, but not all: what cannot be is to be found out.
-        if not 2 <= right < count or to in numbers or abs(by) in (*numbers, to, most):
+        # Several are right. For a total not all: what cannot be is to be found out. A mean is work enough.
+        if not 2 <= right < count + (name == "mean") or to in numbers or abs(by) in (*numbers, to, most):
             return None
         stated = Stated(to, f"wanted {name}")
         return Draft(

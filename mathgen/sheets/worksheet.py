@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from typing import Any
 
-from mathgen.asks.expression import Stated
+from mathgen.asks.expression import Changes, Stated
 from mathgen.bank.plan import ChosenForm, ChosenSheet, SheetPlan
 from mathgen.problems.record import Problem
 from mathgen.sheets.answer_line import answer_line
@@ -59,6 +59,7 @@ def show_how(forms: tuple[ChosenForm, ...]) -> int | None:
 
 
 POINTS = "Points in one problem are for that problem only."
+CHANGES = "Write each change as the old number, the word to, and the new number."
 LEAF = 2  # sides of one sheet of paper
 
 
@@ -96,7 +97,8 @@ def few_on_pages(plan: SheetPlan, here: int, usual: int) -> str | None:
 def how_to_answer(form: ChosenForm) -> str:
     """What holds for all problems of a form: how to answer, and that each game has points of its own."""
     games = sum(any(isinstance(given.expr, Stated) and "points" in given.expr.meaning for given in one.givens) for one in form.problems)
-    return " ".join(line for line, holds in ((HOW_TO_CHOOSE, form.options), (POINTS, games > 1)) if holds)
+    changes = any(isinstance(one.ask.goal, Changes) for one in form.problems)
+    return " ".join(line for line, holds in ((HOW_TO_CHOOSE, form.options), (POINTS, games > 1), (CHANGES, changes)) if holds)
 
 
 def form_name(form: ChosenForm, words: dict[str, Any]) -> str:

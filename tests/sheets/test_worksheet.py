@@ -8,9 +8,12 @@ from typing import Any
 
 import pytest
 
+from mathgen.asks.expression import Ask, Changes, Quantity, Stated
 from mathgen.bank.plan import SheetPlan
 from mathgen.bank.sheet import make_sheet
-from mathgen.sheets.worksheet import POINTS, few_on_pages, how_to_answer, page_change, worksheet_data
+from mathgen.exact.demand import Demand
+from mathgen.sheets.worksheet import CHANGES, POINTS, few_on_pages, how_to_answer, page_change, worksheet_data
+from mathgen.trials.scope import Scope
 from tests.sheets.by_hand import GRADE_4, TABLE, sheet, sheet_of, words
 
 
@@ -121,3 +124,12 @@ def test_where_several_problems_give_points_each_is_said_to_be_a_game_of_its_own
     assert len(games) > 1
     assert how_to_answer(form) == POINTS
     assert how_to_answer(replace(form, problems=(games[0],))) == ""
+
+
+def test_how_to_write_a_change_is_said_where_a_problem_asks_for_one() -> None:
+    [form] = make_sheet(TABLE, SheetPlan(6)).forms
+    others = tuple(one for one in form.problems if not isinstance(one.ask.goal, Changes))
+    count = Quantity("down", Scope(None, None, None))
+    asked = others[0]._replace(ask=Ask(Changes((count,), "mean", Stated(9, "wanted mean"), count), (), Demand("list")))
+    assert CHANGES not in how_to_answer(replace(form, problems=others))
+    assert CHANGES in how_to_answer(replace(form, problems=(*others, asked)))
