@@ -8,7 +8,7 @@ from typing import NamedTuple
 from mathgen.bank.builder import Builder, Stopped
 from mathgen.bank.desk import Desk
 from mathgen.bank.draw import drafts, stream
-from mathgen.bank.why_not import NO_SPACES, wants_spaces, why_not
+from mathgen.bank.why_not import NO_SPACES, NO_TARGETS, wants_spaces, wants_targets, why_not
 from mathgen.grades.curriculum import Curriculum
 from mathgen.models.registry import problem_models
 
@@ -55,4 +55,6 @@ def served_skills(desk: Desk, curriculum: Curriculum, grade: int, seed: int = 1)
 def _why(skill: str, found: Counter[str], desk: Desk, seed: int) -> str:
     if not found and wants_spaces([model for model in problem_models() if model.skill == skill], desk, seed):
         return NO_SPACES.format(items=desk.scenario.items)
+    if not found and wants_targets([model for model in problem_models() if model.skill == skill], desk, seed):
+        return NO_TARGETS
     return why_not(found)

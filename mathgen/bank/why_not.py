@@ -13,6 +13,7 @@ from mathgen.models.registry import ProblemModel
 from mathgen.trials.scope import Label
 
 NO_SPACES = "the table has no spaces between {items}"
+NO_TARGETS = "the table has no target colors"
 _NOTHING = "the table has no results that make such a problem"
 _LATER = "with its numbers that is for a later grade"
 _WORDS: dict[str, tuple[str, ...]] = {  # the limits of the gate, by what a teacher would see in the table
@@ -82,3 +83,19 @@ def wants_spaces(models: list[ProblemModel], desk: Desk, seed: int) -> bool:
         if any(next(iter(drafts(model.space(view), stream(seed, "spaces", model.name), _LOOKED_AT)), None) for model in models):
             return True
     return False
+
+
+def wants_targets(models: list[ProblemModel], desk: Desk, seed: int) -> bool:
+    """Whether models that have nothing for a table without target colors would have something if it had them."""
+    table = desk.table
+    if not table.colors or any(row.target is not None for row in table.rows):
+        return False
+    color = table.colors[0]
+    rolls = list(dict.fromkeys((row.group, row.trial) for row in table.rows))
+    # Two of three trials are tried as successes.
+    hits = {roll for at, roll in enumerate(rolls) if at % 3}
+    rows = tuple(
+        replace(row, target=color, down=1 if row.color == color or (row.group, row.trial) not in hits else 0) for row in table.rows
+    )
+    view = Desk(replace(table, rows=rows), desk.scenario).view
+    return any(next(iter(drafts(model.space(view), stream(seed, "targets", model.name), _LOOKED_AT)), None) for model in models)

@@ -40,6 +40,18 @@ def test_a_table_without_spaces_is_told_so_where_they_would_help() -> None:
     assert "spaces" not in missing["joined parts as a decimal"]
 
 
+def test_a_table_without_targets_is_told_so_where_they_would_help() -> None:
+    missing = dict(served_skills(Desk(sample("main"), scenario("ramp")), load("ccss"), 2).missing)
+    assert missing["successes counted"] == missing["trials that are not successes"] == "the table has no target colors"
+    assert sum("target" in why for why in missing.values()) == 2
+
+
+def test_a_table_with_targets_is_not_told_that_it_has_none() -> None:
+    for name in ("accuracy", "target"):
+        missing = served_skills(Desk(sample(name), scenario("ramp")), load("ccss"), 2).missing
+        assert not any("target" in why for _, why in missing)
+
+
 def test_a_table_with_spaces_is_not_told_that_it_has_none() -> None:
     for grade in (2, 4, 5, 8):
         missing = served_skills(Desk(sample("spaces"), scenario("ramp")), load("ccss"), grade).missing
