@@ -1,14 +1,15 @@
-"""What a list is asked for and what one number does to its center: two questions of which one is statistical, a number left out."""
+"""Lists and their centers: two questions of which one is statistical, a number left out, a mean that does not say what was counted."""
 
 from __future__ import annotations
 
-from mathgen.asks.expression import OF_TWO, Ask, Choice, Op, Quantity, Stat, StatName, Value
+from mathgen.asks.expression import OF_TWO, Ask, Choice, Op, Quantity, Stat, Stated, StatName, Truth, Value
 from mathgen.exact.demand import Demand
 from mathgen.models.lists import MOST_NUMBERS, list_choices, listed
 from mathgen.models.registry import problem_model
 from mathgen.models.space import AskSpace, joined
 from mathgen.models.view import Spot, TableView
 from mathgen.problems.draft import Draft
+from mathgen.trials.scope import Measure
 
 _NAME, _ANY, _DECIMAL = Demand("name"), Demand("any"), Demand("decimal")
 _FEATURES = frozenset({"mean_median_iqr_mad"})
@@ -111,3 +112,35 @@ def center_without(view: TableView) -> AskSpace:
 
     ways = [way for way in list_choices(view.table.groups) if way is None or len(way) >= _FEWEST]
     return AskSpace((view.spots, ways, view.colors_or_all, ("mean", "median")), build)
+
+
+@problem_model(skill="what was counted")
+def mean_of_which_count(view: TableView) -> AskSpace:
+    """Whether a mean without a heading is that of the pins knocked down, or of those left standing."""
+    trials = view.table.trials
+    groups = [spot for spot in view.spots if spot.groups is not None and (spot.trials is None or len(spot.trials) == len(trials))]
+    kinds: tuple[Measure, ...] = ("down", "standing")
+
+    def build(spot: Spot, color: str | None, asked: Measure, told: Measure) -> Draft | None:
+        found = listed(view, spot, None, color)
+        racks = [view.quantity("set_up", Spot(spot.groups, (trial,)), color) for trial in trials]
+        if found is None or len(set(map(view.number, racks))) > 1:
+            return None
+        series, whole = found
+        down, number = sum(map(view.number, series)), view.number(racks[0])
+        mean = down // len(series)
+        # Whole, and not the same of both kinds; a list of one number again and again needs no mean.
+        if down % len(series) or not 0 < mean < number or 2 * mean == number or len({*map(view.number, series)}) == 1:
+            return None
+        stated = Stated(mean if told == "down" else number - mean, "mean told")
+        stat = Stat("mean", series)
+        return Draft(
+            ask=Ask(Truth(stat if asked == "down" else Op("-", (racks[0], stat)), "=", stated), (), Demand("truth")),
+            roles={"series": series, "whole": whole, "rack": racks[0], "told": stated, "asked": Quantity(asked, whole.scope)},
+            structure="is it so",
+            slips=(("I71", ("false" if asked == told else "true",)),),
+            features=_FEATURES,
+            unit=False,
+        )
+
+    return AskSpace((groups, view.colors_or_all, kinds, kinds), build)

@@ -81,6 +81,7 @@ Kind = Literal[
     "likelier",
     "which list",
     "mean or median",
+    "mean of a count",
     "length",
     "as fraction",
     "expression",

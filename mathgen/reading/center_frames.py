@@ -3,9 +3,9 @@
 from __future__ import annotations
 
 from mathgen.reading.chart import Rule, rule
-from mathgen.reading.meaning import Labels, LeaveOut, OneOfTwo, Wondered
+from mathgen.reading.meaning import Labels, LeaveOut, MeanTold, OneOfTwo, Wondered
 from mathgen.reading.noun_phrases import always, measured, what
-from mathgen.reading.wanted import CenterWithout, WhichStatistical
+from mathgen.reading.wanted import CenterWithout, MeanCounts, WhichStatistical
 from mathgen.trials.scope import Measure
 
 
@@ -31,6 +31,17 @@ RULES: tuple[Rule, ...] = (
     rule("ask", "which is a statistical question , the first or the second", always(WhichStatistical())),
     rule("ask", "which of these is a statistical question , the first or the second", always(WhichStatistical())),
     rule("ask", "is the first or the second a statistical question", always(WhichStatistical())),
+    # what was counted
+    rule("fact", "a mean of WHOLE was written down without a heading", lambda number: (MeanTold(number),)),
+    rule("fact", "someone found a mean of WHOLE for these trials", lambda number: (MeanTold(number),)),
+    rule("fact", "the heading above a mean of WHOLE is missing", lambda number: (MeanTold(number),)),
+    rule("ask", "is that the mean number of <things> <that_outcome>", lambda c, m: MeanCounts(measured(m, "down", "standing"), what(c))),
+    rule(
+        "ask",
+        "does this mean tell the number of <things> <that_outcome> per trial",
+        lambda c, m: MeanCounts(measured(m, "down", "standing"), what(c)),
+    ),
+    rule("ask", "should the heading say <things> <that_outcome>", lambda c, m: MeanCounts(measured(m, "down", "standing"), what(c))),
     # a number left out
     rule("left_out", "<group>", lambda who: LeaveOut("groups", who)),
     rule("left_out", "TRIALS", lambda when: LeaveOut("trials", when)),

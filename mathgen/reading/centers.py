@@ -2,15 +2,15 @@
 
 from __future__ import annotations
 
-from mathgen.asks.expression import OF_TWO, Choice, Op, Quantity, Stat, Value
+from mathgen.asks.expression import OF_TWO, Choice, Op, Quantity, Stat, Stated, Truth, Value
 from mathgen.exact.demand import Demand
-from mathgen.reading.asked import ANY, NAME, Asked
+from mathgen.reading.asked import ANY, NAME, TRUTH, Asked
 from mathgen.reading.evaluate import evaluate
 from mathgen.reading.going_on import mean
-from mathgen.reading.meaning import LeaveOut, OneOfTwo, Wondered
+from mathgen.reading.meaning import LeaveOut, MeanTold, OneOfTwo, Wondered
 from mathgen.reading.tokens import NotRead
-from mathgen.reading.told import Told
-from mathgen.reading.wanted import CenterWithout, MeanOf, WhichStatistical
+from mathgen.reading.told import Fact, Told
+from mathgen.reading.wanted import CenterWithout, MeanCounts, MeanOf, WhichStatistical
 from mathgen.scenario.words import Scenario
 
 
@@ -71,3 +71,39 @@ def center_without(question: CenterWithout, told: Told, scenario: Scenario) -> A
     if evaluate(change, told.counts) <= 0:
         raise NotRead("it is the other way round")
     return Asked("mean or median", Value(change), ANY, series, ("left out",))
+
+
+def mean_told(told: Told, claim: MeanTold) -> None:
+    """Keep a mean of which it is not said what was counted.
+
+    Raises:
+        NotRead: two are told.
+    """
+    if told.mean_told is not None:
+        raise NotRead("two means are told")
+    told.mean_told = Stated(int(claim.number.value), "mean told")
+    told.facts.append(Fact(told.mean_told, claim.number.text))
+    told.open["mean"] = claim.number.text
+
+
+def mean_counts(question: MeanCounts, told: Told, _: Scenario) -> Asked:
+    stated = told.mean_told
+    looks = [look for look in told.seen if look.measure == "down" and look.np.trials is not None]
+    if len(told.lists) == 1:
+        [series] = told.lists
+    elif not told.lists and len(looks) == 1:
+        series = tuple(told.quantity("down", looks[0].np._replace(trials=(trial,))) for trial in told.mentions.every("trials"))
+    else:
+        raise NotRead("it is not said of which numbers the mean is")
+    first = series[0]
+    if stated is None or first.measure != "down" or len({one.scope.groups for one in series}) > 1:
+        raise NotRead("it is not said which mean is meant")
+    if told.quantity("down", question.np._replace(groups=first.scope.groups, trials=first.scope.trials)) != first:
+        raise NotRead("the mean is of other counts")
+    racks = [fact.expr for fact in told.facts if isinstance(fact.expr, Op) and isinstance(fact.expr.args[0], Quantity)]
+    alike = [one for one in racks if isinstance(one.args[0], Quantity) and one.args[0].scope[::2] == first.scope[::2]]
+    if len(racks) != 1 or len(alike) != 1:
+        raise NotRead("it is not said how many were set up for each trial")
+    stat = Stat("mean", series)
+    left = stat if question.measure == "down" else Op("-", (alike[0], stat))
+    return Asked("mean of a count", Truth(left, "=", stated), TRUTH, series, ("mean",))

@@ -9,7 +9,7 @@ from mathgen.asks.expression import Expr, Op, Quantity, Stated
 from mathgen.exact.parse import written
 from mathgen.reading.arrays import in_rows, row_holds
 from mathgen.reading.association import once_point, plot_tells, plotted, points_for
-from mathgen.reading.centers import leave_out, one_of_two
+from mathgen.reading.centers import leave_out, mean_told, one_of_two
 from mathgen.reading.chance import choices, pick_one, picks
 from mathgen.reading.choosing import parts_of_sets
 from mathgen.reading.common_factors import boxes_alike, put_in_boxes, repeated
@@ -83,6 +83,7 @@ from mathgen.reading.meaning import (
     LossLimit,
     MadeEqual,
     Mark,
+    MeanTold,
     MeanWas,
     More,
     NewPrice,
@@ -521,6 +522,7 @@ _TAKE = {
     OneOfTwo: one_of_two,
     TwoPlots: two_plots,
     LeaveOut: leave_out,
+    MeanTold: mean_told,
     Sample: sample,
     SampleLike: sample_like,
     SampleHas: sample_has,

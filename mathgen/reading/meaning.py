@@ -443,6 +443,12 @@ class OneOfTwo(NamedTuple):
     wondered: Wondered
 
 
+class MeanTold(NamedTuple):
+    """ "A mean of 4 was written down without a heading." """
+
+    number: Number
+
+
 class LeaveOut(NamedTuple):
     """ "Leave out Trial 3", "the number for the Owls is far from the others"."""
 
@@ -1204,6 +1210,7 @@ Claim = (
     | RuleIs | EquationIs | LetterIs | PointsEach | BonusPoints | ScoreIs
     | StartingScores | OneLine | GoalScore
     | OtherRow | TwoPlots | Wondered | OneOfTwo | LeaveOut | Sample | SampleLike | SampleHas | HitDigits | RunsAre | Digits | Drawn
+    | MeanTold
     | UniformModel | NextTrial
     | ZeroIs | ResultIs | ResultsAre | PutInBoxes | BoxesAlike | Repeated | SomePart | ShownPart | ScoreGrew | LossLimit
     | LetterCount | SumTimes | ExpressionsAre | NextLetter | LetterAhead | LeftIs | OneTerm | ResultLimit

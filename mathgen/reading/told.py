@@ -204,6 +204,7 @@ class Told:
     wondered: Wondered | None = None
     questions: list[Wondered] = field(default_factory=list)  # of which one is asked for
     left_out: LeaveOut | None = None
+    mean_told: Stated | None = None  # of which it is not said what was counted
     sample: Sample | None = None
     sample_like: SampleLike | None = None
     sample_has: SampleHas | None = None

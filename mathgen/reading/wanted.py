@@ -550,6 +550,13 @@ class WhichStatistical(NamedTuple):
     """ "Which is a statistical question, the first or the second?" """
 
 
+class MeanCounts(NamedTuple):
+    """ "Is that the mean number of pins left standing?" """
+
+    measure: Measure
+    np: Np
+
+
 class CenterWithout(NamedTuple):
     """ "Without this number, how much greater is the mean?" """
 
@@ -1244,6 +1251,7 @@ Question = (
     | WhichStatistical
     | Overlap
     | CenterWithout
+    | MeanCounts
     | HowManyRecorded
     | Constant
     | Steeper

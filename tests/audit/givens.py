@@ -25,6 +25,7 @@ STATED = (
     "in each group", "in the sample", "of the color", "digits", "first digit", "last digit", "run", "runs", "in one more trial",
     "goal", "points more", "limit in points", "limit",
     "rows", "in each row", "counted next", "claimed", "picks", "claimed part", "claimed percent", "wanted total", "wanted mean",
+    "mean told",
     "trials to come", "goal percent",
     "wanted sum",
 )  # fmt: skip

@@ -652,6 +652,7 @@ SHOWS: dict[str, Callable[[Problem], bool]] = {
     "6.RP.A.3b": lambda p: _says(r"\brate\b")(p) and _says(r"\bin (\d+|how many) trials\b")(p) and "/" in _signs(p),
     "6.RP.A.3c": lambda p: _says("percent|%")(p) and not _says("increase|decrease|percent (more|less|fewer)|[Bb]y what percent")(p),
     "6.SP.B.5c": _says(r"\b(means?|median|interquartile range)\b"),
+    "6.SP.B.5b": lambda p: _says(r"\bmean of \d+\b.*\b(mean number|mean tell|heading say)\b.*\?")(p) and "/" in _signs(p),
     "6.SP.A.1": _says(r"\bstatistical question\b.*\?"),
     "6.SP.A.2": lambda p: _compares(p) and _says(r"\b(median|least number to the greatest)\b.*\?")(p),
     "6.SP.B.5d": lambda p: (

@@ -43,6 +43,8 @@ def faults(line: dict[str, Any], texts: Texts) -> Iterator[str]:
     if told is None:
         told = _statistical(line, texts)
     if told is None:
+        told = _mean_of_count(line, texts)
+    if told is None:
         told = _likelier(line, texts)
     if told is None:
         told = _against_factor(line, texts)
@@ -184,6 +186,19 @@ def _statistical(line: dict[str, Any], texts: Texts) -> bool | None:
     if solutions(line["relation"]) != (max(answers) - min(answers),):
         return None
     return len(answers) > 1
+
+
+def _mean_of_count(line: dict[str, Any], texts: Texts) -> bool | None:
+    """ "A mean of 4 was written down without a heading. Is that the mean number of pins left standing?" """
+    question = sentences(line["text"])[-1]
+    written = re.search(r"\ba mean of (\d+)\b", line["text"], re.IGNORECASE)
+    if written is None or not re.search(r"\bmean number\b|\bmean tell\b|\bheading say\b", question):
+        return None
+    named, results = texts.named(line["text"]), texts.results
+    [measure] = [name for name, phrase in texts.words.after if phrase in question]
+    counts = [results.total(measure, Reach(named.groups, (trial,), named.colors or None)) for trial in results.trials]
+    mean = Rational(sum(counts), len(counts))
+    return mean == int(written[1]) if solutions(line["relation"]) == (mean - int(written[1]),) else None
 
 
 def _proportional(line: dict[str, Any], texts: Texts) -> bool | None:

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import pytest
 
-from mathgen.asks.expression import Ask, Choice, Op, Stat, Value
+from mathgen.asks.expression import Ask, Choice, Op, Stat, Stated, Truth, Value
 from mathgen.exact.demand import Demand
 from mathgen.proof.record import proved
 from tests.models.asked import every_draft, every_problem, problem, quantity, worked
@@ -14,6 +14,10 @@ NAME, ANY = Demand("name"), Demand("any")
 GROUPS = ("Owls", "Herons", "Kites", "Wrens")
 # In Trial 1 the groups knocked down 8, 7, 9 and 2: the mean is 26/4 = 6.5, without the Wrens 24/3 = 8; medians 7.5 and 8.
 CLASS = table({"red": 9}, {(group, 1): (down,) for group, down in zip(GROUPS, (8, 7, 9, 2), strict=True)})
+THREE = table(
+    {"red": 9}, {("Owls", 1): (4,), ("Owls", 2): (5,), ("Owls", 3): (3,), ("Herons", 1): (1,), ("Herons", 2): (1,), ("Herons", 3): (1,)}
+)
+LIST = tuple(quantity("down", "Owls", (trial,), "red") for trial in (1, 2, 3))
 FIRST = tuple(quantity("down", group, (1,), "red") for group in GROUPS)
 
 ROWS = [
@@ -22,6 +26,14 @@ ROWS = [
         "which_is_statistical",
         Ask(Choice(("first", "second"), (Stat("range", (FIRST[3],)), Stat("range", FIRST))), (), NAME),
         ("second", "x = Max(2 - 2, 9 - 2)", ("2 - 2 = 0", "9 - 2 = 7"), {"I51": "first"}),
+    ),
+    (
+        "mean_of_which_count",
+        # 4, 5 and 3 of 9 in three trials: a mean of 4, and of 9 - 4 = 5 left standing.
+        Ask(
+            Truth(Op("-", (quantity("set_up", "Owls", (1,), "red"), Stat("mean", LIST))), "=", Stated(4, "mean told")), (), Demand("truth")
+        ),
+        ("No", "x = 9 - (4 + 5 + 3)/3 - 4", ("4 + 5 + 3 = 12", "12 / 3 = 4", "9 - 4 = 5"), {"I71": "Yes"}),
     ),
     (
         "center_without",
@@ -43,7 +55,7 @@ ROWS = [
 
 @pytest.mark.parametrize(("name", "ask", "row"), ROWS)
 def test_each_row_worked_by_hand(name: str, ask: Ask, row: tuple[object, ...]) -> None:
-    made = problem(name, CLASS, 6, ask)
+    made = problem(name, THREE if name == "mean_of_which_count" else CLASS, 6, ask)
     assert proved(made), made.proof
     assert worked(made) == row
 
@@ -62,3 +74,7 @@ def test_groups_that_all_knocked_down_as_many_make_no_statistical_question() -> 
 def test_the_question_about_each_group_stands_first_as_often_as_second() -> None:
     shown = [one.answer.shown for one in every_problem("which_is_statistical", CLASS, 6)]
     assert shown.count("first") == shown.count("second") > 0
+
+
+def test_a_list_of_one_number_again_and_again_has_no_mean_to_name() -> None:
+    assert {draft.roles["whole"].scope.groups for draft in every_draft("mean_of_which_count", THREE)} == {("Owls",)}  # type: ignore[union-attr]

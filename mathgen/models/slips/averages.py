@@ -238,6 +238,12 @@ def keeps_the_total(total: int) -> Wrong:
     return whole(total)
 
 
+@slip("I71", "Find the mean number of {items} {down}. How many of those set up are left?")
+def other_count(verdict: str) -> Wrong:
+    """Not in the research catalogue: the part for the rest."""
+    return verdict
+
+
 @slip("I61", "That is how long both dot plots are together. Where do both of the dot plots lie?")
 def both_plots_together(span: int) -> Wrong:
     """Not in the research catalogue: from memory."""
