@@ -20,6 +20,7 @@ _NEAR = 4  # no farther than 1/4 from a part that is claimed: else nothing has t
 _PERCENTS = tuple(range(15, 100, 5))
 _NEAR_PERCENT = 15
 _TIMES = (2, 3, 4, 5)
+_TABLE_OF = 8  # pins in a row of a two-way table: of fewer, a fraction says little
 _CHANCE_BOTTOM = 24  # the largest bottom number of a probability that is claimed
 
 
@@ -28,13 +29,14 @@ def _of_one_trial(view: TableView) -> list[Spot]:
     return [spot for spot in view.spots if len(spot.trials or view.table.trials) == 1]
 
 
-@problem_model(skill="judge a claim about fractions")
-def greater_fraction_claimed(view: TableView) -> AskSpace:
-    """Whether a greater fraction of one color fell than of another, where the sets differ and the counts alone say the opposite."""
+def _greater_fraction(view: TableView, look_up: bool, fewest: int = 1) -> AskSpace:
+    """Drafts of every two colors of a spot whose sets differ, where the counts alone say the opposite of the fractions."""
 
     def build(spot: Spot, pair: tuple[str, str]) -> Draft | None:
         downs, sets = (tuple(view.quantity(measure, spot, color) for color in pair) for measure in ("down", "set_up"))
         (k, k2), (n, n2) = (tuple(map(view.number, some)) for some in (downs, sets))
+        if min(n, n2) < fewest:
+            return None
         if k in (0, n) or k2 in (0, n2) or n == n2 or (k > k2) == (k * n2 > k2 * n) or k == k2 or k * n2 == k2 * n or lcm(n, n2) > _COMMON:
             return None
         rates = tuple(Op("/", one) for one in zip(downs, sets, strict=True))
@@ -46,10 +48,22 @@ def greater_fraction_claimed(view: TableView) -> AskSpace:
             features=frozenset({"unequal_sets"}),
             sets=(n, n2),
             unlike="one divides" if max(n, n2) % min(n, n2) == 0 else "neither",
-            wanted=frozenset() if all(map(view.is_cell, sets)) else frozenset({"class"}),
+            wanted=frozenset() if not look_up or all(map(view.is_cell, sets)) else frozenset({"class"}),
         )
 
     return AskSpace((_of_one_trial(view), tuple(permutations(view.table.colors, 2))), build)
+
+
+@problem_model(skill="judge a claim about fractions")
+def greater_fraction_claimed(view: TableView) -> AskSpace:
+    """Whether a greater fraction of one color fell than of another."""
+    return _greater_fraction(view, True)
+
+
+@problem_model(skill="judge a claim by a two-way table")
+def association_claimed(view: TableView) -> AskSpace:
+    """Whether a greater fraction of one color fell than of another: the counts are put in a two-way table of colors and results."""
+    return _greater_fraction(view, False, _TABLE_OF)
 
 
 @problem_model(skill="judge a claim about a part")

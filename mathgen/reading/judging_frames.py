@@ -83,6 +83,9 @@ RULES: tuple[Rule, ...] = (
     rule("ask", "based on <fair_by> , is this claim fair", lambda question: question),
     rule("ask", "is this claim fair by <fair_by>", lambda question: question),
     rule("ask", "do <fair_by> make this claim fair", lambda question: question),
+    rule("fact", "put these numbers in a two-way table", always(())),
+    rule("fact", "make a two-way table of these numbers", always(())),
+    rule("fact", "show these results in a two-way table", always(())),
     rule("ask", "do you agree", always(JudgeClaim())),
     rule("fact", "tell why", always((Explain(),))),
 )

@@ -698,7 +698,14 @@ SHOWS: dict[str, Callable[[Problem], bool]] = {
     "8.EE.C.7b": _both_sides,
     "8.EE.C.8c": _two_unknowns,
     "8.F.B.4": _told_line,
-    "8.SP.A.4": lambda p: _says(r"two-way table")(p) and ((_says(r"[Ww]hat percent of")(p) and "/" in _signs(p)) or _cell_left(p)),
+    "8.SP.A.4": lambda p: (
+        _says(r"two-way table")(p)
+        and (
+            (p["answer"]["kind"] == "rubric" and _compares(p))
+            or (_says(r"[Ww]hat percent of")(p) and "/" in _signs(p))
+            or _cell_left(p)
+        )
+    ),
     "7.SP.C.5": lambda p: (
         (_compares(p) and _says("(more|less) likely")(p))
         or (p["answer"]["kind"] == "truth" and _says(r"more likely to .+ than to .+\?")(p))

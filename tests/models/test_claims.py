@@ -17,6 +17,7 @@ MANY = table({"red": 20, "blue": 20, "gold": 40}, {("Owls", 1): (12, 11, 23), ("
 GOLD = quantity("down", "Owls", (1,), "gold")
 
 
+UNEVEN = table({"red": 20, "blue": 12}, {("Owls", 1): (9, 8)})
 TWO_TRIALS = table({"red": 10}, {("Owls", 1): (8,), ("Owls", 2): (6,)})
 FIRST, LAST = (quantity("down", "Owls", (trial,), "red") for trial in (1, 2))
 FALL = Op("/", (Op("-", (FIRST, LAST)), FIRST))
@@ -66,6 +67,11 @@ ROWS = {
     "next_claimed": (
         TWO_GROUPS, 7, Truth(rate("Owls", None, "gold"), "=", Stated(2, "claimed part", 5)),
         "No", "x = 6/10 - (2/5)", ("6 / 10 = 6/10", "2/5 = 4/10"), {"K07": "Yes"}, ("6/10", "2/5"), "6/10 > 4/10",
+    ),
+    "association_claimed": (
+        UNEVEN, 8, Truth(rate("Owls", 1, "red"), ">", rate("Owls", 1, "blue")),
+        "No", "x = 9/20 - 8/12", ("9 / 20 = 9/20", "8 / 12 = 8/12", "9/20 = 27/60", "8/12 = 40/60"), {"V01": "Yes"},
+        ("9/20", "8/12"), "27/60 < 40/60",
     ),
     "together_claimed": (
         MANY, 3,

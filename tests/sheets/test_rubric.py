@@ -13,6 +13,7 @@ from tests.tables import TWO_GROUPS
 
 REASONS = {
     "greater_fraction_claimed": "No, with a reason such as 21/30 < 25/30; or 70% is less than about 83%",
+    "association_claimed": "No, with a reason such as 27/60 < 40/60; or 9/20 is less than half and 8/12 is more than half",
     "part_claimed": "No, with a reason such as 6/12 < 8/12; 2/3 of 12 is 8, and 6 is less than 8; or a drawing that shows it",
     "percent_claimed": "No, with a reason such as 75/100 > 70/100; or 3 of 4 is 75%",
     "times_claimed": "Yes, with a reason such as 2 × 3 = 6; or a drawing that shows it",
