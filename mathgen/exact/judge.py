@@ -103,7 +103,7 @@ _AROUND = " .!\"'“”"
 
 def _whole_name(text: str) -> str:
     plain = " ".join(unicodedata.normalize("NFC", text).casefold().strip(_AROUND).split())
-    plain = plain.removeprefix("the ")
+    plain = re.sub(r"^(?:the|an?) ", "", plain)  # "a marker" names a thing that is sold
     return plain.removeprefix("group ") if plain.removeprefix("group ").isdigit() else plain
 
 

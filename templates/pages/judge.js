@@ -312,7 +312,7 @@ const judge = (() => {
   const AROUND = " .!\"'“”";
   const wholeName = text => {
     let plain = stripOf(text.normalize("NFC").toLowerCase(), AROUND).split(new RegExp(`[${SPACE}]+`, "u")).filter(Boolean).join(" ");
-    if (plain.startsWith("the ")) plain = plain.slice(4);
+    plain = plain.replace(/^(?:the|an?) /u, "");
     const rest = plain.startsWith("group ") ? plain.slice(6) : plain;
     return /^\d+$/u.test(rest) ? rest : plain;
   };

@@ -126,6 +126,12 @@ def test_a_key_that_is_no_number_and_an_unknown_demand_are_refused():
         judge("3", "roughly", "3")
 
 
+def test_a_thing_that_is_sold_may_be_named_with_its_article():
+    assert [judge("roll of tape", "name", typed)[0] for typed in ("a roll of tape", "the roll of tape", "A roll of tape.")] == ["right"] * 3
+    assert judge("eraser", "name", "an eraser")[0] == "right"
+    assert judge("marker", "name", "a box")[0] == "wrong"
+
+
 def test_a_wrong_name_is_told_without_the_answer():
     for typed in ("Sharkes", "Tigers"):
         verdict, why = judge("Sharks", "name", typed)
