@@ -37,7 +37,7 @@ def record_data(plan: RecordPlan, said: Scenario) -> dict[str, Any]:
         "extra": extra,
         "columns": columns,
         "total": {"head": "Total", "note": f"(of {in_all})", "short": f"({in_all})"},
-        "bracketed": f"In brackets: how many are {set_up}.",
+        "bracketed": f"In parentheses: how many are {set_up}.",
         "rules_head": said.agree_head,
         "rules": [_rule(line) for line in (*said.agree, WHO)],
         "write": said.write,

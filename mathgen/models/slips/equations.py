@@ -111,7 +111,7 @@ def all_points_of_one(total: int, rate: int) -> Wrong:
     return _shared(total, rate)
 
 
-@slip("L19", "One more of the {items} {down} is one less {standing}. The score changes by both.")
+@slip("L19", "One more {down} is one less {standing}. The score changes by both.")
 def rates_subtracted(total: int, rates: int) -> Wrong:
     return _shared(total, rates)
 

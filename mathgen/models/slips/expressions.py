@@ -37,7 +37,7 @@ def multiplies_the_product(product: int, factor: int) -> Wrong:
 
 @slip("O07", "Without parentheses, multiplication comes first, so only one number is multiplied.")
 def adds_before_multiplying(form: str) -> Wrong:
-    """Works from left to right, and takes a sum first that is not in brackets."""
+    """Works from left to right, and takes a sum first that is not in parentheses."""
     return "true" if form in ("no brackets", "first only") else None
 
 
@@ -46,7 +46,7 @@ def knows_brackets_only(form: str) -> Wrong:
     return "false" if form == "each by itself" else None
 
 
-@slip("O09", "The brackets hold both numbers. Multiplying the sum multiplies each of the parts.")
+@slip("O09", "The parentheses hold both numbers. Multiplying the sum multiplies each of the parts.")
 def knows_parts_only(form: str) -> Wrong:
     return "false" if form == "sum first" else None
 
