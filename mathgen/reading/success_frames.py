@@ -58,8 +58,10 @@ def _ratio(first: bool, second: bool) -> SuccessRatio:
 
 
 TOLD: tuple[Rule, ...] = (
-    rule("fact", "a trial is a success when only ITEM of the target color are <outcome>", _rule_of),
-    rule("fact", "in a success , only ITEM of the target color are <outcome>", _rule_of),
+    rule("fact", "a trial is a success when only ITEM of the target color <falls>", _rule_of),
+    rule("fact", "in a success , only ITEM of the target color <falls>", _rule_of),
+    rule("falls", "are <outcome>", lambda measure: measure),
+    rule("falls", "<outcome_base>", lambda measure: measure),
     rule("tries", "WHOLE trials", _several),
     rule("hits", "WHOLE success", _one),
     rule("hits", "WHOLE successes", _several),

@@ -347,13 +347,20 @@ class SaidCount:
     def rule(self) -> str:
         """What a success is: "A trial is a success when only pins of the target color are knocked down"."""
         scenario = self._speaker.scenario
-        return f"A {scenario.trial} is a success when only {scenario.items} of the target color are {scenario.after_noun['down']}"
+        return f"A {scenario.trial} is a success when only {scenario.items} of the target color {self._falls}"
+
+    @property
+    def _falls(self) -> str:
+        """What becomes of several: "are knocked down", "sprout"."""
+        scenario = self._speaker.scenario
+        after = scenario.after_noun["down"]
+        return scenario.base["down"] if after.startswith("that ") else f"are {after}"
 
     @property
     def short_rule(self) -> str:
         """The same in fewer words: "In a success, only pins of the target color are knocked down"."""
         scenario = self._speaker.scenario
-        return f"In a success, only {scenario.items} of the target color are {scenario.after_noun['down']}"
+        return f"In a success, only {scenario.items} of the target color {self._falls}"
 
     @property
     def in_all(self) -> str:

@@ -15,7 +15,6 @@ from tests.audit.results import Label, Reach, Results, reach_of
 from tests.audit.wording import Texts, sentences
 
 TRIALS, SUCCESSES = "trials", "trials that were successes"
-_RULE = r"(A trial is a success when|In a success,) only pins of the target color are knocked down\."
 
 
 def is_about_successes(line: dict[str, Any]) -> bool:
@@ -54,7 +53,10 @@ def faults(line: dict[str, Any], exact: Any, texts: Texts) -> Iterator[str]:
     """What is wrong with the words about successes: no rule, another answer, or the answer printed."""
     if not is_about_successes(line):
         return
-    if len(re.findall(_RULE, line["text"])) != 1:
+    words = texts.words
+    falls = rf"(are {dict(words.after)['down']}|{dict(words.base)['down']})"
+    rule = rf"(A {words.trial} is a success when|In a success,) only {words.items} of the target color {falls}\."
+    if len(re.findall(rule, line["text"])) != 1:
         yield "the words do not say once what a success is"
     asked = asked_successes(line, texts)
     if asked is None:

@@ -44,3 +44,17 @@ def class_table(rng: Random) -> TrialTable:
     return TrialTable(
         tuple(Row(group, trial, color, size, rng.randint(0, size)) for group in groups for trial in trials for color, size in sets.items())
     )
+
+
+def aimed_table(rng: Random) -> TrialTable:
+    """With target colors: 2-6 groups, 3-8 trials each, not all as many, 2-4 colors; about half of the trials are successes."""
+    groups, colors = GROUPS[: rng.randint(2, 6)], COLORS[: rng.randint(2, 4)]
+    names: tuple[tuple[Label, ...], ...] = (tuple(range(1, 9)), tuple("ABCDEFGH"), tuple(f"Round {number}" for number in range(1, 9)))
+    labels, rows = rng.choice(names), []
+    for group in groups:
+        for trial in labels[: rng.randint(3, 8)]:
+            target, success = rng.choice(colors), rng.randrange(2)
+            for color in colors:
+                down = rng.randint(1, 4) if color == target else 0 if success else rng.randint(0, 4)
+                rows.append(Row(group, trial, color, 4, down, target))
+    return TrialTable(tuple(rows))
