@@ -185,7 +185,8 @@ def _reasons(desk: Desk, draft: Draft) -> tuple[str, tuple[Reason, ...]]:
         left, right = map(percent, values)
     if isinstance(goal.left, Stat):  # means are told as decimals
         places = max(decimal_places(one) or 0 for one in values)
-        left, right = (decimal(one, places) if one.denominator > 1 else str(one) for one in values)
+        ends = all(decimal_places(one) is not None for one in values)
+        left, right = (decimal(one, places) if ends and one.denominator > 1 else fraction(one) for one in values)
     sign = "=" if values[0] == values[1] else ">" if values[0] > values[1] else "<"
     facts = [Reason(one, _as_counted(desk, expr, one), named(expr, desk.scenario)) for expr, one in zip(goal.exprs, values, strict=True)]
     return f"{left} {sign} {right}", tuple(facts)
