@@ -189,7 +189,7 @@ def several_on_sale(view: TableView) -> AskSpace:
         cents = view.cents(price)
         total = several * cents
         amount, over = divmod(number * total, 100)
-        if over or total <= 100 or cents in (100, number) or several == number or total - amount == amount:
+        if over or total <= 100 or cents in (100, number) or several == number or total - amount == amount or (total - amount) % 100 == 0:
             return None
         bought, rate = Stated(several, "bought"), _percent(number)
         cost = Op("*", (bought, price))

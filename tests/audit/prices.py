@@ -65,7 +65,7 @@ class _Items:
 
 def _one_and_many(item: str) -> tuple[str, str]:
     head, *rest = re.split(r"(?= (?:of|for|with) )", item)
-    many = f"{head}es" if head.endswith(("x", "ch", "sh", "ss")) else f"{head[:-1]}ies" if head.endswith("y") else f"{head}s"
+    many = f"{head}es" if head.endswith(("x", "ch", "sh", "ss")) else f"{head[:-1]}ies" if re.search("[^aeiou]y$", head) else f"{head}s"
     return item.lower(), "".join([many, *rest]).lower()
 
 
