@@ -76,7 +76,7 @@ def adds_tops_only(says_so: int) -> Wrong:
     return _verdict(says_so)
 
 
-@slip("V13", "That many more or fewer is a number. How much is the change out of the first number?")
+@slip("V13", "A difference is not a percent. How much is the change out of the first number?")
 def difference_for_percent(says_so: int) -> Wrong:
     """As F09, where a percent change is claimed."""
     return _verdict(says_so)
