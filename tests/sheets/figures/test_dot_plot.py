@@ -4,8 +4,9 @@ from __future__ import annotations
 
 from sympy import Rational
 
-from mathgen.asks.expression import Stated, Tally, Value
-from mathgen.sheets.figures.dot_plot import counts_plotted, dot_plot, line_plot, plot_to_complete
+from mathgen.asks.expression import Measured, Op, Stated, Tally, Value
+from mathgen.sheets.figures.dot_plot import counts_plotted, dot_plot, line_plot, plot_to_complete, spaces_plotted
+from mathgen.trials.table import Row, TrialTable
 from tests.sheets.figures.scenes import down, scene
 
 
@@ -42,3 +43,16 @@ def test_the_counts_that_a_problem_lists_are_plotted_in_the_key() -> None:
         "Dot plot to complete. Pins knocked down, Trial 1, each group. Number of pins: 6, 7, 8, 9; no dot is drawn."
     )
     assert counts_plotted(scene(down())) is None
+
+
+def test_all_the_spaces_of_a_plot_are_plotted_where_the_words_ask_for_it() -> None:
+    """3/4, 1 and 3/4 of an inch: two crosses over 3/4, one over 1."""
+    gaps = {"Owls": Rational(3, 4), "Herons": Rational(1), "Swifts": Rational(3, 4)}
+    table = TrialTable(tuple(Row(group, 1, "red", 4, 2, gap_inches=gap) for group, gap in gaps.items()))
+    together = scene(Op("+", tuple(Measured("gap", group, 1) for group in gaps)), table=table, grade=5)
+    assert spaces_plotted(together) is None  # nothing is said of a plot
+    made = spaces_plotted(together._replace(problem=together.problem._replace(facts="Make a line plot of the spaces.")))
+    assert made is not None
+    assert made.worked is not None
+    assert [(one["label"], one["count"]) for one in made.worked["places"]] == [("3/4", 2), ("1", 1)]
+    assert {one["count"] for one in made.blank["places"]} == {0}
