@@ -380,8 +380,11 @@ def _check_verdict(problem: Problem, goal: Choice | Truth, reader: _Reader, side
     if len(sides) == 2 and isinstance(goal.exprs[0], Op) and goal.exprs[0].symbol == "*" and goal.exprs[0].args[1:] == goal.exprs[1:]:
         _check_scaling(board, told, reader, sides)
         return
+    steps = {step.text for step in problem.steps}
     for line in board[:-1]:
         reader.read(line)
+        if answer.kind == "rubric" and re.fullmatch(r"\d+/\d+ = \d+/\d+", line) and line not in steps:
+            raise NotTrue(f"{line!r} is not among the steps")
     if isinstance(goal, Truth) and goal.divides:
         _check_sharing(told, sides)
         return
