@@ -383,7 +383,8 @@ def _check_verdict(problem: Problem, goal: Choice | Truth, reader: _Reader, side
     steps = {step.text for step in problem.steps}
     for line in board[:-1]:
         reader.read(line)
-        if answer.kind == "rubric" and re.fullmatch(r"\d+/\d+ = \d+/\d+", line) and line not in steps:
+        rewritten = answer.kind == "rubric" and re.fullmatch(r"\d+(?:/\d+|%) = \d+/\d+", line)
+        if (rewritten or re.fullmatch(r"\d+(?: [-+/] \d+)+ = [\d.]+", line)) and line not in steps:
             raise NotTrue(f"{line!r} is not among the steps")
     if isinstance(goal, Truth) and goal.divides:
         _check_sharing(told, sides)
