@@ -44,6 +44,7 @@ from mathgen.trials.table import Row, TrialTable
 
 _QUOTIENTS = 5  # the grade in which a quotient is a fraction: 5.NF.B.3
 _BELOW_ZERO = 7  # in which 11 - 16 is worked out: 7.NS.A.1
+_MIXED = ("mixed", "mixed:any")
 _TOO_LONG = 1000  # 3120/12 is no help on the way
 
 
@@ -547,10 +548,10 @@ class Working:
                 self.line(scaled.text, decimal)
             elif not self.lines:  # a decimal that the words print and that is only to be rounded: 375 thousandths
                 self.lines.append(f"{number.text} = {_over(top, bottom).text}")
-        elif demand.form in ("mixed", "simplest", "fraction"):
+        elif demand.form in (*_MIXED, "simplest", "fraction"):
             shared = gcd(top, bottom)
-            plain = mixed(top // shared, bottom // shared) if demand.form == "mixed" else _over(top // shared, bottom // shared)
-            self.line(number.text, plain.text, *(_apiece(top, bottom) if demand.form == "mixed" and "/" in number.text else []))
+            plain = mixed(top // shared, bottom // shared) if demand.form in _MIXED else _over(top // shared, bottom // shared)
+            self.line(number.text, plain.text, *(_apiece(top, bottom) if demand.form in _MIXED and "/" in number.text else []))
 
     def _percent(self, number: Number) -> None:
         """Out of 100 where that is a whole number, by a decimal where it ends, else straight to the mixed percent."""

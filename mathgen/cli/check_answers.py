@@ -25,10 +25,10 @@ def check_answers(file: str) -> None:
     """Judge typed answers, one JSON line each.
 
     Each line of FILE holds what is expected (exactly, also where the question asks to round), what the question demands of the form
-    (any, fraction, simplest, mixed, decimal, percent, decimal:N, percent:N, ratio, ratio:any, whole, whole:10 to whole:100000, name,
-    truth, quotient_remainder, list, expression, rubric) and what was typed. A name may have a list "accepted" of other ways to write
-    it, as the bank has them; "thing" names what is counted, if it is not a pin. Where the question asks for an estimate, what is
-    expected may be "about 12".
+    (any, fraction, simplest, mixed, mixed:any, decimal, percent, decimal:N, percent:N, ratio, ratio:any, whole, whole:10 to
+    whole:100000, name, truth, quotient_remainder, list, expression, rubric) and what was typed. A name may have a list "accepted"
+    of other ways to write it, as the bank has them; "thing" names what is counted, if it is not a pin. Where the question asks for
+    an estimate, what is expected may be "about 12".
     Each line that comes out holds the verdict (right, right_value_wrong_form, wrong or unreadable) and why.
     """
     verdicts, faults = [], []

@@ -37,7 +37,7 @@ def shown(x: Rational, demand: Demand, over: int | None = None) -> str:
             return fraction(x) if over is None or x.denominator == 1 else fraction_over(x, over)
         case "simplest" | "fraction":
             return fraction(x)
-        case "mixed":
+        case "mixed" | "mixed:any":
             return mixed(x)
         case "decimal":
             return decimal(x)

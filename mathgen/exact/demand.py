@@ -5,9 +5,10 @@ from __future__ import annotations
 from functools import lru_cache
 from typing import Literal, NamedTuple, get_args
 
+# The form "mixed" is in lowest terms, as a scaled ratio is no "ratio"; "mixed:any" and "ratio:any" need not be.
 Form = Literal[
-    "any", "fraction", "simplest", "mixed", "decimal", "percent", "ratio", "ratio:any", "whole", "name", "truth", "quotient_remainder",
-    "list", "expression", "rubric",
+    "any", "fraction", "simplest", "mixed", "mixed:any", "decimal", "percent", "ratio", "ratio:any", "whole", "name", "truth",
+    "quotient_remainder", "list", "expression", "rubric",
 ]  # fmt: skip
 _FORMS: dict[str, Form] = {form: form for form in get_args(Form)}
 _ROUNDED: tuple[Form, ...] = ("decimal", "percent")
@@ -85,6 +86,7 @@ def in_words(demand: Demand) -> str:
         "fraction": "as a fraction",
         "simplest": "in simplest form",
         "mixed": "as a mixed number",
+        "mixed:any": "as a mixed number",
         "decimal": "as a decimal",
         "percent": "as a percent",
         "ratio": "as a ratio in simplest form",

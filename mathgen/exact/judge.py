@@ -306,16 +306,16 @@ def _form_fault(demand: Demand, exact: Rational, key: Written, number: Written) 
     decimal_like = form in ("decimal", "repeating") or (form == "money" and number.places is not None)
     whole = exact.denominator == 1
     match demand.form:
-        case "simplest" | "mixed":
+        case "simplest" | "mixed" | "mixed:any":
             if whole:
                 return "" if form in ("whole", "money") and number.places == 0 else "a whole number is written as such"
             if form not in ("fraction", "mixed"):
                 return "another form than a fraction or mixed number"
-            if demand.form == "simplest" and not lowest:
+            if not lowest and demand.form != "mixed:any":
                 return "not in lowest terms"
             if not number.proper:
                 return "a mixed number with another whole in its fraction"
-            return "an improper fraction, not a mixed number" if demand.form == "mixed" and form == "fraction" and abs(exact) > 1 else ""
+            return "an improper fraction, not a mixed number" if demand.form != "simplest" and form == "fraction" and abs(exact) > 1 else ""
         case "fraction":
             return "" if form in ("fraction", "mixed") or (whole and form == "whole") else "not a fraction"
         case "decimal":

@@ -17,7 +17,7 @@ from mathgen.problems.draft import Draft, Role
 _ANY = Demand("any")
 _NAME = Demand("name")
 _WHOLE = Demand("whole")
-_MIXED = Demand("mixed")
+_MIXED = Demand("mixed:any")
 _ONE = Stated(1, "whole")
 _NEXT = (12, 15, 16, 18, 20, 24, 25, 28, 30, 32, 36, 40, 48, 50, 60, 80)  # sets that a class could really set up
 _TIMES = 10  # the next set is at most so many times the last: no group with 4 red pins sets up 80

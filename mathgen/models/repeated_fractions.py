@@ -12,7 +12,7 @@ from mathgen.models.view import Spot, TableView
 from mathgen.problems.draft import Draft
 
 _ANY = Demand("any")
-_MIXED = Demand("mixed")
+_MIXED = Demand("mixed:any")
 _ONE = Stated(1, "whole")
 _TIMES = (2, 3, 4, 5, 6)  # trials
 _SHARES = (2, 3, 4, 5)

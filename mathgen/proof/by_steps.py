@@ -245,7 +245,7 @@ def _in_form(answer: Answer, last: str) -> bool:
         return end == answer.shown.replace(":", "/")  # the two numbers as they were counted, in their order
     if form == "percent":
         return end.endswith("%")
-    if form in ("decimal", "mixed", "simplest", "fraction") and places is None and "..." not in answer.shown:
+    if form in ("decimal", "mixed", "mixed:any", "simplest", "fraction") and places is None and "..." not in answer.shown:
         return end == answer.shown
     return True  # any form is right, or the exact value is worked out and the rounding is the last thing to do
 

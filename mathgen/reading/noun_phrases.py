@@ -163,7 +163,7 @@ RULES: tuple[Rule, ...] = (
     rule("form", "as a fraction in simplest form", always(Demand("simplest"))),
     rule("form", "as a repeating? decimal", always(Demand("decimal"))),
     rule("form", "as a percent", always(Demand("percent"))),
-    rule("form", "as a mixed number", always(Demand("mixed"))),
+    rule("form", "as a mixed number", always(Demand("mixed:any"))),
     rule("form", "as a decimal rounded to the nearest <place>", lambda place: Demand("decimal", place)),
     rule("form", "as a percent rounded to the nearest whole percent", always(Demand("percent", 0))),
     rule("form", "as a percent rounded to the nearest <place> of a percent", lambda place: Demand("percent", place)),

@@ -28,7 +28,7 @@ from mathgen.reading.wanted import (
 from mathgen.trials.scope import Label, Measure
 
 GREATER = "(greater|larger|bigger|higher) (fraction|part)"
-ANY, DECIMAL, PERCENT, MIXED = Demand("any"), Demand("decimal"), Demand("percent"), Demand("mixed")
+ANY, DECIMAL, PERCENT, MIXED = Demand("any"), Demand("decimal"), Demand("percent"), Demand("mixed:any")
 RATIO = Demand("ratio:any")
 
 

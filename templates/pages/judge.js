@@ -433,10 +433,10 @@ const judge = (() => {
     const isRatio = form === "ratio" || form === "ratio:any";
     if (made.form === "ratio" && !isRatio && key.form !== "ratio") return true;
     const money = made.form === "money" && made.places === 0, whole = exact.d === 1n;
-    if (form === "simplest" || form === "mixed") {
+    if (form === "simplest" || form === "mixed" || form === "mixed:any") {
       if (whole) return !((made.form === "whole" || made.form === "money") && made.places === 0);
-      if ((made.form !== "fraction" && made.form !== "mixed") || (form === "simplest" && !made.lowest) || !made.proper) return true;
-      return form === "mixed" && made.form === "fraction" && size(exact.n) > exact.d;
+      if ((made.form !== "fraction" && made.form !== "mixed") || (form !== "mixed:any" && !made.lowest) || !made.proper) return true;
+      return form !== "simplest" && made.form === "fraction" && size(exact.n) > exact.d;
     }
     if (form === "fraction") return !(made.form === "fraction" || made.form === "mixed" || (whole && made.form === "whole"));
     if (form === "decimal") {

@@ -30,6 +30,7 @@ _FORM = {
     "decimal": r"\d*\.?\d+(\.\.\.)?",
     "percent": r"(\d+ )?\d+(/\d+|\.\d+)?%",
     "mixed": r"(\d+ )?\d+(/\d+)?",
+    "mixed:any": r"(\d+ )?\d+(/\d+)?",
     "fraction": r"\d+/\d+",
     "simplest": r"(\d+ )?\d+(/\d+)?",
     "ratio": r"\d+(:|/| to )\d+",

@@ -12,7 +12,7 @@ from mathgen.exact.parse import written
 from mathgen.exact.rounding import rounded
 
 PARTS = st.integers(1, 40).flatmap(lambda over: st.tuples(st.integers(0, over), st.just(over)))
-DEMANDS = ["any", "simplest", "mixed", "decimal", "percent", "ratio", "ratio:any", "decimal:0", "decimal:1", "decimal:2"]
+DEMANDS = ["any", "simplest", "mixed", "mixed:any", "decimal", "percent", "ratio", "ratio:any", "decimal:0", "decimal:1", "decimal:2"]
 DEMANDS += ["percent:0", "percent:1"]
 
 

@@ -15,7 +15,7 @@ from mathgen.exact.parse import NotANumber
 from mathgen.exact.rounding import rounded_text
 
 CASES = json.loads((Path(__file__).parent / "judge_cases.json").read_text(encoding="utf-8"))
-DEMANDS = ["any", "simplest", "mixed", "decimal", "percent", "ratio", "ratio:any", "whole", "decimal:1", "percent:1"]
+DEMANDS = ["any", "simplest", "mixed", "mixed:any", "decimal", "percent", "ratio", "ratio:any", "whole", "decimal:1", "percent:1"]
 RATIONALS = st.builds(Rational, st.integers(1, 300), st.integers(1, 60))
 
 

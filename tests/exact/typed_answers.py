@@ -31,7 +31,7 @@ _FORMS = {  # of each number that is expected, ways to write it or something nea
     "1/3": ("1/3", "0.333...", "0.3 repeating", "0.33", "33 1/3%", "33%", "one third"),
 }
 DEMANDS = (
-    *("any", "simplest", "mixed", "decimal", "percent", "ratio", "ratio:any", "whole", "whole:10", "whole:100"),
+    *("any", "simplest", "mixed", "mixed:any", "decimal", "percent", "ratio", "ratio:any", "whole", "whole:10", "whole:100"),
     *("decimal:0", "decimal:1", "decimal:2", "percent:0", "percent:1", "percent:2"),
 )
 EXPECTED = tuple(_FORMS)
