@@ -30,7 +30,8 @@ def which_is_statistical(view: TableView) -> AskSpace:
         series = tuple(view.quantity("down", one, color) for one in everybody)
         sets = tuple(view.quantity("set_up", one, color) for one in everybody)
         against = sets if other < 0 else (series[other],)
-        unlike = other < 0 and len(set(map(view.number, sets))) > 1
+        # A set of several colors would have to be added up from the table.
+        unlike = other < 0 and (len(set(map(view.number, sets))) > 1 or (color is None and len(table.colors) > 1))
         if len(set(map(view.number, series))) == 1 or unlike or 0 in map(view.number, against):
             return None
         ranges = Stat("range", series), Stat("range", against)

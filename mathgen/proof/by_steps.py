@@ -25,6 +25,7 @@ from mathgen.asks.expression import (
     Op,
     Quantity,
     QuotientRemainder,
+    Ratio,
     Same,
     Stat,
     Stated,
@@ -92,11 +93,13 @@ def _tallies(expr: Expr) -> tuple[Tally, ...]:
 
 def _meant(problem: Problem, tally: Tally) -> tuple[Pair, ...]:
     """The numbers of a list that a tally counts."""
-    numbers = {given.expr: number(given.number) for given in problem.givens}
-    read = {given.expr: numbers[given.expr] for given in problem.givens if given.where == "table"}
-    listed = [lowest(*_pair(one, numbers, read)) for one in tally.series]
     bounds = [(one.number, one.bottom) for one in tally.bounds]
-    return tuple(one for one in listed if _is_meant(tally.test, one, bounds))
+    return tuple(one for one in _listed(problem, tally) if _is_meant(tally.test, one, bounds))
+
+
+def _looked_over(problem: Problem, expr: Expr) -> tuple[Pair, ...]:
+    """The numbers of the lists that tallies count in: one that is added up from cells may be not meant."""
+    return tuple(one for tally in _tallies(expr) for one in _listed(problem, tally))
 
 
 def _is_meant(test: str, one: Pair, bounds: list[Pair]) -> bool:
@@ -153,9 +156,7 @@ def _check(problem: Problem) -> None:
     end = (int(exact.numerator), int(exact.denominator))  # type: ignore[union-attr]
     stat = goal.expr if isinstance(goal.expr, Stat) else None
     listed = () if stat is None else _listed(problem, stat)
-    # A number of a list that is added up from cells may be crossed off before a middle is found.
-    crossed_off = listed if stat is not None and stat.name not in ADDED_UP else ()
-    results = follow(steps, givens, operations, (end, *crossed_off))
+    results = follow(steps, givens, operations, (end, *_crossed_off(problem, goal), *_looked_over(problem, goal.expr)))
     if not results:
         raise NotTrue("no step")
     if results[-1] != end:
@@ -257,13 +258,13 @@ def _pairs(problem: Problem, goal: Choice | Truth | QuotientRemainder | Listing 
     return tuple(lowest(*_pair(expr, numbers, read)) for expr in goal.exprs)
 
 
-def _crossed_off(problem: Problem, goal: Choice | Truth) -> tuple[Pair, ...]:
+def _crossed_off(problem: Problem, goal: Choice | Truth | Value | Ratio) -> tuple[Pair, ...]:
     """The numbers of the lists of which only a few are used: one that is added up from cells may be crossed off."""
     stats = [stat for expr in goal.exprs for stat in _stats(expr) if stat.name not in ADDED_UP]
     return tuple(one for stat in stats for one in _listed(problem, stat))
 
 
-def _listed(problem: Problem, stat: Stat) -> tuple[Pair, ...]:
+def _listed(problem: Problem, stat: Stat | Tally) -> tuple[Pair, ...]:
     """The numbers of a list, as the givens have them."""
     numbers = {given.expr: number(given.number) for given in problem.givens}
     read = {given.expr: numbers[given.expr] for given in problem.givens if given.where == "table"}

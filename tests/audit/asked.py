@@ -219,10 +219,14 @@ def listed(line: dict[str, Any], texts: Texts) -> list[int]:
     """The numbers, in order, that a statistic is asked of: totals of the groups that the text names, or of its trials."""
     results, named = texts.results, texts.named(line["text"])
     colors = named.colors or None
+
+    def some(told: tuple[Label, ...], every: tuple[Label, ...]) -> tuple[Label, ...]:
+        return told if len(told) > 1 else every  # one name alone is that of a number left out of the list
+
     if len(named.groups) > 1 or re.search(r"\b(the groups|each group|per group)\b", texts.masked(line["text"]), re.IGNORECASE):
-        reaches = [Reach((group,), named.trials or None, colors) for group in named.groups or results.groups]
+        reaches = [Reach((group,), named.trials or None, colors) for group in some(named.groups, results.groups)]
     else:
-        reaches = [Reach(named.groups or None, (trial,), colors) for trial in named.trials or results.trials]
+        reaches = [Reach(named.groups or None, (trial,), colors) for trial in some(named.trials, results.trials)]
     return sorted(results.total("down", reach) for reach in reaches)
 
 

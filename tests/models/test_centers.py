@@ -71,6 +71,14 @@ def test_groups_that_all_knocked_down_as_many_make_no_statistical_question() -> 
     assert list(every_draft("which_is_statistical", alike)) == []
 
 
+def test_a_set_of_several_colors_is_not_asked_about_beside_the_count() -> None:
+    # 4 red and 8 blue pins: the table holds no set of 12, and the words print none.
+    counts = {(group, 1): (down, 0) for group, down in zip(GROUPS, (0, 2, 3, 4), strict=True)}
+    drafts = list(every_draft("which_is_statistical", table({"red": 4, "blue": 8}, counts)))
+    beside = {draft.roles["whole"].scope.colors for draft in drafts if draft.wanted == {"same"}}  # type: ignore[union-attr]
+    assert beside == {("red",)}
+
+
 def test_the_question_about_each_group_stands_first_as_often_as_second() -> None:
     shown = [one.answer.shown for one in every_problem("which_is_statistical", CLASS, 6)]
     assert shown.count("first") == shown.count("second") > 0
