@@ -310,11 +310,20 @@ def _check_statement(problem: Problem, goal: Truth, steps: tuple[str, ...], give
     reasons = [lowest(int(one.value.numerator), int(one.value.denominator)) for one in problem.answer.reasons]
     if reasons != ([left, right] if problem.answer.kind == "rubric" else []):
         raise NotTrue("the reasons are not what the steps lead to")
-    written_down = {*givens, *(step.rpartition(" = ")[2] for step in steps)}
-    if problem.answer.kind == "rubric" and not {*problem.answer.because.split(" ")[::2]} <= written_down:
-        raise NotTrue(f"{problem.answer.because} compares what was not worked out")
+    if problem.answer.kind == "rubric":
+        _check_written_down(problem, goal, steps, givens)
     if problem.answer.exact != ("true" if true else "false"):
         raise NotTrue(f"the steps show it to be {str(true).lower()}")
+
+
+def _check_written_down(problem: Problem, goal: Truth, steps: tuple[str, ...], givens: tuple[str, ...]) -> None:
+    """What the reasons compare ends a step as it is written there; only a side that is given may be written as a given is."""
+    printed = {given.expr for given in problem.givens}
+    ends = {step.rpartition(" = ")[2] for step in steps}
+    for side, shown in zip(goal.exprs, problem.answer.because.split(" ")[::2], strict=False):
+        given = side in printed or isinstance(side, Stated)
+        if shown not in ends and not (given and shown in givens):
+            raise NotTrue(f"{problem.answer.because} compares what was not worked out")
 
 
 def _divided(amount: Pair, size: Pair) -> Pair:
