@@ -14,7 +14,7 @@ from mathgen.bank.plan import SheetPlan
 from mathgen.errors import RequestFault
 from mathgen.trials.table import TrialTable
 
-RELEASE = 5  # raised whenever the same table, plan and seed would make another sheet
+RELEASE = 6  # raised whenever the same table, plan and seed would make another sheet
 _SIGNS = "0123456789ABCDEFGHJKMNPQRSTVWXYZ"
 _LENGTH = 14
 _BITS = 5 * _LENGTH
