@@ -129,7 +129,7 @@ def _pair(length: Rational) -> tuple[int, int]:
 
 @problem_model(skill="line plot to make")
 def crosses_above(view: TableView) -> AskSpace:
-    """How many crosses stand above one length of a line plot that the pupil makes."""
+    """How many crosses are stacked over one length of a line plot that the pupil makes."""
 
     def build(series: tuple[Measured, ...], place: int) -> Draft | None:
         lengths = [view.length(one) for one in series]
@@ -153,7 +153,7 @@ def crosses_above(view: TableView) -> AskSpace:
 
 @problem_model(skill="line plot to make")
 def more_crosses_above(view: TableView) -> AskSpace:
-    """How many more crosses stand above one length of a line plot that the pupil makes than above another."""
+    """How many more crosses are stacked over one length of a line plot that the pupil makes than over another."""
 
     def build(series: tuple[Measured, ...], place: int, other: int) -> Draft | None:
         lengths = [view.length(one) for one in series]

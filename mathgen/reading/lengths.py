@@ -144,7 +144,7 @@ def spaces_beyond(question: SpacesBeyond, told: Told, _: Scenario) -> Asked:
 
 
 def more_crosses(question: MoreCrosses, told: Told, scenario: Scenario) -> Asked:
-    """How many more crosses stand above one number than above another.
+    """How many more crosses are stacked over one number than over another.
 
     Raises:
         NotRead: there are no more.
@@ -156,7 +156,7 @@ def more_crosses(question: MoreCrosses, told: Told, scenario: Scenario) -> Asked
         counts.append(asked.goal.expr)
     goal = Op("-", tuple(counts))
     if evaluate(goal, told.counts) <= 0:
-        raise NotRead("there are no more crosses above that number")
+        raise NotRead("there are no more crosses over that number")
     return Asked("length", Value(goal), WHOLE, ())
 
 

@@ -743,7 +743,7 @@ class SpacesIn(NamedTuple):
 
 
 class CrossesAbove(NamedTuple):
-    """ "How many crosses stand above 1 1/4?" """
+    """ "How many crosses are stacked over the number 1 1/4?" """
 
     number: Number
 
@@ -756,14 +756,14 @@ class SpacesBeyond(NamedTuple):
 
 
 class MoreCrosses(NamedTuple):
-    """ "How many more crosses stand above 3 than above 5?" """
+    """ "How many more crosses are stacked over 3 than over 5?" """
 
     number: Number
     than: Number
 
 
 class Dots(NamedTuple):
-    """How many dots stand above a number, or for greater or lesser numbers."""
+    """How many dots are stacked over a number, or stand for greater or lesser numbers."""
 
     test: Literal["=", ">", "<"]
     number: Number

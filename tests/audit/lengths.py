@@ -115,14 +115,14 @@ def _listed(told: list[str], texts: Texts) -> list[Rational]:
 
 
 def _of_list(listed: list[Rational], question: str) -> Rational:
-    above = re.search(r"\bcrosses (?:stand|are) above (\d+ \d+/\d+|\d+/\d+|\d+)\?", question)
+    above = re.search(r"\bcrosses (?:of the plot )?are stacked over the number (\d+ \d+/\d+|\d+/\d+|\d+)\?", question)
     if above:
         return Rational(listed.count(value(above[1])))
     beyond = re.search(r"\bare (wider|narrower) than (\d+ \d+/\d+|\d+/\d+|\d+) inch(?:es)?\?", question)
     if beyond:
         ends = [one for one in listed if one != value(beyond[2])]
         return Rational(sum(1 for one in ends if (one > value(beyond[2])) == (beyond[1] == "wider")))
-    apart = re.search(r"\bmore crosses (?:stand|are) above (.+) than (?:above )?(.+)\?", question)
+    apart = re.search(r"\bmore crosses are stacked over (.+) than over (.+)\?", question)
     if apart:
         return Rational(listed.count(value(apart[1])) - listed.count(value(apart[2])))
     if "all the spaces" in question:
