@@ -4,7 +4,8 @@ from __future__ import annotations
 
 from mathgen.reading.chart import Rule, rule
 from mathgen.reading.facts import Claims
-from mathgen.reading.meaning import InRows, Labels, RowHolds
+from mathgen.reading.meaning.scope import Labels
+from mathgen.reading.meaning.sets import InRows, RowHolds
 from mathgen.reading.noun_phrases import always, measured, what
 from mathgen.reading.pair_frames import Together
 from mathgen.reading.tokens import Number

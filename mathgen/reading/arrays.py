@@ -4,11 +4,11 @@ from __future__ import annotations
 
 from mathgen.asks.expression import Op, Stated, Value
 from mathgen.reading.asked import WHOLE, Asked
-from mathgen.reading.meaning import InRows, RowHolds
+from mathgen.reading.meaning.sets import InRows, RowHolds
 from mathgen.reading.points import scored
 from mathgen.reading.tokens import NotRead
-from mathgen.reading.told import Fact, Told
-from mathgen.reading.wanted import HowMany
+from mathgen.reading.told import Fact, Takers, Told
+from mathgen.reading.wanted.counts import HowMany
 
 _MOST = 20  # rows that are added one by one
 
@@ -57,3 +57,10 @@ def array_total(question: HowMany, told: Told) -> Asked:
     whole = scored(told, question.measure, (question.np, put.np))
     each = Stated(int(row.size.value), "in each row")
     return Asked("array", Value(Op("+", (each,) * int(rows.value))), WHOLE, (whole,), ("rows", "row"), whole)
+
+
+# What takes in each claim of this room.
+TAKEN: Takers = {
+    InRows: in_rows,
+    RowHolds: row_holds,
+}

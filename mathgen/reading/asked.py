@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from collections.abc import Callable, Mapping
 from typing import Literal, NamedTuple
 
 from sympy import Rational
@@ -131,3 +132,7 @@ def check_whole(told: Told, scope: Scope, whole: Number | None) -> None:
 def whole_number(value: Rational | str) -> bool:
     """Whether an answer can be given as a whole number."""
     return not isinstance(value, str) and bool(value.is_integer)
+
+
+# For each kind of question, the function that turns it, what was told and the scenario into what is asked.
+Answers = Mapping[type, Callable[..., Asked]]

@@ -5,14 +5,15 @@ from __future__ import annotations
 from sympy import Rational
 
 from mathgen.asks.expression import Choice, Expr, Measured, Op, Quantity
-from mathgen.reading.asked import NAME, Asked
+from mathgen.reading.asked import NAME, Answers, Asked
 from mathgen.reading.evaluate import evaluate
 from mathgen.reading.lengths import measured_at
-from mathgen.reading.meaning import Np, OncePoint, Plotted, PlotTells, PointsFor
+from mathgen.reading.meaning.lengths import OncePoint, Plotted, PlotTells, PointsFor
+from mathgen.reading.meaning.scope import Np
 from mathgen.reading.scatter import all_pins, line_at
 from mathgen.reading.tokens import NotRead
-from mathgen.reading.told import Told
-from mathgen.reading.wanted import FartherPoint, Goes, OddPoint
+from mathgen.reading.told import Takers, Told
+from mathgen.reading.wanted.lengths import FartherPoint, Goes, OddPoint
 from mathgen.scenario.naming import trial_name
 from mathgen.scenario.words import Scenario
 
@@ -148,3 +149,20 @@ def farther_point(question: FartherPoint, told: Told, _: Scenario) -> Asked:
         exprs.append(Op("-", (count, line) if _y((space, count), told) >= evaluate(line, told.counts) else (line, count)))
     goal = Choice(tuple(space.group for space, _ in points), tuple(exprs))
     return Asked("which list", goal, NAME, tuple(count for _, count in points), ("line", "points"))
+
+
+# What answers each question of this room.
+ASKED: Answers = {
+    Goes: goes,
+    OddPoint: odd_point,
+    FartherPoint: farther_point,
+}
+
+
+# What takes in each claim of this room.
+TAKEN: Takers = {
+    PlotTells: plot_tells,
+    Plotted: plotted,
+    PointsFor: points_for,
+    OncePoint: once_point,
+}

@@ -3,10 +3,11 @@
 from __future__ import annotations
 
 from mathgen.reading.chart import Clash, Rule, rule
-from mathgen.reading.meaning import Labels, Mark, Np, OncePoint, Plotted, PlotTells, PointsFor
+from mathgen.reading.meaning.lengths import OncePoint, Plotted, PlotTells, PointsFor
+from mathgen.reading.meaning.scope import Labels, Mark, Np
 from mathgen.reading.noun_phrases import always, measured, what
 from mathgen.reading.plane_frames import Pair
-from mathgen.reading.wanted import FartherPoint, Goes, OddPoint
+from mathgen.reading.wanted.lengths import FartherPoint, Goes, OddPoint
 from mathgen.trials.scope import Measure
 
 

@@ -4,11 +4,11 @@ from __future__ import annotations
 
 from mathgen.asks.expression import Expr, Op, Quantity, Stated, Truth, Value
 from mathgen.reading import arrays, scoring
-from mathgen.reading.asked import TRUTH, WHOLE, Asked
+from mathgen.reading.asked import TRUTH, WHOLE, Answers, Asked
 from mathgen.reading.evaluate import evaluate
 from mathgen.reading.tokens import NotRead, Number
 from mathgen.reading.told import Fact, Told
-from mathgen.reading.wanted import Blank, HowMany, IsDifference, IsTotal, IsTrue
+from mathgen.reading.wanted.counts import Blank, HowMany, IsDifference, IsTotal, IsTrue
 from mathgen.scenario.words import Scenario
 
 
@@ -116,3 +116,12 @@ def _whole(down: Quantity, left: Quantity) -> Expr:
     if (down.measure, left.measure) != ("down", "standing") or down.scope != left.scope:
         raise NotRead("the counts do not go together so")
     return Op("+", (down, left))
+
+
+# What answers each question of this room.
+ASKED: Answers = {
+    Blank: blank,
+    IsTrue: is_true,
+    IsDifference: is_difference,
+    IsTotal: is_total,
+}

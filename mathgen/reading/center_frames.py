@@ -3,9 +3,10 @@
 from __future__ import annotations
 
 from mathgen.reading.chart import Rule, rule
-from mathgen.reading.meaning import Labels, LeaveOut, MeanTold, OneOfTwo, Wondered
+from mathgen.reading.meaning.scope import Labels
+from mathgen.reading.meaning.statistics import LeaveOut, MeanTold, OneOfTwo, Wondered
 from mathgen.reading.noun_phrases import always, measured, what
-from mathgen.reading.wanted import CenterWithout, MeanCounts, WhichStatistical
+from mathgen.reading.wanted.statistics import CenterWithout, MeanCounts, WhichStatistical
 from mathgen.trials.scope import Measure
 
 

@@ -4,13 +4,14 @@ from __future__ import annotations
 
 from mathgen.asks.expression import OF_TWO, Choice, Op, Quantity, Stat, Stated, Truth, Value
 from mathgen.exact.demand import Demand
-from mathgen.reading.asked import ANY, NAME, TRUTH, Asked
+from mathgen.reading.asked import ANY, NAME, TRUTH, Answers, Asked
 from mathgen.reading.evaluate import evaluate
 from mathgen.reading.going_on import mean
-from mathgen.reading.meaning import LeaveOut, MeanTold, OneOfTwo, Wondered
+from mathgen.reading.meaning.statistics import LeaveOut, MeanTold, OneOfTwo, Wondered
 from mathgen.reading.tokens import NotRead
-from mathgen.reading.told import Fact, Told
-from mathgen.reading.wanted import CenterWithout, MeanCounts, MeanOf, WhichStatistical
+from mathgen.reading.told import Fact, Takers, Told
+from mathgen.reading.wanted.counts import MeanOf
+from mathgen.reading.wanted.statistics import CenterWithout, MeanCounts, WhichStatistical
 from mathgen.scenario.words import Scenario
 
 
@@ -107,3 +108,19 @@ def mean_counts(question: MeanCounts, told: Told, _: Scenario) -> Asked:
     stat = Stat("mean", series)
     left = stat if question.measure == "down" else Op("-", (alike[0], stat))
     return Asked("mean of a count", Truth(left, "=", stated), TRUTH, series, ("mean",))
+
+
+# What answers each question of this room.
+ASKED: Answers = {
+    WhichStatistical: which_statistical,
+    CenterWithout: center_without,
+    MeanCounts: mean_counts,
+}
+
+
+# What takes in each claim of this room.
+TAKEN: Takers = {
+    OneOfTwo: one_of_two,
+    LeaveOut: leave_out,
+    MeanTold: mean_told,
+}

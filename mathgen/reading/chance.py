@@ -3,12 +3,13 @@
 from __future__ import annotations
 
 from mathgen.asks.expression import Expr, Op, Quantity, Stated, Value
-from mathgen.reading.asked import ANY, WHOLE, Asked
+from mathgen.reading.asked import ANY, WHOLE, Answers, Asked
 from mathgen.reading.evaluate import evaluate
-from mathgen.reading.meaning import Choices, Mark, Np, PickOne, Picks
+from mathgen.reading.meaning.chance import Choices, PickOne, Picks
+from mathgen.reading.meaning.scope import Mark, Np
 from mathgen.reading.tokens import NotRead
-from mathgen.reading.told import Fact, Told
-from mathgen.reading.wanted import NextIs, Pairs, Picked, TimesPicked
+from mathgen.reading.told import Fact, Takers, Told
+from mathgen.reading.wanted.chance import NextIs, Pairs, Picked, TimesPicked
 from mathgen.scenario.words import Scenario
 from mathgen.trials.scope import Label
 
@@ -122,3 +123,20 @@ def times_picked(question: TimesPicked, told: Told, scenario: Scenario) -> Asked
     assert isinstance(asked.goal, Value)
     goal = Value(Op("*", (asked.goal.expr, Stated(int(told.picks.number.value), "picks"))))
     return asked._replace(kind="picks", goal=goal, demand=WHOLE, uses=(*asked.uses, "picks"))
+
+
+# What answers each question of this room.
+ASKED: Answers = {
+    TimesPicked: times_picked,
+    Picked: picked,
+    NextIs: next_is,
+    Pairs: pairs,
+}
+
+
+# What takes in each claim of this room.
+TAKEN: Takers = {
+    PickOne: pick_one,
+    Choices: choices,
+    Picks: picks,
+}

@@ -6,10 +6,14 @@ from mathgen.exact.demand import Demand
 from mathgen.reading.chart import Clash, Rule, rule
 from mathgen.reading.facts import Claims
 from mathgen.reading.instructions import from_source
-from mathgen.reading.meaning import Choices, Labels, Look, Np, PickOne, Picks
+from mathgen.reading.meaning.chance import Choices, PickOne, Picks
+from mathgen.reading.meaning.counts import Look
+from mathgen.reading.meaning.scope import Labels, Np
 from mathgen.reading.noun_phrases import always, what
 from mathgen.reading.tokens import Number
-from mathgen.reading.wanted import NextIs, Pairs, Part, Picked, TimesPicked, Which
+from mathgen.reading.wanted.chance import NextIs, Pairs, Picked, TimesPicked
+from mathgen.reading.wanted.counts import Part
+from mathgen.reading.wanted.parts import Which
 from mathgen.trials.scope import Label, Measure
 
 ANY = Demand("any")

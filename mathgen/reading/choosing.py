@@ -5,12 +5,12 @@ from __future__ import annotations
 from mathgen.asks.expression import Chosen, Expr, Op, Quantity, Stated
 from mathgen.exact.demand import Demand
 from mathgen.exact.parse import written
-from mathgen.reading.asked import Asked
+from mathgen.reading.asked import Answers, Asked
 from mathgen.reading.evaluate import answer, evaluate
-from mathgen.reading.meaning import PartsOfSets
+from mathgen.reading.meaning.parts import PartsOfSets
 from mathgen.reading.tokens import NotRead
-from mathgen.reading.told import Fact, Told
-from mathgen.reading.wanted import WhichSums
+from mathgen.reading.told import Fact, Takers, Told
+from mathgen.reading.wanted.parts import WhichSums
 from mathgen.scenario.words import Scenario
 
 
@@ -56,3 +56,15 @@ def which_sums(question: WhichSums, told: Told, _: Scenario) -> Asked:
     if answer(goal, told.counts) == "none":
         raise NotRead("no sum will do")
     return Asked("sums listed", goal, Demand("list"), told.parts_of, ("parts",))
+
+
+# What answers each question of this room.
+ASKED: Answers = {
+    WhichSums: which_sums,
+}
+
+
+# What takes in each claim of this room.
+TAKEN: Takers = {
+    PartsOfSets: parts_of_sets,
+}

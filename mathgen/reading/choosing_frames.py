@@ -4,10 +4,13 @@ from __future__ import annotations
 
 from mathgen.reading.chart import Clash, Rule, rule
 from mathgen.reading.facts import Claims
-from mathgen.reading.meaning import Count, Labels, PartsOfSets, SumOfSome
+from mathgen.reading.meaning.counts import Count
+from mathgen.reading.meaning.parts import PartsOfSets
+from mathgen.reading.meaning.scope import Labels
+from mathgen.reading.meaning.sets import SumOfSome
 from mathgen.reading.noun_phrases import Counted, Tail, measured, what
 from mathgen.reading.tokens import Number
-from mathgen.reading.wanted import WhichSums
+from mathgen.reading.wanted.parts import WhichSums
 from mathgen.trials.scope import Measure
 
 

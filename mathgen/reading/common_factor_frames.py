@@ -4,10 +4,11 @@ from __future__ import annotations
 
 from mathgen.reading.chart import Clash, Rule, rule
 from mathgen.reading.facts import Claims
-from mathgen.reading.meaning import BoxesAlike, Labels, PutInBoxes, Repeated
+from mathgen.reading.meaning.scope import Labels
+from mathgen.reading.meaning.sets import BoxesAlike, PutInBoxes, Repeated
 from mathgen.reading.noun_phrases import measured, what
 from mathgen.reading.tokens import Number
-from mathgen.reading.wanted import GreatestBoxes, LeastBoth
+from mathgen.reading.wanted.sets import GreatestBoxes, LeastBoth
 from mathgen.trials.scope import Measure
 
 

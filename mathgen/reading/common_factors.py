@@ -3,11 +3,12 @@
 from __future__ import annotations
 
 from mathgen.asks.expression import Op, Quantity, Value
-from mathgen.reading.asked import WHOLE, Asked
-from mathgen.reading.meaning import BoxesAlike, Np, PutInBoxes, Repeated
+from mathgen.reading.asked import WHOLE, Answers, Asked
+from mathgen.reading.meaning.scope import Np
+from mathgen.reading.meaning.sets import BoxesAlike, PutInBoxes, Repeated
 from mathgen.reading.tokens import NotRead
-from mathgen.reading.told import Told
-from mathgen.reading.wanted import GreatestBoxes, LeastBoth
+from mathgen.reading.told import Takers, Told
+from mathgen.reading.wanted.sets import GreatestBoxes, LeastBoth
 from mathgen.scenario.words import Scenario
 from mathgen.trials.scope import Measure
 
@@ -92,3 +93,18 @@ def least_both(question: LeastBoth, told: Told, _: Scenario) -> Asked:
     if len(trials) != 1 or told.repeated.trials not in ((), trials):
         raise NotRead("the numbers of one trial are needed, and every trial goes like that one")
     return Asked("common", Value(Op("lcm", both)), WHOLE, both, ("repeated",))
+
+
+# What answers each question of this room.
+ASKED: Answers = {
+    GreatestBoxes: greatest_boxes,
+    LeastBoth: least_both,
+}
+
+
+# What takes in each claim of this room.
+TAKEN: Takers = {
+    PutInBoxes: put_in_boxes,
+    BoxesAlike: boxes_alike,
+    Repeated: repeated,
+}

@@ -5,13 +5,13 @@ from __future__ import annotations
 from typing import Literal
 
 from mathgen.asks.expression import Choice, Expr, Op, Quantity, Value
-from mathgen.reading.asked import ANY, NAME, PERCENT, WHOLE, Asked, check_whole
+from mathgen.reading.asked import ANY, NAME, PERCENT, WHOLE, Answers, Asked, check_whole
 from mathgen.reading.evaluate import evaluate
-from mathgen.reading.meaning import Np
+from mathgen.reading.meaning.scope import Np
 from mathgen.reading.mentions import DIMENSIONS, Dimension
 from mathgen.reading.tokens import NotRead
 from mathgen.reading.told import Comparison, Told
-from mathgen.reading.wanted import Change, Difference, HowMany, HowManyOfTotal, Most, Multiple, PercentMore
+from mathgen.reading.wanted.counts import Change, Difference, HowMany, HowManyOfTotal, Most, Multiple, PercentMore
 from mathgen.scenario.naming import trial_name
 from mathgen.scenario.words import Scenario
 from mathgen.trials.scope import Label
@@ -215,3 +215,14 @@ def percent_more(question: PercentMore, told: Told, _: Scenario) -> Asked:
     if evaluate(change, told.counts) <= 0:
         raise NotRead(f"there are not {'more' if question.sign > 0 else 'fewer'}")
     return Asked("change", Value(Op("/", (change, base))), PERCENT, (first, base), sign=question.sign)
+
+
+# What answers each question of this room.
+ASKED: Answers = {
+    HowManyOfTotal: how_many_of_total,
+    Difference: difference,
+    Multiple: multiple,
+    Most: most,
+    Change: change,
+    PercentMore: percent_more,
+}

@@ -3,11 +3,12 @@
 from __future__ import annotations
 
 from mathgen.asks.expression import Op, Stated, Value
-from mathgen.reading.asked import WHOLE, Asked
-from mathgen.reading.meaning import CountOn, Mark
+from mathgen.reading.asked import WHOLE, Answers, Asked
+from mathgen.reading.meaning.counts import CountOn
+from mathgen.reading.meaning.scope import Mark
 from mathgen.reading.tokens import NotRead
-from mathgen.reading.told import Fact, Told
-from mathgen.reading.wanted import NextNumber
+from mathgen.reading.told import Fact, Takers, Told
+from mathgen.reading.wanted.counts import NextNumber
 from mathgen.scenario.words import Scenario
 
 _ONE = Stated(1, "whole")
@@ -43,3 +44,15 @@ def next_number(question: NextNumber, told: Told, _: Scenario) -> Asked:
         told.referred(count, question.start)
     goal = Op("+", (count, _ONE, _ONE)) if claim.by == 2 else Op("-", (count, _ONE))
     return Asked("counted on" if claim.by == 2 else "counted back", Value(goal), WHOLE, (count,), ("count on",))
+
+
+# What answers each question of this room.
+ASKED: Answers = {
+    NextNumber: next_number,
+}
+
+
+# What takes in each claim of this room.
+TAKEN: Takers = {
+    CountOn: count_on,
+}

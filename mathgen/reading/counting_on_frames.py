@@ -3,9 +3,9 @@
 from __future__ import annotations
 
 from mathgen.reading.chart import Rule, rule
-from mathgen.reading.meaning import CountOn
+from mathgen.reading.meaning.counts import CountOn
 from mathgen.reading.noun_phrases import always
-from mathgen.reading.wanted import NextNumber
+from mathgen.reading.wanted.counts import NextNumber
 
 RULES: tuple[Rule, ...] = (
     rule("fact", "count on by ones : WHOLE , WHOLE , _ _", lambda start, following: (CountOn(2, start, following),)),

@@ -4,10 +4,12 @@ from __future__ import annotations
 
 from mathgen.reading.chart import Clash, Rule, rule
 from mathgen.reading.facts import Claims
-from mathgen.reading.meaning import Labels, Look, Np, Series, TwoPlots, Wondered
+from mathgen.reading.meaning.counts import Look, Series
+from mathgen.reading.meaning.scope import Labels, Np
+from mathgen.reading.meaning.statistics import TwoPlots, Wondered
 from mathgen.reading.noun_phrases import always, both_lists, measured, what
 from mathgen.reading.tokens import Number
-from mathgen.reading.wanted import IsStatistical, MeanOrMedian, MeansApart, Overlap, WhichList
+from mathgen.reading.wanted.statistics import IsStatistical, MeanOrMedian, MeansApart, Overlap, WhichList
 from mathgen.trials.scope import Label, Measure
 
 GREATER = ("greater", "smaller", "less")

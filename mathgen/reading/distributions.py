@@ -6,14 +6,16 @@ from typing import Literal
 
 from mathgen.asks.expression import NOTHING, Choice, Op, Quantity, Stat, Truth, Value
 from mathgen.exact.demand import Demand
-from mathgen.reading.asked import ANY, NAME, TRUTH, WHOLE, Asked
+from mathgen.reading.asked import ANY, NAME, TRUTH, WHOLE, Answers, Asked
 from mathgen.reading.evaluate import evaluate
 from mathgen.reading.going_on import mean
-from mathgen.reading.meaning import Mark, TwoPlots, Wondered
+from mathgen.reading.meaning.scope import Mark
+from mathgen.reading.meaning.statistics import TwoPlots, Wondered
 from mathgen.reading.mentions import Dimension
 from mathgen.reading.tokens import NotRead
-from mathgen.reading.told import Told
-from mathgen.reading.wanted import IsStatistical, MeanOf, MeanOrMedian, MeansApart, Overlap, WhichList
+from mathgen.reading.told import Takers, Told
+from mathgen.reading.wanted.counts import MeanOf
+from mathgen.reading.wanted.statistics import IsStatistical, MeanOrMedian, MeansApart, Overlap, WhichList
 from mathgen.scenario.naming import trial_name
 from mathgen.scenario.words import Scenario
 from mathgen.trials.scope import Label
@@ -131,3 +133,20 @@ def is_statistical(_: IsStatistical, told: Told, __: Scenario) -> Asked:
     many = [claim.np] if groups is None else [claim.np._replace(groups=(group,)) for group in groups]
     series = tuple(told.quantity(claim.measure, np) for np in many)
     return Asked("is statistical", Truth(Stat("range", series), ">", NOTHING), TRUTH, series, ("wondered",))
+
+
+# What answers each question of this room.
+ASKED: Answers = {
+    WhichList: which_list,
+    MeanOrMedian: mean_or_median,
+    IsStatistical: is_statistical,
+    Overlap: overlap,
+    MeansApart: means_apart,
+}
+
+
+# What takes in each claim of this room.
+TAKEN: Takers = {
+    Wondered: wondered,
+    TwoPlots: two_plots,
+}

@@ -4,22 +4,15 @@ from __future__ import annotations
 
 from mathgen.reading.chart import Rule, rule
 from mathgen.reading.facts import Claims, of
-from mathgen.reading.meaning import (
-    BonusPoints,
-    Count,
-    Labels,
-    LetterEquation,
-    LetterFor,
-    Np,
-    PointsEach,
-    SamePoints,
-    ScoreIs,
-    TheExpression,
-    ToChooseFrom,
-)
+from mathgen.reading.meaning.counts import Count
+from mathgen.reading.meaning.letters import LetterEquation, LetterFor, TheExpression, ToChooseFrom
+from mathgen.reading.meaning.rates import BonusPoints, PointsEach, SamePoints, ScoreIs
+from mathgen.reading.meaning.scope import Labels, Np
 from mathgen.reading.noun_phrases import Counted, joined, measured, what
 from mathgen.reading.tokens import Number
-from mathgen.reading.wanted import AnyExpression, HowMany, HowManyPoints, PointsOfOne, RightExpression, WhatIsLetter, WhichRecords
+from mathgen.reading.wanted.counts import HowMany
+from mathgen.reading.wanted.letters import AnyExpression, HowManyPoints, RightExpression, WhatIsLetter, WhichRecords
+from mathgen.reading.wanted.rates import PointsOfOne
 from mathgen.trials.scope import Label, Measure
 
 

@@ -5,12 +5,15 @@ from __future__ import annotations
 from mathgen.asks.expression import Expr, Op, Quantity, Same, Stated, Truth, Value
 from mathgen.exact.demand import Demand
 from mathgen.reading import points, scoring
-from mathgen.reading.asked import TRUTH, Asked
+from mathgen.reading.asked import TRUTH, Answers, Asked
 from mathgen.reading.evaluate import evaluate
-from mathgen.reading.meaning import LetterEquation, LetterFor, Np, TheExpression, ToChooseFrom
+from mathgen.reading.meaning.letters import LetterEquation, LetterFor, TheExpression, ToChooseFrom
+from mathgen.reading.meaning.scope import Np
 from mathgen.reading.tokens import NotRead, Number
-from mathgen.reading.told import Fact, Told, settled
-from mathgen.reading.wanted import HowMany, HowManyPoints, PointsOfOne, RightExpression, WhatIsLetter, WhichRecords
+from mathgen.reading.told import Fact, Takers, Told, settled
+from mathgen.reading.wanted.counts import HowMany
+from mathgen.reading.wanted.letters import HowManyPoints, RightExpression, WhatIsLetter, WhichRecords
+from mathgen.reading.wanted.rates import PointsOfOne
 from mathgen.scenario.words import Scenario
 
 
@@ -189,3 +192,21 @@ def _written_out(built: str, numbers: tuple[Number, ...]) -> str:
     """An expression as the words have it."""
     texts = iter(number.text for number in numbers)
     return "".join(next(texts) if sign.isalpha() else sign for sign in built)
+
+
+# What answers each question of this room.
+ASKED: Answers = {
+    WhichRecords: which_records,
+    RightExpression: right_expression,
+    HowManyPoints: points_by_expression,
+    WhatIsLetter: what_is_letter,
+}
+
+
+# What takes in each claim of this room.
+TAKEN: Takers = {
+    ToChooseFrom: to_choose_from,
+    LetterEquation: letter_equation,
+    LetterFor: letter_for,
+    TheExpression: the_expression,
+}

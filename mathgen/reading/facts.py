@@ -3,18 +3,15 @@
 from __future__ import annotations
 
 from mathgen.reading.chart import Clash, Rule, rule
-from mathgen.reading.meaning import (
+from mathgen.reading.meaning import Claim
+from mathgen.reading.meaning.counts import (
     AllTheOthers,
-    Claim,
     Count,
     EachTrial,
     GoalMean,
-    Labels,
     Look,
-    Mark,
     More,
     NextSet,
-    Np,
     OneMoreTrial,
     Points,
     PointsEarned,
@@ -28,6 +25,7 @@ from mathgen.reading.meaning import (
     TotalWas,
     TrialCount,
 )
+from mathgen.reading.meaning.scope import Labels, Mark, Np
 from mathgen.reading.noun_phrases import Counted, Tail, always, measured, what
 from mathgen.reading.tokens import Number
 from mathgen.trials.scope import Label, Measure

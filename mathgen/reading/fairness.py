@@ -4,11 +4,11 @@ from __future__ import annotations
 
 from mathgen.asks.expression import Expr, Op, Quantity, Stat, Stated, Truth
 from mathgen.exact.demand import Demand
-from mathgen.reading.asked import TRUTH, Asked
-from mathgen.reading.meaning import Stronger
+from mathgen.reading.asked import TRUTH, Answers, Asked
+from mathgen.reading.meaning.judged import Stronger
 from mathgen.reading.tokens import NotRead
 from mathgen.reading.told import Told
-from mathgen.reading.wanted import IsFair
+from mathgen.reading.wanted.judged import IsFair
 from mathgen.scenario.words import Scenario
 from mathgen.trials.scope import Label
 
@@ -67,3 +67,9 @@ def _counts(rate: Expr) -> tuple[Quantity, ...]:
     if isinstance(rate, Stat):
         return tuple(one for one in rate.series if isinstance(one, Quantity))
     return tuple(one for one in rate.args if isinstance(one, Quantity)) if isinstance(rate, Op) else ()
+
+
+# What answers each question of this room.
+ASKED: Answers = {
+    IsFair: is_fair,
+}

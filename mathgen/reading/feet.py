@@ -3,12 +3,12 @@
 from __future__ import annotations
 
 from mathgen.asks.expression import Measured, Op, Stated, Truth, Value
-from mathgen.reading.asked import ANY, TRUTH, WHOLE, Asked
+from mathgen.reading.asked import ANY, TRUTH, WHOLE, Answers, Asked
 from mathgen.reading.lengths import end_to_end as in_inches
-from mathgen.reading.meaning import FootIs, InFeet
+from mathgen.reading.meaning.lengths import FootIs, InFeet
 from mathgen.reading.tokens import NotRead, Number
-from mathgen.reading.told import Fact, Told
-from mathgen.reading.wanted import EndToEnd, EndToEndFeet, LongerThan, NextWider, SpacesIn
+from mathgen.reading.told import Fact, Takers, Told
+from mathgen.reading.wanted.lengths import EndToEnd, EndToEndFeet, LongerThan, NextWider, SpacesIn
 from mathgen.scenario.words import Scenario
 
 
@@ -103,3 +103,19 @@ def longer_than(question: LongerThan, told: Told, scenario: Scenario) -> Asked:
     told.facts.append(fact)
     goal = Truth(inches.goal.expr, ">", Op("*", (fact.expr, _foot(told))))
     return inches._replace(goal=goal, demand=TRUTH, uses=(*inches.uses, "foot"))
+
+
+# What answers each question of this room.
+ASKED: Answers = {
+    LongerThan: longer_than,
+    NextWider: next_wider,
+    EndToEndFeet: end_to_end,
+    SpacesIn: spaces_in,
+}
+
+
+# What takes in each claim of this room.
+TAKEN: Takers = {
+    FootIs: foot_is,
+    InFeet: in_feet,
+}

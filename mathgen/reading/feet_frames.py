@@ -3,9 +3,10 @@
 from __future__ import annotations
 
 from mathgen.reading.chart import Rule, rule
-from mathgen.reading.meaning import FootIs, InFeet, Np
+from mathgen.reading.meaning.lengths import FootIs, InFeet
+from mathgen.reading.meaning.scope import Np
 from mathgen.reading.noun_phrases import always
-from mathgen.reading.wanted import EndToEndFeet, LongerThan, NextWider, SpacesIn
+from mathgen.reading.wanted.lengths import EndToEndFeet, LongerThan, NextWider, SpacesIn
 
 RULES: tuple[Rule, ...] = (
     rule("feet", "NUM (foot|feet)", lambda number: number),

@@ -5,12 +5,14 @@ from __future__ import annotations
 from mathgen.exact.demand import Demand
 from mathgen.reading.chart import Clash, Rule, rule
 from mathgen.reading.facts import Claims
-from mathgen.reading.meaning import Labels, Np, PartOf, Portion, SameInTrials, ShareFraction, ShownPart, SomePart
+from mathgen.reading.meaning.counts import Portion
+from mathgen.reading.meaning.parts import PartOf, SameInTrials, ShareFraction, ShownPart, SomePart
+from mathgen.reading.meaning.scope import Labels, Np
 from mathgen.reading.noun_phrases import Counted, always, measured, what
 from mathgen.reading.part_frames import Known
 from mathgen.reading.questions import GREATER
 from mathgen.reading.tokens import Number
-from mathgen.reading.wanted import AsFraction, FractionGap, FractionShare, GreaterPart, SameValue, SetsDown, SetsInAll
+from mathgen.reading.wanted.parts import AsFraction, FractionGap, FractionShare, GreaterPart, SameValue, SetsDown, SetsInAll
 from mathgen.trials.scope import Label, Measure
 
 ANY, DECIMAL = Demand("any"), Demand("decimal")

@@ -4,12 +4,13 @@ from __future__ import annotations
 
 from mathgen.asks.expression import Choice, Op, Quantity, Stated, Truth, Value
 from mathgen.exact.parse import written
-from mathgen.reading.asked import ANY, FRACTION, NAME, TRUTH, Asked
+from mathgen.reading.asked import ANY, FRACTION, NAME, TRUTH, Answers, Asked
 from mathgen.reading.evaluate import evaluate
-from mathgen.reading.meaning import Mark, Np, SameInTrials, ShareFraction, ShownPart, SomePart
+from mathgen.reading.meaning.parts import SameInTrials, ShareFraction, ShownPart, SomePart
+from mathgen.reading.meaning.scope import Mark, Np
 from mathgen.reading.tokens import NotRead
-from mathgen.reading.told import Fact, Told
-from mathgen.reading.wanted import AsFraction, FractionGap, FractionShare, GreaterPart, SameValue, SetsDown, SetsInAll
+from mathgen.reading.told import Fact, Takers, Told
+from mathgen.reading.wanted.parts import AsFraction, FractionGap, FractionShare, GreaterPart, SameValue, SetsDown, SetsInAll
 from mathgen.scenario.words import Scenario
 
 
@@ -194,3 +195,24 @@ def same_value(question: SameValue, told: Told, scenario: Scenario) -> Asked:
     claim = Stated(int(value.p), "claimed", int(value.q))
     told.facts.append(Fact(claim, question.claimed.text))
     return asked._replace(kind="same value", goal=Truth(shown, "=", claim), demand=TRUTH)
+
+
+# What answers each question of this room.
+ASKED: Answers = {
+    GreaterPart: greater_part,
+    FractionGap: fraction_gap,
+    SetsInAll: sets_in_all,
+    SetsDown: sets_down,
+    FractionShare: fraction_share,
+    SameValue: same_value,
+    AsFraction: as_fraction,
+}
+
+
+# What takes in each claim of this room.
+TAKEN: Takers = {
+    SameInTrials: same_in_trials,
+    ShareFraction: share_fraction,
+    SomePart: some_part,
+    ShownPart: shown_part,
+}

@@ -5,12 +5,13 @@ from __future__ import annotations
 from typing import Literal
 
 from mathgen.asks.expression import Op, Quantity, Stat, Stated, Value
-from mathgen.reading.asked import WHOLE, Asked
+from mathgen.reading.asked import WHOLE, Answers, Asked
 from mathgen.reading.comparing import covered
-from mathgen.reading.meaning import Mark, NextGoal, Np
+from mathgen.reading.meaning.counts import NextGoal
+from mathgen.reading.meaning.scope import Mark, Np
 from mathgen.reading.tokens import NotRead
-from mathgen.reading.told import Fact, Told
-from mathgen.reading.wanted import MeanOf, Needed, NextCount, NextSetUp, OneShare
+from mathgen.reading.told import Fact, Takers, Told
+from mathgen.reading.wanted.counts import MeanOf, Needed, NextCount, NextSetUp, OneShare
 from mathgen.scenario.words import Scenario
 from mathgen.trials.scope import Scope
 
@@ -153,3 +154,19 @@ def mean(question: MeanOf, told: Told, _: Scenario) -> Asked:
     if len(series) < 2:
         raise NotRead("a mean needs more than one number")
     return Asked("mean", Value(Stat(question.statistic, series)), question.demand, series)
+
+
+# What answers each question of this room.
+ASKED: Answers = {
+    NextCount: next_count,
+    NextSetUp: next_set_up,
+    Needed: needed,
+    OneShare: one_share,
+    MeanOf: mean,
+}
+
+
+# What takes in each claim of this room.
+TAKEN: Takers = {
+    NextGoal: next_goal,
+}

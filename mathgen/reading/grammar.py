@@ -1,15 +1,12 @@
 """The grammar made ready, and sentences read by it.
 
-To add a frame: one ``rule`` in ``facts`` (tells something), ``instructions`` (where to look), ``questions`` (asks)
-``part_frames`` (parts of one whole, told and asked), ``joining_frames`` (before and after a trial), ``pair_frames`` or
-``score_frames`` (points, rules, equations), made of the
-``part_frames`` (parts of one whole, told and asked), ``points_frames`` (points and equal racks), ``equation_frames`` (equations
-and brackets beside a story) or ``score_frames`` (points, rules and equations), made of the
-shared parts of ``noun_phrases``: ``<who>``, ``<when>``, ``<tail>``, ``<things>``, ``<counted>``, ``<whole>``. It makes one of the
-records of ``meaning`` or ``wanted``. A new record needs one function more: a claim in ``claims``, a question in ``comparing``,
-``parting`` or ``going_on``, listed at the end of ``claims`` or ``goals``. Words that a rule names are known from then on; add to
-a part rather than write a second frame, and add the sentences to ``tests/reading/sentences.toml``, those that must not be read,
-too.
+To add a frame: one ``rule`` in the strand's own frames file, such as ``rate_frames``, made of the shared parts of
+``noun_phrases``: ``<who>``, ``<when>``, ``<tail>``, ``<things>``, ``<counted>``, ``<whole>``. ``facts``, ``instructions`` and
+``questions`` hold what all strands say. A rule makes one of the records of ``meaning`` (what is told) or ``wanted`` (what is asked),
+a file a strand. A new record needs one function more in the strand's own room, such as ``rates``, and a line in that room's table
+``TAKEN`` (what takes in a claim) or ``ASKED`` (what answers a question); ``claims`` and ``goals`` name the rooms. Words that a rule
+names are known from then on. Add to a part rather than write a second frame, and add the sentences to
+``tests/reading/sentences.toml``, those that must not be read, too.
 """
 
 from __future__ import annotations

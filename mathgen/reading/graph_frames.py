@@ -5,10 +5,13 @@ from __future__ import annotations
 from typing import Literal
 
 from mathgen.reading.chart import Rule, rule
-from mathgen.reading.meaning import Claim, GraphToMake, Labels, Look, Np, PictureStandsFor
+from mathgen.reading.meaning import Claim
+from mathgen.reading.meaning.counts import Look
+from mathgen.reading.meaning.scope import Labels, Np
+from mathgen.reading.meaning.statistics import GraphToMake, PictureStandsFor
 from mathgen.reading.noun_phrases import always
 from mathgen.reading.tokens import Number
-from mathgen.reading.wanted import PicturesFor
+from mathgen.reading.wanted.statistics import PicturesFor
 
 
 def _for(kind: Literal["bar", "picture"], when: Labels) -> tuple[Claim, ...]:

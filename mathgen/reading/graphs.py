@@ -3,12 +3,12 @@
 from __future__ import annotations
 
 from mathgen.asks.expression import Op, Stated, Value
-from mathgen.reading.asked import WHOLE, Asked
-from mathgen.reading.meaning import GraphToMake, PictureStandsFor
+from mathgen.reading.asked import WHOLE, Answers, Asked
+from mathgen.reading.meaning.statistics import GraphToMake, PictureStandsFor
 from mathgen.reading.noun_phrases import what
 from mathgen.reading.tokens import NotRead
-from mathgen.reading.told import Fact, Told
-from mathgen.reading.wanted import PicturesFor
+from mathgen.reading.told import Fact, Takers, Told
+from mathgen.reading.wanted.statistics import PicturesFor
 from mathgen.scenario.words import Scenario
 
 
@@ -43,3 +43,16 @@ def pictures_for(question: PicturesFor, told: Told, _: Scenario) -> Asked:
     down = told.quantity("down", what((question.color,)))
     goal = Op("/", (down, Stated(int(told.picture.value), "pins for each picture")))
     return Asked("pictures", Value(goal), WHOLE, (down,), ("graph", "picture"))
+
+
+# What answers each question of this room.
+ASKED: Answers = {
+    PicturesFor: pictures_for,
+}
+
+
+# What takes in each claim of this room.
+TAKEN: Takers = {
+    GraphToMake: graph_to_make,
+    PictureStandsFor: picture_stands_for,
+}

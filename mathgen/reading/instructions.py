@@ -4,7 +4,10 @@ from __future__ import annotations
 
 from mathgen.exact.demand import Demand
 from mathgen.reading.chart import Rule, rule
-from mathgen.reading.meaning import Against, Claim, Labels, Look, Mark, Np, Rounding, TheFraction
+from mathgen.reading.meaning import Claim
+from mathgen.reading.meaning.counts import Against, Look, Rounding
+from mathgen.reading.meaning.parts import TheFraction
+from mathgen.reading.meaning.scope import Labels, Mark, Np
 from mathgen.reading.noun_phrases import always, what
 from mathgen.reading.tokens import Number
 from mathgen.trials.scope import Measure

@@ -4,9 +4,10 @@ from __future__ import annotations
 
 from mathgen.reading.chart import Clash, Rule, rule
 from mathgen.reading.facts import Claims, at, of
-from mathgen.reading.meaning import Count, Labels, Mark, Np
+from mathgen.reading.meaning.counts import Count
+from mathgen.reading.meaning.scope import Labels, Mark, Np
 from mathgen.reading.noun_phrases import Counted, what
-from mathgen.reading.wanted import Blank, HowMany, IsDifference, IsTrue
+from mathgen.reading.wanted.counts import Blank, HowMany, IsDifference, IsTrue
 from mathgen.trials.scope import Label
 
 

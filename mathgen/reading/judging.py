@@ -4,27 +4,27 @@ from __future__ import annotations
 
 from mathgen.asks.expression import Op, Quantity, Stated, Truth, Value
 from mathgen.exact.demand import Demand
-from mathgen.reading.asked import TRUTH, Asked
+from mathgen.reading.asked import TRUTH, Answers, Asked
 from mathgen.reading.comparing import change
 from mathgen.reading.evaluate import evaluate
-from mathgen.reading.meaning import (
+from mathgen.reading.meaning.judged import (
     AgainstPart,
     ChangedBy,
     Claimed,
     Explain,
     GreaterFraction,
-    Labels,
     LastOne,
     MoreThanBoth,
     NextOne,
-    Np,
     PartTogether,
     Stronger,
     TimesAsMany,
 )
+from mathgen.reading.meaning.scope import Labels, Np
 from mathgen.reading.tokens import NotRead, Number
-from mathgen.reading.told import Fact, Told, settled
-from mathgen.reading.wanted import Change, JudgeClaim
+from mathgen.reading.told import Fact, Takers, Told, settled
+from mathgen.reading.wanted.counts import Change
+from mathgen.reading.wanted.judged import JudgeClaim
 from mathgen.scenario.words import Scenario
 from mathgen.trials.scope import Measure, Scope
 
@@ -197,3 +197,17 @@ def _part(told: Told, statement: AgainstPart) -> tuple[Quantity, Quantity]:
     if number is not None:
         told.referred(whole, number)
     return part, whole
+
+
+# What answers each question of this room.
+ASKED: Answers = {
+    JudgeClaim: judge_claim,
+}
+
+
+# What takes in each claim of this room.
+TAKEN: Takers = {
+    Claimed: claimed,
+    LastOne: last_one,
+    Explain: explain,
+}

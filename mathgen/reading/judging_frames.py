@@ -4,13 +4,12 @@ from __future__ import annotations
 
 from mathgen.reading.chart import Clash, Rule, rule
 from mathgen.reading.facts import Claims
-from mathgen.reading.meaning import (
+from mathgen.reading.meaning.judged import (
     AgainstPart,
     ChangedBy,
     Claimed,
     Explain,
     GreaterFraction,
-    Labels,
     LastOne,
     MoreThanBoth,
     NextOne,
@@ -19,10 +18,11 @@ from mathgen.reading.meaning import (
     Stronger,
     TimesAsMany,
 )
+from mathgen.reading.meaning.scope import Labels
 from mathgen.reading.noun_phrases import always, measured
 from mathgen.reading.part_frames import Known
 from mathgen.reading.tokens import Number
-from mathgen.reading.wanted import IsFair, JudgeClaim
+from mathgen.reading.wanted.judged import IsFair, JudgeClaim
 from mathgen.trials.scope import Measure
 
 

@@ -3,10 +3,12 @@
 from __future__ import annotations
 
 from mathgen.reading.chart import Clash, Rule, rule
-from mathgen.reading.meaning import Apart, ApartEach, Count, Labels, LinePlot, Look, MadeEqual, Mark, Np, Spaces
+from mathgen.reading.meaning.counts import Count, Look
+from mathgen.reading.meaning.lengths import Apart, ApartEach, LinePlot, MadeEqual, Spaces
+from mathgen.reading.meaning.scope import Labels, Mark, Np
 from mathgen.reading.noun_phrases import always
 from mathgen.reading.tokens import Number
-from mathgen.reading.wanted import AllEndToEnd, CrossesAbove, EachEqual, EndToEnd, Farther, MoreCrosses, SpacesBeyond, WidestGap
+from mathgen.reading.wanted.lengths import AllEndToEnd, CrossesAbove, EachEqual, EndToEnd, Farther, MoreCrosses, SpacesBeyond, WidestGap
 
 
 def _apart(number: Number, who: Labels = None, when: Labels = None) -> tuple[Apart]:

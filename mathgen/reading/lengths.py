@@ -5,12 +5,13 @@ from __future__ import annotations
 from typing import Literal
 
 from mathgen.asks.expression import Measured, Op, Stat, Stated, Tally, Value
-from mathgen.reading.asked import ANY, WHOLE, Asked
+from mathgen.reading.asked import ANY, WHOLE, Answers, Asked
 from mathgen.reading.evaluate import evaluate
-from mathgen.reading.meaning import Apart, ApartEach, LinePlot, MadeEqual, Mark, Np, Spaces
+from mathgen.reading.meaning.lengths import Apart, ApartEach, LinePlot, MadeEqual, Spaces
+from mathgen.reading.meaning.scope import Mark, Np
 from mathgen.reading.tokens import NotRead, Number
-from mathgen.reading.told import Fact, Told
-from mathgen.reading.wanted import AllEndToEnd, CrossesAbove, EachEqual, EndToEnd, Farther, MoreCrosses, SpacesBeyond, WidestGap
+from mathgen.reading.told import Fact, Takers, Told
+from mathgen.reading.wanted.lengths import AllEndToEnd, CrossesAbove, EachEqual, EndToEnd, Farther, MoreCrosses, SpacesBeyond, WidestGap
 from mathgen.scenario.words import Scenario
 
 _ALL = Mark("all")
@@ -172,3 +173,26 @@ def each_equal(question: EachEqual, told: Told, _: Scenario) -> Asked:
     if "made equal" not in told.open:
         raise NotRead("nothing says that the spaces are made equal")
     return Asked("length", Value(Stat("mean", _plotted(told, question.plotted))), ANY, (), ("made equal",))
+
+
+# What answers each question of this room.
+ASKED: Answers = {
+    MoreCrosses: more_crosses,
+    SpacesBeyond: spaces_beyond,
+    AllEndToEnd: all_end_to_end,
+    Farther: farther,
+    EndToEnd: end_to_end,
+    CrossesAbove: crosses_above,
+    WidestGap: widest_gap,
+    EachEqual: each_equal,
+}
+
+
+# What takes in each claim of this room.
+TAKEN: Takers = {
+    Apart: apart,
+    Spaces: spaces,
+    ApartEach: apart_each,
+    LinePlot: line_plot,
+    MadeEqual: made_equal,
+}

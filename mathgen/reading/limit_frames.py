@@ -4,10 +4,11 @@ from __future__ import annotations
 
 from mathgen.reading.chart import Rule, rule
 from mathgen.reading.facts import Claims
-from mathgen.reading.meaning import Labels, LossLimit, Np
+from mathgen.reading.meaning.letters import LossLimit
+from mathgen.reading.meaning.scope import Labels, Np
 from mathgen.reading.noun_phrases import measured, what
 from mathgen.reading.tokens import Number
-from mathgen.reading.wanted import MostAllowed
+from mathgen.reading.wanted.letters import MostAllowed
 
 
 def _limit(when: Labels, below: tuple[Number, bool], who: Labels = None) -> Claims:

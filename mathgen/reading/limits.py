@@ -3,12 +3,13 @@
 from __future__ import annotations
 
 from mathgen.asks.expression import Expr, Op, Stated, Value
-from mathgen.reading.asked import WHOLE, Asked
-from mathgen.reading.meaning import LossLimit, Mark, Np
+from mathgen.reading.asked import WHOLE, Answers, Asked
+from mathgen.reading.meaning.letters import LossLimit
+from mathgen.reading.meaning.scope import Mark, Np
 from mathgen.reading.scoring import LOSES
 from mathgen.reading.tokens import NotRead
-from mathgen.reading.told import Fact, Told
-from mathgen.reading.wanted import MostAllowed
+from mathgen.reading.told import Fact, Takers, Told
+from mathgen.reading.wanted.letters import MostAllowed
 from mathgen.scenario.words import Scenario
 
 LIMIT = "limit in points"
@@ -46,3 +47,15 @@ def most_allowed(question: MostAllowed, told: Told, _: Scenario) -> Asked:
     if claim.strict:
         allowed = Op("-", (allowed, Stated(1, "whole")))
     return Asked("goal", Value(allowed), WHOLE, (have,), ("limit", "points each 1"))
+
+
+# What answers each question of this room.
+ASKED: Answers = {
+    MostAllowed: most_allowed,
+}
+
+
+# What takes in each claim of this room.
+TAKEN: Takers = {
+    LossLimit: loss_limit,
+}

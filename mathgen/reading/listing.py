@@ -4,14 +4,16 @@ from __future__ import annotations
 
 from mathgen.asks.expression import Changes, Listing, Op, Quantity, Stated, Truth
 from mathgen.exact.demand import Demand
-from mathgen.reading.asked import TRUTH, Asked
+from mathgen.reading.asked import TRUTH, Answers, Asked
 from mathgen.reading.choosing import which_sums
 from mathgen.reading.evaluate import answer, evaluate, quantities
-from mathgen.reading.meaning import InEqualRows, Mark, Np, OneChange, SplitInto, SumOfSome
+from mathgen.reading.meaning.scope import Mark, Np
+from mathgen.reading.meaning.sets import InEqualRows, OneChange, SplitInto, SumOfSome
 from mathgen.reading.pairs import together
 from mathgen.reading.tokens import NotRead
-from mathgen.reading.told import Fact, Told
-from mathgen.reading.wanted import AllPairs, FactorPairs, IsSplit, Splits, WhichSums
+from mathgen.reading.told import Fact, Takers, Told
+from mathgen.reading.wanted.parts import WhichSums
+from mathgen.reading.wanted.sets import AllPairs, FactorPairs, IsSplit, Splits
 from mathgen.scenario.words import Scenario
 
 _LIST = Demand("list")
@@ -119,3 +121,21 @@ def all_pairs(question: AllPairs, told: Told, scenario: Scenario) -> Asked:
     else:
         raise NotRead("it is not said of what all are to be found")
     return asked._replace(uses=("list", *asked.uses))
+
+
+# What answers each question of this room.
+ASKED: Answers = {
+    IsSplit: is_split,
+    AllPairs: all_pairs,
+    FactorPairs: factor_pairs,
+    Splits: splits,
+}
+
+
+# What takes in each claim of this room.
+TAKEN: Takers = {
+    InEqualRows: to_list,
+    SplitInto: to_list,
+    SumOfSome: to_list,
+    OneChange: to_list,
+}

@@ -6,11 +6,12 @@ from typing import Literal
 
 from mathgen.reading.chart import Clash, Rule, rule
 from mathgen.reading.facts import Claims
-from mathgen.reading.meaning import InEqualRows, Labels, OneChange, SplitInto
+from mathgen.reading.meaning.scope import Labels
+from mathgen.reading.meaning.sets import InEqualRows, OneChange, SplitInto
 from mathgen.reading.noun_phrases import Tail, always, measured, what
 from mathgen.reading.pair_frames import Together
 from mathgen.reading.tokens import Number
-from mathgen.reading.wanted import AllPairs, FactorPairs, IsSplit, Splits
+from mathgen.reading.wanted.sets import AllPairs, FactorPairs, IsSplit, Splits
 from mathgen.trials.scope import Measure
 
 

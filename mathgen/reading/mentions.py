@@ -5,7 +5,7 @@ from __future__ import annotations
 from dataclasses import dataclass, field
 from typing import Literal
 
-from mathgen.reading.meaning import Labels, Mark, Np
+from mathgen.reading.meaning.scope import Labels, Mark, Np
 from mathgen.reading.tokens import NotRead, Number
 from mathgen.trials.scope import Label, Scope
 from mathgen.trials.table import TrialTable

@@ -4,11 +4,11 @@ from __future__ import annotations
 
 from mathgen.asks.expression import DOLLAR, Expr, Money, Op, Price, QuotientRemainder, Stated, Value
 from mathgen.exact.demand import Demand
-from mathgen.reading.asked import ANY, PERCENT, WHOLE, Asked
-from mathgen.reading.meaning import Bought, HasMoney, LookAtPrices, PriceIs
+from mathgen.reading.asked import ANY, PERCENT, WHOLE, Answers, Asked
+from mathgen.reading.meaning.prices import Bought, HasMoney, LookAtPrices, PriceIs
 from mathgen.reading.tokens import NotRead, Number
-from mathgen.reading.told import Fact, Told
-from mathgen.reading.wanted import CostOf, CostsMore, CostTogether, GetsBack, HowManyToBuy, Pays, PriceAs, PriceOfPrice
+from mathgen.reading.told import Fact, Takers, Told
+from mathgen.reading.wanted.prices import CostOf, CostsMore, CostTogether, GetsBack, HowManyToBuy, Pays, PriceAs, PriceOfPrice
 from mathgen.scenario.words import Scenario
 
 
@@ -213,3 +213,25 @@ def how_many_to_buy(question: HowManyToBuy, told: Told, _: Scenario) -> Asked:
         raise NotRead("it is not said what there is to pay with")
     goal = QuotientRemainder(told.buying.money, price_of(told, question.item, "cents"))
     return asked_for(told, goal, Demand("quotient_remainder"), "money")
+
+
+# What answers each question of this room.
+ASKED: Answers = {
+    Pays: pays,
+    CostTogether: cost_together,
+    CostOf: cost_of,
+    GetsBack: gets_back,
+    CostsMore: costs_more,
+    PriceAs: price_as,
+    PriceOfPrice: price_of_price,
+    HowManyToBuy: how_many_to_buy,
+}
+
+
+# What takes in each claim of this room.
+TAKEN: Takers = {
+    PriceIs: price_is,
+    Bought: bought,
+    HasMoney: has_money,
+    LookAtPrices: look_at_prices,
+}

@@ -4,11 +4,11 @@ from __future__ import annotations
 
 from mathgen.asks.expression import DOLLAR, Op, QuotientRemainder, Value
 from mathgen.reading import money
-from mathgen.reading.asked import WHOLE, Asked
-from mathgen.reading.meaning import SharedBy, Spent
+from mathgen.reading.asked import WHOLE, Answers, Asked
+from mathgen.reading.meaning.prices import SharedBy, Spent
 from mathgen.reading.tokens import NotRead
-from mathgen.reading.told import Told
-from mathgen.reading.wanted import BillsNeeded, EachPays, HowManyBought, TimesAsMuch
+from mathgen.reading.told import Takers, Told
+from mathgen.reading.wanted.prices import BillsNeeded, EachPays, HowManyBought, TimesAsMuch
 from mathgen.scenario.words import Scenario
 
 
@@ -70,3 +70,19 @@ def bills_needed(question: BillsNeeded, told: Told, _: Scenario) -> Asked:
         cost = Op("*", (money.stated(told, question.number, "bought"), money.price_of(told, question.item, "cents")))
         uses = ()
     return money.asked_for(told, QuotientRemainder(cost, DOLLAR, "needed"), WHOLE, *uses)
+
+
+# What answers each question of this room.
+ASKED: Answers = {
+    HowManyBought: how_many_bought,
+    EachPays: each_pays,
+    TimesAsMuch: times_as_much,
+    BillsNeeded: bills_needed,
+}
+
+
+# What takes in each claim of this room.
+TAKEN: Takers = {
+    Spent: spent,
+    SharedBy: shared_by,
+}

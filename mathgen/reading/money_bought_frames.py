@@ -4,10 +4,10 @@ from __future__ import annotations
 
 from mathgen.reading.chart import Clash, Rule, rule
 from mathgen.reading.facts import Claims
-from mathgen.reading.meaning import Bought, SharedBy, Spent
+from mathgen.reading.meaning.prices import Bought, SharedBy, Spent
 from mathgen.reading.noun_phrases import always
 from mathgen.reading.tokens import Number
-from mathgen.reading.wanted import BillsNeeded, EachPays, HowManyBought, TimesAsMuch
+from mathgen.reading.wanted.prices import BillsNeeded, EachPays, HowManyBought, TimesAsMuch
 
 
 def _several_and_one(number: Number, several: str, one: str) -> Claims:

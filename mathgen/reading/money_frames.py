@@ -6,10 +6,10 @@ from mathgen.asks.expression import Money
 from mathgen.exact.demand import Demand
 from mathgen.reading.chart import Clash, Rule, rule
 from mathgen.reading.facts import Claims
-from mathgen.reading.meaning import Bought, HasMoney, LookAtPrices, PriceIs
+from mathgen.reading.meaning.prices import Bought, HasMoney, LookAtPrices, PriceIs
 from mathgen.reading.noun_phrases import always
 from mathgen.reading.tokens import Number
-from mathgen.reading.wanted import CostOf, CostsMore, CostTogether, GetsBack, HowManyToBuy, Pays, PriceAs, PriceOfPrice
+from mathgen.reading.wanted.prices import CostOf, CostsMore, CostTogether, GetsBack, HowManyToBuy, Pays, PriceAs, PriceOfPrice
 
 Amount = tuple[Number, Money]
 _FRACTION, _DECIMAL, _PERCENT = Demand("fraction"), Demand("decimal"), Demand("percent")

@@ -6,11 +6,11 @@ from typing import Literal
 
 from mathgen.reading.chart import Rule, rule
 from mathgen.reading.facts import Claims
-from mathgen.reading.meaning import Bought, NewPrice, PercentOn, PriceIs
+from mathgen.reading.meaning.prices import Bought, NewPrice, PercentOn, PriceIs
 from mathgen.reading.money_frames import Amount
 from mathgen.reading.noun_phrases import always
 from mathgen.reading.tokens import Number
-from mathgen.reading.wanted import PercentApart, PercentPart, PriceMoves, PriceThen
+from mathgen.reading.wanted.prices import PercentApart, PercentPart, PriceMoves, PriceThen
 
 Sign = Literal["+", "-"]
 

@@ -6,11 +6,11 @@ from typing import Literal
 
 from mathgen.asks.expression import Op, Price, Stated, Value
 from mathgen.reading import money
-from mathgen.reading.asked import PERCENT, WHOLE, Asked
-from mathgen.reading.meaning import NewPrice, PercentOn
+from mathgen.reading.asked import PERCENT, WHOLE, Answers, Asked
+from mathgen.reading.meaning.prices import NewPrice, PercentOn
 from mathgen.reading.tokens import NotRead
-from mathgen.reading.told import Fact, Told
-from mathgen.reading.wanted import PercentApart, PercentPart, PriceMoves, PriceThen
+from mathgen.reading.told import Fact, Takers, Told
+from mathgen.reading.wanted.prices import PercentApart, PercentPart, PriceMoves, PriceThen
 from mathgen.scenario.words import Scenario
 
 _ALL = Stated(1, "whole")
@@ -113,3 +113,19 @@ def _gap(told: Told, number: Price | Stated, base: Price, more: bool) -> Op:
     if value == start or (value > start) != more:
         raise NotRead(f"the price is not {'higher' if more else 'lower'}")
     return Op("-", (number, base) if more else (base, number))
+
+
+# What answers each question of this room.
+ASKED: Answers = {
+    PriceThen: price_then,
+    PercentPart: percent_part,
+    PriceMoves: price_moves,
+    PercentApart: percent_apart,
+}
+
+
+# What takes in each claim of this room.
+TAKEN: Takers = {
+    PercentOn: percent_on,
+    NewPrice: new_price,
+}

@@ -4,10 +4,10 @@ from __future__ import annotations
 
 from mathgen.reading.chart import Rule, rule
 from mathgen.reading.facts import Claims
-from mathgen.reading.meaning import BuysBoth, HasMoney, PartPaid
+from mathgen.reading.meaning.prices import BuysBoth, HasMoney, PartPaid
 from mathgen.reading.noun_phrases import always
 from mathgen.reading.tokens import Number
-from mathgen.reading.wanted import CostsMoreThan, PartLeft, PartsTogether, WhichCosts
+from mathgen.reading.wanted.prices import CostsMoreThan, PartLeft, PartsTogether, WhichCosts
 
 
 def _part(item: str, part: Number) -> Claims:

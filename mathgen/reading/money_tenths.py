@@ -3,11 +3,11 @@
 from __future__ import annotations
 
 from mathgen.asks.expression import DOLLAR, Choice, Op, Price, Stated, Truth, Value
-from mathgen.reading.asked import ANY, NAME, TRUTH, Asked
-from mathgen.reading.meaning import BuysBoth, PartPaid
+from mathgen.reading.asked import ANY, NAME, TRUTH, Answers, Asked
+from mathgen.reading.meaning.prices import BuysBoth, PartPaid
 from mathgen.reading.tokens import NotRead
-from mathgen.reading.told import Told
-from mathgen.reading.wanted import CostsMoreThan, PartLeft, PartsTogether, WhichCosts
+from mathgen.reading.told import Takers, Told
+from mathgen.reading.wanted.prices import CostsMoreThan, PartLeft, PartsTogether, WhichCosts
 from mathgen.scenario.words import Scenario
 
 
@@ -70,3 +70,19 @@ def part_left(_: PartLeft, told: Told, _scenario: Scenario) -> Asked:
         raise NotRead("it is not said that there is a dollar to pay with")
     (_one, part), (_other, part2) = _two(told)
     return Asked("money", Value(Op("-", (Stated(1, "whole"), Op("+", (part, part2))))), ANY, (), ("money", "both"))
+
+
+# What answers each question of this room.
+ASKED: Answers = {
+    WhichCosts: which_costs,
+    CostsMoreThan: costs_more_than,
+    PartsTogether: parts_together,
+    PartLeft: part_left,
+}
+
+
+# What takes in each claim of this room.
+TAKEN: Takers = {
+    PartPaid: part_paid,
+    BuysBoth: buys_both,
+}

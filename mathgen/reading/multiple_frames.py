@@ -4,9 +4,10 @@ from __future__ import annotations
 
 from mathgen.reading.chart import Rule, rule
 from mathgen.reading.facts import Claims
-from mathgen.reading.meaning import Labels, LeftIs, LetterAhead, Limit, OneTerm, Reduced, ResultLimit
+from mathgen.reading.meaning.scope import Labels
+from mathgen.reading.meaning.sets import LeftIs, LetterAhead, Limit, OneTerm, Reduced, ResultLimit
 from mathgen.reading.noun_phrases import always, measured, what
-from mathgen.reading.wanted import HowManyFit, TimesLetter
+from mathgen.reading.wanted.sets import HowManyFit, TimesLetter
 from mathgen.trials.scope import Measure
 
 

@@ -3,12 +3,14 @@
 from __future__ import annotations
 
 from mathgen.asks.expression import Op, Quantity, Stat, Stated, Tally, Value
-from mathgen.reading.asked import ANY, WHOLE, Asked
+from mathgen.reading.asked import ANY, WHOLE, Answers, Asked
 from mathgen.reading.going_on import mean
-from mathgen.reading.meaning import LeftIs, LetterAhead, Np, OneTerm, ResultLimit
+from mathgen.reading.meaning.scope import Np
+from mathgen.reading.meaning.sets import LeftIs, LetterAhead, OneTerm, ResultLimit
 from mathgen.reading.tokens import NotRead
-from mathgen.reading.told import Fact, Told
-from mathgen.reading.wanted import HowManyFit, MeanOf, TimesLetter
+from mathgen.reading.told import Fact, Takers, Told
+from mathgen.reading.wanted.counts import MeanOf
+from mathgen.reading.wanted.sets import HowManyFit, TimesLetter
 from mathgen.scenario.words import Scenario
 
 
@@ -100,3 +102,19 @@ def how_many_fit(question: HowManyFit, told: Told, scenario: Scenario) -> Asked:
     stated = Stated(int(limit.number.value), "limit")
     told.facts.append(Fact(stated, limit.number.text))
     return Asked("tally", Value(Tally(series, limit.test, stated)), WHOLE, series, ("limit",))
+
+
+# What answers each question of this room.
+ASKED: Answers = {
+    TimesLetter: times_letter,
+    HowManyFit: how_many_fit,
+}
+
+
+# What takes in each claim of this room.
+TAKEN: Takers = {
+    LetterAhead: letter_ahead,
+    LeftIs: left_is,
+    OneTerm: one_term,
+    ResultLimit: result_limit,
+}

@@ -9,7 +9,7 @@ from sympy import Rational
 
 from mathgen.exact.demand import Demand
 from mathgen.reading.chart import Clash, Rule, rule
-from mathgen.reading.meaning import Labels, Mark, Np
+from mathgen.reading.meaning.scope import Labels, Mark, Np
 from mathgen.reading.tokens import Number
 from mathgen.trials.scope import Label, Measure
 

@@ -4,10 +4,12 @@ from __future__ import annotations
 
 from mathgen.reading.chart import Clash, Rule, rule
 from mathgen.reading.facts import Claims
-from mathgen.reading.meaning import AsFraction, EachTrial, FromOne, Labels, Mark, NumberLine, SetIsWhole, TheFraction, TopAndBottom
+from mathgen.reading.meaning.counts import EachTrial
+from mathgen.reading.meaning.parts import AsFraction, FromOne, NumberLine, SetIsWhole, TheFraction, TopAndBottom
+from mathgen.reading.meaning.scope import Labels, Mark
 from mathgen.reading.noun_phrases import Counted, always, measured, what
 from mathgen.reading.tokens import Number
-from mathgen.reading.wanted import PartsFromOne, TopOfSets, WholeOfFraction
+from mathgen.reading.wanted.parts import PartsFromOne, TopOfSets, WholeOfFraction
 from mathgen.trials.scope import Measure
 
 

@@ -3,12 +3,14 @@
 from __future__ import annotations
 
 from mathgen.asks.expression import Op, Quantity, Stated, Value
-from mathgen.reading.asked import WHOLE, Asked
-from mathgen.reading.meaning import AsFraction, FromOne, Np, NumberLine, SetIsWhole, TopAndBottom
+from mathgen.reading.asked import WHOLE, Answers, Asked
+from mathgen.reading.meaning.parts import AsFraction, FromOne, NumberLine, SetIsWhole, TopAndBottom
+from mathgen.reading.meaning.scope import Np
 from mathgen.reading.one_whole import fraction_told
 from mathgen.reading.tokens import NotRead
-from mathgen.reading.told import Told
-from mathgen.reading.wanted import Part, PartsFromOne, TopOfSets, WholeOfFraction
+from mathgen.reading.told import Takers, Told
+from mathgen.reading.wanted.counts import Part
+from mathgen.reading.wanted.parts import PartsFromOne, TopOfSets, WholeOfFraction
 from mathgen.scenario.words import Scenario
 from mathgen.trials.scope import Measure
 
@@ -132,3 +134,21 @@ def top_of_sets(_question: TopOfSets, told: Told, _: Scenario) -> Asked:
     if claim.bottom.text != each.text or claim.number.value != count.number:
         raise NotRead("the fraction is not of these sets")
     return Asked("sets as a fraction", Value(Op("*", (count, each.expr))), WHOLE, (total,), ("as fraction",), total)
+
+
+# What answers each question of this room.
+ASKED: Answers = {
+    WholeOfFraction: whole_of_fraction,
+    PartsFromOne: parts_from_one,
+    TopOfSets: top_of_sets,
+}
+
+
+# What takes in each claim of this room.
+TAKEN: Takers = {
+    NumberLine: number_line,
+    FromOne: from_one,
+    TopAndBottom: top_and_bottom,
+    SetIsWhole: set_is_whole,
+    AsFraction: as_fraction,
+}

@@ -3,11 +3,12 @@
 from __future__ import annotations
 
 from mathgen.asks.expression import Op, Stated, Value
-from mathgen.reading.asked import ANY, Asked
-from mathgen.reading.meaning import Mark, NextTrial
+from mathgen.reading.asked import ANY, Answers, Asked
+from mathgen.reading.meaning.scope import Mark
+from mathgen.reading.meaning.statistics import NextTrial
 from mathgen.reading.tokens import NotRead
-from mathgen.reading.told import Fact, Told
-from mathgen.reading.wanted import MeanThen
+from mathgen.reading.told import Fact, Takers, Told
+from mathgen.reading.wanted.statistics import MeanThen
 from mathgen.scenario.words import Scenario
 
 
@@ -45,3 +46,15 @@ def mean_then(question: MeanThen, told: Told, _: Scenario) -> Asked:
     told.said(size, question.trials)
     goal = Op("/", (Op("+", (*series, Stated(int(claim.number.value), "in one more trial"))), size))
     return Asked("mean then", Value(goal), ANY, series, ("next trial",))
+
+
+# What answers each question of this room.
+ASKED: Answers = {
+    MeanThen: mean_then,
+}
+
+
+# What takes in each claim of this room.
+TAKEN: Takers = {
+    NextTrial: next_trial,
+}

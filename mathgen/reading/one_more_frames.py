@@ -3,9 +3,9 @@
 from __future__ import annotations
 
 from mathgen.reading.chart import Rule, rule
-from mathgen.reading.meaning import NextTrial
+from mathgen.reading.meaning.statistics import NextTrial
 from mathgen.reading.noun_phrases import what
-from mathgen.reading.wanted import MeanThen
+from mathgen.reading.wanted.statistics import MeanThen
 
 RULES: tuple[Rule, ...] = (
     *(

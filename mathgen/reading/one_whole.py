@@ -4,12 +4,13 @@ from __future__ import annotations
 
 from mathgen.asks.expression import Expr, Op, Quantity, Stated, Value
 from mathgen.exact.parse import written
-from mathgen.reading.asked import WHOLE, Asked
+from mathgen.reading.asked import WHOLE, Answers, Asked
 from mathgen.reading.evaluate import evaluate
-from mathgen.reading.meaning import EqualFraction, Labels, Np, PartOf, TheFraction
+from mathgen.reading.meaning.parts import EqualFraction, PartOf, TheFraction
+from mathgen.reading.meaning.scope import Labels, Np
 from mathgen.reading.tokens import NotRead, Number
-from mathgen.reading.told import Fact, Told, settled
-from mathgen.reading.wanted import OtherNumber, PartOfSet
+from mathgen.reading.told import Fact, Takers, Told, settled
+from mathgen.reading.wanted.parts import OtherNumber, PartOfSet
 from mathgen.scenario.words import Scenario
 from mathgen.trials.scope import Measure, Scope
 
@@ -148,3 +149,18 @@ def fraction_told(told: Told, measure: Measure | None, np: Np) -> tuple[Measure,
     if len(scopes) != 1:
         raise NotRead("it is not said which fraction is meant")
     return measure, scopes[0]
+
+
+# What answers each question of this room.
+ASKED: Answers = {
+    PartOfSet: part_of_set,
+    OtherNumber: other_number,
+}
+
+
+# What takes in each claim of this room.
+TAKEN: Takers = {
+    PartOf: part_of,
+    TheFraction: the_fraction,
+    EqualFraction: equal_fraction,
+}

@@ -4,10 +4,11 @@ from __future__ import annotations
 
 from mathgen.reading.chart import Clash, Rule, rule
 from mathgen.reading.facts import Claims
-from mathgen.reading.meaning import InBoxes, InPairs, InTwo, Labels, Mark, Np
+from mathgen.reading.meaning.scope import Labels, Mark, Np
+from mathgen.reading.meaning.sets import InBoxes, InPairs, InTwo
 from mathgen.reading.noun_phrases import Tail, always, measured, what
 from mathgen.reading.tokens import Number
-from mathgen.reading.wanted import AllFull, Boxed, Doubled, Paired, Partners, Shared
+from mathgen.reading.wanted.sets import AllFull, Boxed, Doubled, Paired, Partners, Shared
 from mathgen.trials.scope import Measure
 
 Together = tuple[Labels, Measure | None]

@@ -4,13 +4,14 @@ from __future__ import annotations
 
 from mathgen.asks.expression import PAIR, Quantity, QuotientRemainder, Stated, Truth
 from mathgen.exact.demand import Demand
-from mathgen.reading.asked import TRUTH, WHOLE, Asked
+from mathgen.reading.asked import TRUTH, WHOLE, Answers, Asked
 from mathgen.reading.comparing import covered
 from mathgen.reading.evaluate import evaluate
-from mathgen.reading.meaning import InBoxes, InPairs, InTwo, Mark, Np
+from mathgen.reading.meaning.scope import Mark, Np
+from mathgen.reading.meaning.sets import InBoxes, InPairs, InTwo
 from mathgen.reading.tokens import NotRead
-from mathgen.reading.told import Fact, Told, settled
-from mathgen.reading.wanted import AllFull, Boxed, Doubled, Paired, Partners, Shared
+from mathgen.reading.told import Fact, Takers, Told, settled
+from mathgen.reading.wanted.sets import AllFull, Boxed, Doubled, Paired, Partners, Shared
 from mathgen.scenario.words import Scenario
 from mathgen.trials.scope import Measure
 
@@ -140,3 +141,22 @@ def boxed(question: Boxed, told: Told, _: Scenario) -> Asked:
     whole = together(told, claim.measure, np)
     goal = QuotientRemainder(whole, Stated(int(claim.number.value), "in each group"), question.want)
     return Asked("in boxes", goal, Demand("quotient_remainder") if question.want == "both" else WHOLE, (whole,), ("boxes",))
+
+
+# What answers each question of this room.
+ASKED: Answers = {
+    Doubled: doubled,
+    Paired: paired,
+    Boxed: boxed,
+    Shared: shared,
+    AllFull: all_full,
+    Partners: partners,
+}
+
+
+# What takes in each claim of this room.
+TAKEN: Takers = {
+    InPairs: in_pairs,
+    InBoxes: in_boxes,
+    InTwo: in_two,
+}

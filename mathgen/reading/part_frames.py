@@ -7,10 +7,13 @@ from typing import Literal, NamedTuple
 from mathgen.exact.demand import Demand
 from mathgen.reading.chart import Clash, Rule, rule
 from mathgen.reading.facts import RATE, Claims
-from mathgen.reading.meaning import EqualFraction, Labels, NextGoal, Np, PartOf, SameRate
+from mathgen.reading.meaning.counts import NextGoal, SameRate
+from mathgen.reading.meaning.parts import EqualFraction, PartOf
+from mathgen.reading.meaning.scope import Labels, Np
 from mathgen.reading.noun_phrases import Counted, Tail, always, measured, what
 from mathgen.reading.tokens import Number
-from mathgen.reading.wanted import ColorPart, NextSetUp, OtherNumber, PartOfSet
+from mathgen.reading.wanted.counts import NextSetUp
+from mathgen.reading.wanted.parts import ColorPart, OtherNumber, PartOfSet
 from mathgen.trials.scope import Label, Measure
 
 Place = Literal["top", "bottom"]

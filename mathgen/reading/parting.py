@@ -3,12 +3,13 @@
 from __future__ import annotations
 
 from mathgen.asks.expression import Choice, Op, Quantity, Ratio, Value
-from mathgen.reading.asked import NAME, Asked, check_whole
+from mathgen.reading.asked import NAME, Answers, Asked, check_whole
 from mathgen.reading.comparing import pair_of
-from mathgen.reading.meaning import Mark
+from mathgen.reading.meaning.scope import Mark
 from mathgen.reading.tokens import NotRead
 from mathgen.reading.told import Told
-from mathgen.reading.wanted import ColorPart, Part, RatioOf, Which
+from mathgen.reading.wanted.counts import Part
+from mathgen.reading.wanted.parts import ColorPart, RatioOf, Which
 from mathgen.scenario.naming import trial_name
 from mathgen.scenario.words import Scenario
 from mathgen.trials.scope import Label
@@ -56,3 +57,11 @@ def color_part(question: ColorPart, told: Told, _: Scenario) -> Asked:
     if not asked_colors or not asked_colors < all_colors:
         raise NotRead("the part asked for is no part of the whole")
     return Asked("color part", Value(Op("/", (part, whole))), question.demand, (part, whole))
+
+
+# What answers each question of this room.
+ASKED: Answers = {
+    Which: which,
+    RatioOf: ratio,
+    ColorPart: color_part,
+}

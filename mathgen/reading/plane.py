@@ -4,9 +4,9 @@ from __future__ import annotations
 
 from mathgen.asks.expression import Quantity
 from mathgen.reading.lengths import measured_at
-from mathgen.reading.meaning import Axes, PointAt
+from mathgen.reading.meaning.lengths import Axes, PointAt
 from mathgen.reading.tokens import NotRead
-from mathgen.reading.told import Told
+from mathgen.reading.told import Takers, Told
 
 
 def axes(told: Told, claim: Axes) -> None:
@@ -39,3 +39,10 @@ def point_at(told: Told, claim: PointAt) -> None:
     told.lengths.append(measured)
     told.said(Quantity("down", told.scope(claim.np)), pins)
     told.coordinates.append(told.facts[-1])
+
+
+# What takes in each claim of this room.
+TAKEN: Takers = {
+    Axes: axes,
+    PointAt: point_at,
+}

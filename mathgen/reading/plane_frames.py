@@ -5,7 +5,8 @@ from __future__ import annotations
 from typing import NamedTuple
 
 from mathgen.reading.chart import Clash, Rule, rule
-from mathgen.reading.meaning import Axes, Labels, Mark, Np, PointAt
+from mathgen.reading.meaning.lengths import Axes, PointAt
+from mathgen.reading.meaning.scope import Labels, Mark, Np
 from mathgen.reading.noun_phrases import always
 from mathgen.reading.tokens import Number
 from mathgen.trials.scope import Measure

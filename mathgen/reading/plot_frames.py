@@ -3,9 +3,9 @@
 from __future__ import annotations
 
 from mathgen.reading.chart import Rule, rule
-from mathgen.reading.meaning import Bars, PlotToMake
+from mathgen.reading.meaning.statistics import Bars, PlotToMake
 from mathgen.reading.noun_phrases import always, measured, what
-from mathgen.reading.wanted import Dots, InBar
+from mathgen.reading.wanted.statistics import Dots, InBar
 
 RULES: tuple[Rule, ...] = (
     rule("plot_kind", "a dot plot", always("dots")),

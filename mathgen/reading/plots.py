@@ -3,13 +3,14 @@
 from __future__ import annotations
 
 from mathgen.asks.expression import Quantity, Stat, Stated, Tally, Value
-from mathgen.reading.asked import ANY, WHOLE, Asked
+from mathgen.reading.asked import ANY, WHOLE, Answers, Asked
 from mathgen.reading.evaluate import evaluate
 from mathgen.reading.going_on import mean
-from mathgen.reading.meaning import Bars, PlotToMake
+from mathgen.reading.meaning.statistics import Bars, PlotToMake
 from mathgen.reading.tokens import NotRead, Number
-from mathgen.reading.told import Fact, Told
-from mathgen.reading.wanted import Dots, InBar, MeanOf
+from mathgen.reading.told import Fact, Takers, Told
+from mathgen.reading.wanted.counts import MeanOf
+from mathgen.reading.wanted.statistics import Dots, InBar
 from mathgen.scenario.words import Scenario
 
 
@@ -76,3 +77,17 @@ def in_bar(question: InBar, told: Told, scenario: Scenario) -> Asked:
         raise NotRead("a number has no bar")
     low, high = _stated(told, question.low, "from"), _stated(told, question.high, "to")
     return Asked("tally", Value(Tally(series, "from", low, high)), WHOLE, series, ("plot", "bars"))
+
+
+# What answers each question of this room.
+ASKED: Answers = {
+    Dots: dots,
+    InBar: in_bar,
+}
+
+
+# What takes in each claim of this room.
+TAKEN: Takers = {
+    PlotToMake: plot_to_make,
+    Bars: bars_told,
+}

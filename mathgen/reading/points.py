@@ -3,14 +3,16 @@
 from __future__ import annotations
 
 from mathgen.asks.expression import Op, Quantity, Stated, Value
-from mathgen.reading.asked import WHOLE, Asked
+from mathgen.reading.asked import WHOLE, Answers, Asked
 from mathgen.reading.comparing import covered
 from mathgen.reading.evaluate import evaluate
-from mathgen.reading.meaning import Classes, Labels, Mark, Np, OneSet, SamePoints, SameRacks
+from mathgen.reading.meaning.rates import Classes, OneSet, SamePoints, SameRacks
+from mathgen.reading.meaning.scope import Labels, Mark, Np
 from mathgen.reading.scoring import EARNS, SCORE, score
 from mathgen.reading.tokens import NotRead
-from mathgen.reading.told import Fact, Told
-from mathgen.reading.wanted import HowManyPoints, OfClasses, OneRack, PointsOfOne, Score
+from mathgen.reading.told import Fact, Takers, Told
+from mathgen.reading.wanted.letters import HowManyPoints
+from mathgen.reading.wanted.rates import OfClasses, OneRack, PointsOfOne, Score
 from mathgen.scenario.words import Scenario
 from mathgen.trials.scope import Measure, Scope
 
@@ -152,3 +154,20 @@ def _one(nps: tuple[Np, ...], part: str) -> Labels:
 def _fitting(told: Told, nps: tuple[Np, ...]) -> tuple[str, ...] | None:
     colors = _one(nps, "colors")
     return Scope(*told.mentions.scope((), (), colors)).colors if isinstance(colors, tuple) else None
+
+
+# What answers each question of this room.
+ASKED: Answers = {
+    PointsOfOne: points_of_one,
+    OneRack: one_rack,
+    OfClasses: of_classes,
+}
+
+
+# What takes in each claim of this room.
+TAKEN: Takers = {
+    SamePoints: same_points,
+    SameRacks: same_racks,
+    OneSet: one_set,
+    Classes: classes,
+}

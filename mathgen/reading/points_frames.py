@@ -4,10 +4,14 @@ from __future__ import annotations
 
 from mathgen.reading.chart import Clash, Rule, rule
 from mathgen.reading.facts import Claims, at, of
-from mathgen.reading.meaning import Classes, Count, EachTrial, Labels, Mark, Np, OneSet, PointsEach, SamePoints, SameRacks, ScoreIs
+from mathgen.reading.meaning.counts import Count, EachTrial
+from mathgen.reading.meaning.rates import Classes, OneSet, PointsEach, SamePoints, SameRacks, ScoreIs
+from mathgen.reading.meaning.scope import Labels, Mark, Np
 from mathgen.reading.noun_phrases import Counted, measured, what
 from mathgen.reading.tokens import Number
-from mathgen.reading.wanted import HowMany, HowManyPoints, OfClasses, OneRack, PointsOfOne
+from mathgen.reading.wanted.counts import HowMany
+from mathgen.reading.wanted.letters import HowManyPoints
+from mathgen.reading.wanted.rates import OfClasses, OneRack, PointsOfOne
 from mathgen.trials.scope import Measure
 
 Thing = tuple[Measure, Labels]  # what was done to it, and its color

@@ -3,13 +3,14 @@
 from __future__ import annotations
 
 from mathgen.asks.expression import Choice, Op, Quantity, Stated, Truth, Value
-from mathgen.reading.asked import NAME, TRUTH, WHOLE, Asked
+from mathgen.reading.asked import NAME, TRUTH, WHOLE, Answers, Asked
 from mathgen.reading.evaluate import evaluate
-from mathgen.reading.meaning import Grid, Growing, Mark, Np, Proportional, ScoreGrew
+from mathgen.reading.meaning.rates import Grid, Growing, Proportional, ScoreGrew
+from mathgen.reading.meaning.scope import Mark, Np
 from mathgen.reading.scoring import EARNS, SCORE
 from mathgen.reading.tokens import NotRead
-from mathgen.reading.told import Fact, Told
-from mathgen.reading.wanted import Constant, Growth, InProportion, ScoreWanted, SlopesApart, Steeper
+from mathgen.reading.told import Fact, Takers, Told
+from mathgen.reading.wanted.rates import Constant, Growth, InProportion, ScoreWanted, SlopesApart, Steeper
 from mathgen.scenario.words import Scenario
 
 
@@ -172,3 +173,23 @@ def slopes_apart(question: SlopesApart, told: Told, _: Scenario) -> Asked:
     if evaluate(goal, told.counts) <= 0:
         raise NotRead("that slope is not the greater one")
     return Asked("line", Value(goal), WHOLE, tuple(counts), ("proportional", "score 1", "score 2"))
+
+
+# What answers each question of this room.
+ASKED: Answers = {
+    Constant: constant,
+    Growth: growth,
+    Steeper: steeper,
+    InProportion: in_proportion,
+    ScoreWanted: score_wanted,
+    SlopesApart: slopes_apart,
+}
+
+
+# What takes in each claim of this room.
+TAKEN: Takers = {
+    Proportional: proportional,
+    Growing: growing,
+    Grid: grid,
+    ScoreGrew: score_grew,
+}

@@ -4,11 +4,13 @@ from __future__ import annotations
 
 from mathgen.reading.chart import Clash, Rule, rule
 from mathgen.reading.facts import Claims, at
-from mathgen.reading.meaning import Count, Grid, Growing, Labels, OneLine, Proportional, ScoreGrew, ScoreIs
-from mathgen.reading.meaning import Np as Place
+from mathgen.reading.meaning.counts import Count
+from mathgen.reading.meaning.rates import Grid, Growing, OneLine, Proportional, ScoreGrew, ScoreIs
+from mathgen.reading.meaning.scope import Labels
+from mathgen.reading.meaning.scope import Np as Place
 from mathgen.reading.noun_phrases import always, measured, what
 from mathgen.reading.tokens import Number
-from mathgen.reading.wanted import Constant, Growth, InProportion, OfLine, ScoreWanted, SlopesApart, Steeper
+from mathgen.reading.wanted.rates import Constant, Growth, InProportion, OfLine, ScoreWanted, SlopesApart, Steeper
 from mathgen.trials.scope import Label, Measure
 
 

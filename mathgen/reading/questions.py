@@ -4,15 +4,16 @@ from __future__ import annotations
 
 from mathgen.exact.demand import Demand
 from mathgen.reading.chart import Clash, Rule, rule
-from mathgen.reading.meaning import About, Labels, Mark, Np
+from mathgen.reading.meaning.counts import About
+from mathgen.reading.meaning.scope import Labels, Mark, Np
 from mathgen.reading.noun_phrases import Tail, always, measured, what
 from mathgen.reading.tokens import Number
-from mathgen.reading.wanted import (
+from mathgen.reading.wanted import Meaning, Question
+from mathgen.reading.wanted.counts import (
     Change,
     Difference,
     HowMany,
     HowManyOfTotal,
-    Meaning,
     MeanOf,
     Most,
     Multiple,
@@ -21,10 +22,8 @@ from mathgen.reading.wanted import (
     OneShare,
     Part,
     PercentMore,
-    Question,
-    RatioOf,
-    Which,
 )
+from mathgen.reading.wanted.parts import RatioOf, Which
 from mathgen.trials.scope import Label, Measure
 
 GREATER = "(greater|larger|bigger|higher) (fraction|part)"

@@ -4,10 +4,12 @@ from __future__ import annotations
 
 from mathgen.reading.chart import Clash, Rule, rule
 from mathgen.reading.facts import Claims, at, of
-from mathgen.reading.meaning import Count, Labels, Np, SameRatio
+from mathgen.reading.meaning.counts import Count
+from mathgen.reading.meaning.rates import SameRatio
+from mathgen.reading.meaning.scope import Labels, Np
 from mathgen.reading.noun_phrases import measured, what
 from mathgen.reading.tokens import Number
-from mathgen.reading.wanted import CountAhead, ForEach, InRow, TrialsAhead, UnitRate
+from mathgen.reading.wanted.rates import CountAhead, ForEach, InRow, TrialsAhead, UnitRate
 from mathgen.trials.scope import Measure
 
 

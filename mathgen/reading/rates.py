@@ -3,12 +3,12 @@
 from __future__ import annotations
 
 from mathgen.asks.expression import Op, Quantity, Stated, Value
-from mathgen.reading.asked import ANY, WHOLE, Asked
+from mathgen.reading.asked import ANY, WHOLE, Answers, Asked
 from mathgen.reading.evaluate import evaluate
-from mathgen.reading.meaning import SameRatio
+from mathgen.reading.meaning.rates import SameRatio
 from mathgen.reading.tokens import NotRead, Number
-from mathgen.reading.told import Fact, Told
-from mathgen.reading.wanted import CountAhead, ForEach, InRow, TrialsAhead, UnitRate
+from mathgen.reading.told import Fact, Takers, Told
+from mathgen.reading.wanted.rates import CountAhead, ForEach, InRow, TrialsAhead, UnitRate
 from mathgen.scenario.words import Scenario
 from mathgen.trials.scope import Measure
 
@@ -101,3 +101,19 @@ def in_row(question: InRow, told: Told, _: Scenario) -> Asked:
     row = _stated(told, question.number, "in another row")
     goal = Value(Op("/", (Op("*", (asked, row)), other)))
     return Asked("ratio table", goal, WHOLE, (asked, other), ("same ratio",))
+
+
+# What answers each question of this room.
+ASKED: Answers = {
+    UnitRate: unit_rate,
+    ForEach: for_each,
+    CountAhead: count_ahead,
+    TrialsAhead: trials_ahead,
+    InRow: in_row,
+}
+
+
+# What takes in each claim of this room.
+TAKEN: Takers = {
+    SameRatio: same_ratio,
+}

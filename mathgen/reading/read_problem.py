@@ -19,7 +19,8 @@ from mathgen.reading.evaluate import Cell, Counts, answer, evaluate, lengths, pr
 from mathgen.reading.goals import asked
 from mathgen.reading.grammar import GRAMMAR, parse
 from mathgen.reading.lexicon import lexicon
-from mathgen.reading.meaning import Explain, Look, Rounding
+from mathgen.reading.meaning.counts import Look, Rounding
+from mathgen.reading.meaning.judged import Explain
 from mathgen.reading.mentions import DIMENSIONS, Mentions
 from mathgen.reading.tokens import NotRead, Tokenizer
 from mathgen.reading.told import Fact, Told

@@ -4,10 +4,11 @@ from __future__ import annotations
 
 from mathgen.reading.chart import Clash, Rule, rule
 from mathgen.reading.facts import Claims
-from mathgen.reading.meaning import Digits, Drawn, Labels, Mark, Sample, SampleHas, SampleLike, UniformModel
+from mathgen.reading.meaning.chance import Digits, Drawn, Sample, SampleHas, SampleLike, UniformModel
+from mathgen.reading.meaning.scope import Labels, Mark
 from mathgen.reading.noun_phrases import always, measured, what
 from mathgen.reading.tokens import Number
-from mathgen.reading.wanted import AllGroups, EstimateOff, InSample, LikelierThan, MeanGap, SampleAlike, StandFor, ThanModel
+from mathgen.reading.wanted.chance import AllGroups, EstimateOff, InSample, LikelierThan, MeanGap, SampleAlike, StandFor, ThanModel
 from mathgen.trials.scope import Measure
 
 

@@ -3,12 +3,13 @@
 from __future__ import annotations
 
 from mathgen.asks.expression import Op, Quantity, Stat, Stated, Truth, Value
-from mathgen.reading.asked import ANY, TRUTH, WHOLE, Asked
+from mathgen.reading.asked import ANY, TRUTH, WHOLE, Answers, Asked
 from mathgen.reading.evaluate import evaluate
-from mathgen.reading.meaning import Digits, Drawn, Labels, Mark, Np, Sample, SampleHas, SampleLike, UniformModel
+from mathgen.reading.meaning.chance import Digits, Drawn, Sample, SampleHas, SampleLike, UniformModel
+from mathgen.reading.meaning.scope import Labels, Mark, Np
 from mathgen.reading.tokens import NotRead
-from mathgen.reading.told import Fact, Told
-from mathgen.reading.wanted import AllGroups, EstimateOff, InSample, LikelierThan, MeanGap, SampleAlike, StandFor, ThanModel
+from mathgen.reading.told import Fact, Takers, Told
+from mathgen.reading.wanted.chance import AllGroups, EstimateOff, InSample, LikelierThan, MeanGap, SampleAlike, StandFor, ThanModel
 from mathgen.scenario.words import Scenario
 from mathgen.trials.scope import Measure
 
@@ -217,3 +218,27 @@ def than_model(question: ThanModel, told: Told, _: Scenario) -> Asked:
     if len(question.color) > 1 or evaluate(goal, told.counts) <= 0:
         raise NotRead("the results are not on that side of the model")
     return Asked("model gap", Value(goal), WHOLE, (part, whole), ("model",))
+
+
+# What answers each question of this room.
+ASKED: Answers = {
+    AllGroups: all_groups,
+    EstimateOff: estimate_off,
+    InSample: in_sample,
+    SampleAlike: sample_alike,
+    MeanGap: mean_gap,
+    ThanModel: than_model,
+    StandFor: stand_for,
+    LikelierThan: likelier_than,
+}
+
+
+# What takes in each claim of this room.
+TAKEN: Takers = {
+    Sample: sample,
+    SampleLike: sample_like,
+    SampleHas: sample_has,
+    Digits: digits,
+    Drawn: drawn,
+    UniformModel: uniform_model,
+}

@@ -3,11 +3,11 @@
 from __future__ import annotations
 
 from mathgen.asks.expression import Choice, Op, Quantity, Truth
-from mathgen.reading.asked import NAME, TRUTH, Asked
-from mathgen.reading.meaning import ScaledCount
+from mathgen.reading.asked import NAME, TRUTH, Answers, Asked
+from mathgen.reading.meaning.parts import ScaledCount
 from mathgen.reading.tokens import NotRead
-from mathgen.reading.told import Told
-from mathgen.reading.wanted import AgainstFactor, ProductOrFactor
+from mathgen.reading.told import Takers, Told
+from mathgen.reading.wanted.parts import AgainstFactor, ProductOrFactor
 from mathgen.scenario.words import Scenario
 
 
@@ -50,3 +50,16 @@ def product_or_factor(question: ProductOrFactor, told: Told, scenario: Scenario)
     assert isinstance(asked.goal, Truth)
     goal = Choice(("product", "factor"), asked.goal.exprs, question.greater)
     return asked._replace(kind="product or factor named", goal=goal, demand=NAME)
+
+
+# What answers each question of this room.
+ASKED: Answers = {
+    ProductOrFactor: product_or_factor,
+    AgainstFactor: against_factor,
+}
+
+
+# What takes in each claim of this room.
+TAKEN: Takers = {
+    ScaledCount: scaled_count,
+}

@@ -4,10 +4,12 @@ from __future__ import annotations
 
 from mathgen.reading.chart import Rule, rule
 from mathgen.reading.facts import Claims
-from mathgen.reading.meaning import Count, Labels, ScaledCount
+from mathgen.reading.meaning.counts import Count
+from mathgen.reading.meaning.parts import ScaledCount
+from mathgen.reading.meaning.scope import Labels
 from mathgen.reading.noun_phrases import Counted, Tail, always, measured, what
 from mathgen.reading.tokens import Number
-from mathgen.reading.wanted import AgainstFactor, ProductOrFactor
+from mathgen.reading.wanted.parts import AgainstFactor, ProductOrFactor
 from mathgen.trials.scope import Measure
 
 

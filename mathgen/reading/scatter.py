@@ -5,12 +5,13 @@ from __future__ import annotations
 from sympy import Integer, Rational
 
 from mathgen.asks.expression import Expr, Measured, Op, Quantity, Stated, Value
-from mathgen.reading.asked import WHOLE, Asked
+from mathgen.reading.asked import WHOLE, Answers, Asked
 from mathgen.reading.evaluate import evaluate
-from mathgen.reading.meaning import LineCloseBy, Np, ScatterPlot
+from mathgen.reading.meaning.lengths import LineCloseBy, ScatterPlot
+from mathgen.reading.meaning.scope import Np
 from mathgen.reading.tokens import NotRead
-from mathgen.reading.told import Fact, Told
-from mathgen.reading.wanted import LineChange, OffLine, Predicted
+from mathgen.reading.told import Fact, Takers, Told
+from mathgen.reading.wanted.lengths import LineChange, OffLine, Predicted
 from mathgen.scenario.words import Scenario
 from mathgen.trials.scope import Scope
 
@@ -121,3 +122,18 @@ def line_change(question: LineChange, told: Told, _: Scenario) -> Asked:
     more = Stated(int(question.number.value), "inches wider")
     told.facts.append(Fact(more, question.number.text))
     return Asked("length", Value(Op("*", (_slope(line), more))), WHOLE, (), ("line",))
+
+
+# What answers each question of this room.
+ASKED: Answers = {
+    Predicted: predicted,
+    OffLine: off_line,
+    LineChange: line_change,
+}
+
+
+# What takes in each claim of this room.
+TAKEN: Takers = {
+    ScatterPlot: scatter_plot,
+    LineCloseBy: line_close_by,
+}

@@ -3,10 +3,11 @@
 from __future__ import annotations
 
 from mathgen.reading.chart import Clash, Rule, rule
-from mathgen.reading.meaning import Labels, LineCloseBy, ScatterPlot
+from mathgen.reading.meaning.lengths import LineCloseBy, ScatterPlot
+from mathgen.reading.meaning.scope import Labels
 from mathgen.reading.noun_phrases import what
 from mathgen.reading.tokens import Number
-from mathgen.reading.wanted import LineChange, OffLine, Predicted
+from mathgen.reading.wanted.lengths import LineChange, OffLine, Predicted
 from mathgen.trials.scope import Measure
 
 

@@ -4,23 +4,12 @@ from __future__ import annotations
 
 from mathgen.reading.chart import Clash, Rule, rule
 from mathgen.reading.facts import Claims
-from mathgen.reading.meaning import (
-    BonusPoints,
-    Count,
-    EquationIs,
-    Labels,
-    LetterIs,
-    Look,
-    Np,
-    PointsEach,
-    RuleIs,
-    ScoreIs,
-    Term,
-    Terms,
-)
+from mathgen.reading.meaning.counts import Count, Look
+from mathgen.reading.meaning.rates import BonusPoints, EquationIs, LetterIs, PointsEach, RuleIs, ScoreIs, Term, Terms
+from mathgen.reading.meaning.scope import Labels, Np
 from mathgen.reading.noun_phrases import Tail, measured, what
 from mathgen.reading.tokens import Number
-from mathgen.reading.wanted import Score, ValueOf
+from mathgen.reading.wanted.rates import Score, ValueOf
 from mathgen.trials.scope import Measure
 
 

@@ -4,22 +4,12 @@ from __future__ import annotations
 
 from mathgen.reading.chart import Clash, Rule, rule
 from mathgen.reading.facts import Claims, at, of
-from mathgen.reading.meaning import (
-    Count,
-    EquationIs,
-    GoalScore,
-    Labels,
-    LetterIs,
-    Look,
-    Np,
-    OneLine,
-    PointsEach,
-    ScoreIs,
-    StartingScores,
-)
+from mathgen.reading.meaning.counts import Count, Look
+from mathgen.reading.meaning.rates import EquationIs, GoalScore, LetterIs, OneLine, PointsEach, ScoreIs, StartingScores
+from mathgen.reading.meaning.scope import Labels, Np
 from mathgen.reading.noun_phrases import Counted, Tail, always, measured, what
 from mathgen.reading.tokens import Number
-from mathgen.reading.wanted import FewestNeeded, LevelWith, OfLine
+from mathgen.reading.wanted.rates import FewestNeeded, LevelWith, OfLine
 from mathgen.trials.scope import Measure
 
 

@@ -3,12 +3,13 @@
 from __future__ import annotations
 
 from mathgen.asks.expression import Expr, Op, Quantity, Stated, Value
-from mathgen.reading.asked import WHOLE, Asked
-from mathgen.reading.meaning import GoalScore, Labels, Mark, Np, OneLine, StartingScores
+from mathgen.reading.asked import WHOLE, Answers, Asked
+from mathgen.reading.meaning.rates import GoalScore, OneLine, StartingScores
+from mathgen.reading.meaning.scope import Labels, Mark, Np
 from mathgen.reading.scoring import EARNS, SCORE
 from mathgen.reading.tokens import NotRead
-from mathgen.reading.told import Fact, Told
-from mathgen.reading.wanted import FewestNeeded, LevelWith, OfLine
+from mathgen.reading.told import Fact, Takers, Told
+from mathgen.reading.wanted.rates import FewestNeeded, LevelWith, OfLine
 from mathgen.scenario.words import Scenario
 
 GOAL = "goal in points"
@@ -102,3 +103,19 @@ def fewest_needed(question: FewestNeeded, told: Told, _: Scenario) -> Asked:
     if state.goal.passes:
         more = Op("+", (more, Stated(1, "whole")))
     return Asked("goal", Value(more), WHOLE, (have,), ("goal score", "points each 1"))
+
+
+# What answers each question of this room.
+ASKED: Answers = {
+    LevelWith: level_with,
+    OfLine: of_line,
+    FewestNeeded: fewest_needed,
+}
+
+
+# What takes in each claim of this room.
+TAKEN: Takers = {
+    StartingScores: starting_scores,
+    OneLine: one_line,
+    GoalScore: goal_score,
+}

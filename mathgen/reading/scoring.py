@@ -6,13 +6,15 @@ from typing import Literal, NamedTuple
 
 from mathgen.asks.expression import Expr, Op, Quantity, Stated, Value
 from mathgen.reading import comparing
-from mathgen.reading.asked import WHOLE, Asked
+from mathgen.reading.asked import WHOLE, Answers, Asked
 from mathgen.reading.evaluate import evaluate
-from mathgen.reading.meaning import BonusPoints, EquationIs, LetterIs, Mark, Np, PointsEach, RuleIs, ScoreIs, Term, Terms
+from mathgen.reading.meaning.rates import BonusPoints, EquationIs, LetterIs, PointsEach, RuleIs, ScoreIs, Term, Terms
+from mathgen.reading.meaning.scope import Mark, Np
 from mathgen.reading.mentions import DIMENSIONS
 from mathgen.reading.tokens import NotRead, Number
-from mathgen.reading.told import Fact, Told
-from mathgen.reading.wanted import HowMany, Score, ValueOf
+from mathgen.reading.told import Fact, Takers, Told
+from mathgen.reading.wanted.counts import HowMany
+from mathgen.reading.wanted.rates import Score, ValueOf
 from mathgen.scenario.words import Scenario
 from mathgen.trials.scope import Label
 
@@ -329,3 +331,21 @@ def _kinds_by_equations(told: Told, unknown: Quantity) -> tuple[list[_Kind], int
 
 def _alone(terms: Terms) -> bool:
     return len(terms) == 1 and terms[0].letter is None
+
+
+# What answers each question of this room.
+ASKED: Answers = {
+    Score: score,
+    ValueOf: value_of,
+}
+
+
+# What takes in each claim of this room.
+TAKEN: Takers = {
+    RuleIs: rule_is,
+    EquationIs: equation_is,
+    LetterIs: letter_is,
+    PointsEach: points_each,
+    BonusPoints: bonus_points,
+    ScoreIs: score_is,
+}

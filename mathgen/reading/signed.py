@@ -3,12 +3,13 @@
 from __future__ import annotations
 
 from mathgen.asks.expression import Choice, Op, Quantity, Stated, Value
-from mathgen.reading.asked import ANY, NAME, Asked
+from mathgen.reading.asked import ANY, NAME, Answers, Asked
 from mathgen.reading.evaluate import evaluate
-from mathgen.reading.meaning import Np, ResultIs, ResultsAre, ZeroIs
+from mathgen.reading.meaning.results import ResultIs, ResultsAre, ZeroIs
+from mathgen.reading.meaning.scope import Np
 from mathgen.reading.tokens import NotRead, Number
-from mathgen.reading.told import Fact, Told
-from mathgen.reading.wanted import ChangeFrom, FartherFromZero, FromZero, OfResults, ResultsApart, StandsForResult
+from mathgen.reading.told import Fact, Takers, Told
+from mathgen.reading.wanted.results import ChangeFrom, FartherFromZero, FromZero, OfResults, ResultsApart, StandsForResult
 from mathgen.scenario.words import Scenario
 from mathgen.trials.scope import Measure, Scope
 
@@ -143,3 +144,22 @@ def results_apart(question: ResultsApart, told: Told, _: Scenario) -> Asked:
     if values[0] == values[1] or (question.greater is not None and (question.greater, question.less) != said):
         raise NotRead("that result is not the greater one")
     return Asked("signed", Value(Op("-", (told.results[high], told.results[1 - high]))), ANY, counts, ("zero",))
+
+
+# What answers each question of this room.
+ASKED: Answers = {
+    ChangeFrom: change_from,
+    StandsForResult: stands_for_result,
+    FromZero: from_zero,
+    FartherFromZero: farther_from_zero,
+    OfResults: of_results,
+    ResultsApart: results_apart,
+}
+
+
+# What takes in each claim of this room.
+TAKEN: Takers = {
+    ZeroIs: zero_is,
+    ResultIs: result_is,
+    ResultsAre: results_are,
+}

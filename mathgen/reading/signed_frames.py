@@ -4,10 +4,11 @@ from __future__ import annotations
 
 from mathgen.reading.chart import Clash, Rule, rule
 from mathgen.reading.facts import Claims, at
-from mathgen.reading.meaning import Labels, Np, ResultIs, ResultsAre, ZeroIs
+from mathgen.reading.meaning.results import ResultIs, ResultsAre, ZeroIs
+from mathgen.reading.meaning.scope import Labels, Np
 from mathgen.reading.noun_phrases import Counted, always, measured, what
 from mathgen.reading.tokens import Number
-from mathgen.reading.wanted import ChangeFrom, FartherFromZero, FromZero, OfResults, ResultsApart, StandsForResult
+from mathgen.reading.wanted.results import ChangeFrom, FartherFromZero, FromZero, OfResults, ResultsApart, StandsForResult
 from mathgen.trials.scope import Measure
 
 NUMBER = "what positive or negative number"

@@ -4,10 +4,10 @@ from __future__ import annotations
 
 from mathgen.reading.chart import Rule, rule
 from mathgen.reading.facts import Claims
-from mathgen.reading.meaning import HitDigits, RunsAre
+from mathgen.reading.meaning.chance import HitDigits, RunsAre
 from mathgen.reading.noun_phrases import always, measured
 from mathgen.reading.tokens import Number
-from mathgen.reading.wanted import RunChance
+from mathgen.reading.wanted.chance import RunChance
 from mathgen.trials.scope import Measure
 
 

@@ -3,12 +3,12 @@
 from __future__ import annotations
 
 from mathgen.asks.expression import Op, Quantity, Stated, Tally, Value
-from mathgen.reading.asked import ANY, Asked
+from mathgen.reading.asked import ANY, Answers, Asked
 from mathgen.reading.evaluate import evaluate
-from mathgen.reading.meaning import HitDigits, RunsAre
+from mathgen.reading.meaning.chance import HitDigits, RunsAre
 from mathgen.reading.tokens import NotRead
-from mathgen.reading.told import Fact, Told
-from mathgen.reading.wanted import RunChance
+from mathgen.reading.told import Fact, Takers, Told
+from mathgen.reading.wanted.chance import RunChance
 from mathgen.scenario.words import Scenario
 
 _TEN = 10  # digits
@@ -53,3 +53,16 @@ def run_chance(question: RunChance, told: Told, _: Scenario) -> Asked:
     tally = Tally(series, "digits", Stated(int(hits.last.value), "last digit"), Stated(question.need, "whole"))
     goal = Op("/", (tally, Stated(len(series), "runs")))
     return Asked("runs", Value(goal), ANY, (part, whole), ("hit digits", "runs"))
+
+
+# What answers each question of this room.
+ASKED: Answers = {
+    RunChance: run_chance,
+}
+
+
+# What takes in each claim of this room.
+TAKEN: Takers = {
+    HitDigits: hit_digits,
+    RunsAre: runs_are,
+}

@@ -4,12 +4,14 @@ from __future__ import annotations
 
 from mathgen.asks.expression import Op, Quantity, Stated, Value
 from mathgen.exact.demand import Demand
-from mathgen.reading.asked import WHOLE, Asked
+from mathgen.reading.asked import WHOLE, Answers, Asked
 from mathgen.reading.going_on import mean
-from mathgen.reading.meaning import BoxPlot, Mark, MeanWas, Recorded
+from mathgen.reading.meaning.scope import Mark
+from mathgen.reading.meaning.statistics import BoxPlot, MeanWas, Recorded
 from mathgen.reading.tokens import NotRead, Number
-from mathgen.reading.told import Fact, Told
-from mathgen.reading.wanted import BehindMean, BoxPart, HowManyRecorded, MeanOf
+from mathgen.reading.told import Fact, Takers, Told
+from mathgen.reading.wanted.counts import MeanOf
+from mathgen.reading.wanted.statistics import BehindMean, BoxPart, HowManyRecorded
 from mathgen.scenario.words import Scenario
 
 
@@ -95,3 +97,19 @@ def behind_mean(question: BehindMean, told: Told, __: Scenario) -> Asked:
     if question.np.groups is not None and told.scope(question.np).groups != totals[0].scope.groups:
         raise NotRead("the trials of others are asked for")
     return Asked("behind a mean", Value(Op("/", (totals[0], told.mean_was))), WHOLE, (totals[0],), ("mean",))
+
+
+# What answers each question of this room.
+ASKED: Answers = {
+    BehindMean: behind_mean,
+    BoxPart: box_part,
+    HowManyRecorded: how_many_recorded,
+}
+
+
+# What takes in each claim of this room.
+TAKEN: Takers = {
+    BoxPlot: box_plot,
+    Recorded: recorded,
+    MeanWas: mean_was,
+}

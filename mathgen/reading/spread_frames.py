@@ -5,10 +5,11 @@ from __future__ import annotations
 from mathgen.exact.demand import Demand
 from mathgen.reading.chart import Rule, rule
 from mathgen.reading.facts import Claims
-from mathgen.reading.meaning import BoxPlot, MeanWas, Recorded
+from mathgen.reading.meaning.statistics import BoxPlot, MeanWas, Recorded
 from mathgen.reading.noun_phrases import always, measured, what
 from mathgen.reading.tokens import Number
-from mathgen.reading.wanted import BehindMean, BoxPart, HowManyRecorded, MeanOf
+from mathgen.reading.wanted.counts import MeanOf
+from mathgen.reading.wanted.statistics import BehindMean, BoxPart, HowManyRecorded
 
 ANY = Demand("any")
 WHAT = "(what|find) (is|was)?"

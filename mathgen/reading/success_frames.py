@@ -4,12 +4,10 @@ from __future__ import annotations
 
 from mathgen.reading.chart import Clash, Rule, rule
 from mathgen.reading.facts import Claims
-from mathgen.reading.meaning import (
-    Labels,
-    Look,
+from mathgen.reading.meaning.counts import Look
+from mathgen.reading.meaning.hits import (
     NewSuccesses,
     NextTries,
-    Np,
     OtherTrials,
     SuccessesWere,
     SuccessGoal,
@@ -17,10 +15,11 @@ from mathgen.reading.meaning import (
     SuccessRule,
     TriesWere,
 )
+from mathgen.reading.meaning.scope import Labels, Np
 from mathgen.reading.noun_phrases import always, measured
 from mathgen.reading.questions import GREATER
 from mathgen.reading.tokens import Number
-from mathgen.reading.wanted import ExpectSuccesses, NewTrials, NextSuccess, SuccessCount, SuccessRatio, SuccessShare, SuccessWhich
+from mathgen.reading.wanted.hits import ExpectSuccesses, NewTrials, NextSuccess, SuccessCount, SuccessRatio, SuccessShare, SuccessWhich
 from mathgen.trials.scope import Measure
 
 

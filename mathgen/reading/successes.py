@@ -4,11 +4,10 @@ from __future__ import annotations
 
 from mathgen.asks.expression import Choice, Expr, Op, Quantity, Ratio, Stated, Value
 from mathgen.exact.demand import Demand
-from mathgen.reading.asked import ANY, NAME, WHOLE, Asked
-from mathgen.reading.meaning import (
+from mathgen.reading.asked import ANY, NAME, WHOLE, Answers, Asked
+from mathgen.reading.meaning.hits import (
     NewSuccesses,
     NextTries,
-    Np,
     OtherTrials,
     SuccessesWere,
     SuccessGoal,
@@ -16,9 +15,10 @@ from mathgen.reading.meaning import (
     SuccessRule,
     TriesWere,
 )
+from mathgen.reading.meaning.scope import Np
 from mathgen.reading.tokens import NotRead
-from mathgen.reading.told import Fact, Told
-from mathgen.reading.wanted import ExpectSuccesses, NewTrials, NextSuccess, SuccessCount, SuccessRatio, SuccessShare, SuccessWhich
+from mathgen.reading.told import Fact, Takers, Told
+from mathgen.reading.wanted.hits import ExpectSuccesses, NewTrials, NextSuccess, SuccessCount, SuccessRatio, SuccessShare, SuccessWhich
 from mathgen.scenario.words import Scenario
 from mathgen.trials.scope import Scope
 
@@ -171,3 +171,28 @@ def new_trials(_: NewTrials, told: Told, __: Scenario) -> Asked:
     percent = Stated(int(100 * told.success_goal.value), "goal percent", 100)
     goal = Op("/", (Op("-", (Op("*", (percent, tries)), hits)), Op("-", (Stated(1, "whole"), percent))))
     return Asked("needed", Value(goal), WHOLE, (hits, tries), ("success", "success goal", "new successes"))
+
+
+# What answers each question of this room.
+ASKED: Answers = {
+    SuccessCount: success_count,
+    SuccessShare: success_share,
+    NextSuccess: next_success,
+    SuccessRatio: success_ratio,
+    SuccessWhich: success_which,
+    ExpectSuccesses: expect_successes,
+    NewTrials: new_trials,
+}
+
+
+# What takes in each claim of this room.
+TAKEN: Takers = {
+    SuccessRule: success_rule,
+    TriesWere: tries_were,
+    SuccessesWere: successes_were,
+    SuccessRate: success_rate,
+    OtherTrials: other_trials,
+    NextTries: next_tries,
+    SuccessGoal: success_goal,
+    NewSuccesses: new_successes,
+}

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from collections.abc import Callable, Mapping
 from dataclasses import dataclass, field
 from itertools import product
 from typing import Literal, NamedTuple
@@ -9,96 +10,71 @@ from typing import Literal, NamedTuple
 from mathgen.asks.expression import Expr, Measured, Op, Price, Quantity, Stated
 from mathgen.exact.demand import Demand
 from mathgen.reading.evaluate import Counts, evaluate
-from mathgen.reading.meaning import (
-    Against,
-    AsFraction,
-    Axes,
-    Bars,
-    BoxesAlike,
-    BoxPlot,
+from mathgen.reading.meaning.chance import Digits, Drawn, HitDigits, Picks, RunsAre, Sample, SampleHas, SampleLike, UniformModel
+from mathgen.reading.meaning.counts import Against, CountOn, GoalMean, Look, NextGoal, NextSet, OneMoreTrial, Points, SameRate, ShareOut
+from mathgen.reading.meaning.judged import Claimed, LastOne
+from mathgen.reading.meaning.lengths import Axes, InFeet, LineCloseBy, OncePoint, PlotTells, ScatterPlot
+from mathgen.reading.meaning.letters import (
     Bracket,
-    Claimed,
-    Classes,
-    CountOn,
-    Digits,
-    Drawn,
-    EqualFraction,
-    EquationIs,
     ExpressionsAre,
-    FromOne,
-    GoalMean,
-    GoalScore,
-    Grid,
-    Growing,
-    HitDigits,
-    InBoxes,
-    InEqualRows,
-    InFeet,
-    InPairs,
-    InRows,
-    InTwo,
-    Labels,
-    LastOne,
-    LeaveOut,
-    LeftIs,
-    LetterAhead,
     LetterCount,
     LetterEquation,
     LetterFor,
-    LetterIs,
-    LineCloseBy,
-    Look,
     LossLimit,
-    Mark,
-    NextGoal,
     NextLetter,
-    NextSet,
-    NextTrial,
-    Np,
+    TheExpression,
+    ToChooseFrom,
+)
+from mathgen.reading.meaning.parts import (
+    AsFraction,
+    EqualFraction,
+    FromOne,
     NumberLine,
-    OncePoint,
-    OneChange,
+    SameInTrials,
+    ScaledCount,
+    ShareFraction,
+    SomePart,
+    TopAndBottom,
+)
+from mathgen.reading.meaning.prices import PercentOn
+from mathgen.reading.meaning.rates import (
+    Classes,
+    EquationIs,
+    GoalScore,
+    Grid,
+    Growing,
+    LetterIs,
     OneLine,
-    OneMoreTrial,
-    OneTerm,
-    OtherRow,
-    PercentOn,
-    Picks,
-    PlotTells,
-    PlotToMake,
-    Points,
     PointsEach,
     Proportional,
+    SamePoints,
+    SameRacks,
+    SameRatio,
+    ScoreGrew,
+    ScoreIs,
+    Terms,
+)
+from mathgen.reading.meaning.results import ZeroIs
+from mathgen.reading.meaning.scope import Labels, Mark, Np
+from mathgen.reading.meaning.sets import (
+    BoxesAlike,
+    InBoxes,
+    InEqualRows,
+    InPairs,
+    InRows,
+    InTwo,
+    LeftIs,
+    LetterAhead,
+    OneChange,
+    OneTerm,
     PutInBoxes,
     Repeated,
     ResultLimit,
     RowHolds,
-    RunsAre,
-    SameInTrials,
-    SamePoints,
-    SameRacks,
-    SameRate,
-    SameRatio,
-    Sample,
-    SampleHas,
-    SampleLike,
-    ScaledCount,
-    ScatterPlot,
-    ScoreGrew,
-    ScoreIs,
-    ShareFraction,
-    ShareOut,
-    SomePart,
     SplitInto,
     SumOfSome,
-    Terms,
-    TheExpression,
-    ToChooseFrom,
-    TopAndBottom,
-    UniformModel,
-    Wondered,
-    ZeroIs,
 )
+from mathgen.reading.meaning.statistics import Bars, BoxPlot, LeaveOut, NextTrial, OtherRow, PlotToMake, Wondered
 from mathgen.reading.mentions import DIMENSIONS, Dimension, Mentions
 from mathgen.reading.tokens import NotRead, Number
 from mathgen.trials.scope import Label, Measure, Scope
@@ -335,3 +311,7 @@ def settled(told: Told, np: Np) -> list[Np]:
         # The shorter reading first, so that looking at "all pins" does not count as having spoken of them.
         return [np._replace(colors=named), np._replace(colors=told.mentions.every("colors"))]
     return [np]
+
+
+# For each kind of claim, the function that takes it into what was told.
+Takers = Mapping[type, Callable[..., None]]

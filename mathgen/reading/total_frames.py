@@ -3,10 +3,10 @@
 from __future__ import annotations
 
 from mathgen.reading.chart import Rule, rule
-from mathgen.reading.meaning import Labels
+from mathgen.reading.meaning.scope import Labels
 from mathgen.reading.noun_phrases import Counted, Tail, what
 from mathgen.reading.tokens import Number
-from mathgen.reading.wanted import IsTotal
+from mathgen.reading.wanted.counts import IsTotal
 from mathgen.trials.scope import Measure
 
 

@@ -3,11 +3,12 @@
 from __future__ import annotations
 
 from mathgen.asks.expression import Quantity, Value
-from mathgen.reading.asked import WHOLE, Asked
-from mathgen.reading.meaning import Mark, Np, OtherRow
+from mathgen.reading.asked import WHOLE, Answers, Asked
+from mathgen.reading.meaning.scope import Mark, Np
+from mathgen.reading.meaning.statistics import OtherRow
 from mathgen.reading.tokens import NotRead
-from mathgen.reading.told import Told
-from mathgen.reading.wanted import OtherThan
+from mathgen.reading.told import Takers, Told
+from mathgen.reading.wanted.statistics import OtherThan
 from mathgen.scenario.words import Scenario
 
 
@@ -33,3 +34,15 @@ def other_than(question: OtherThan, told: Told, _: Scenario) -> Asked:
     whole = Quantity("set_up", told.scope(Np(None, None, Mark("all"))))
     part = Quantity(question.measure, whole.scope._replace(colors=told.mentions.scope((), (), others).colors))
     return Asked("count", Value(part), WHOLE, (whole,), ("other row",) if question.colors is None else ())
+
+
+# What answers each question of this room.
+ASKED: Answers = {
+    OtherThan: other_than,
+}
+
+
+# What takes in each claim of this room.
+TAKEN: Takers = {
+    OtherRow: other_row,
+}

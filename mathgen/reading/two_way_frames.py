@@ -4,9 +4,11 @@ from __future__ import annotations
 
 from mathgen.reading.chart import Rule, rule
 from mathgen.reading.facts import Claims
-from mathgen.reading.meaning import Count, Labels, Look, Np, OtherRow
+from mathgen.reading.meaning.counts import Count, Look
+from mathgen.reading.meaning.scope import Labels, Np
+from mathgen.reading.meaning.statistics import OtherRow
 from mathgen.reading.noun_phrases import Counted, always, what
-from mathgen.reading.wanted import OtherThan
+from mathgen.reading.wanted.statistics import OtherThan
 from mathgen.trials.scope import Measure
 
 

@@ -3,10 +3,11 @@
 from __future__ import annotations
 
 from mathgen.reading.chart import Clash, Rule, rule
-from mathgen.reading.meaning import Labels, OnDrawing
+from mathgen.reading.meaning.lengths import OnDrawing
+from mathgen.reading.meaning.scope import Labels
 from mathgen.reading.noun_phrases import always
 from mathgen.reading.tokens import Number
-from mathgen.reading.wanted import ForDrawnInch, ForEachInch
+from mathgen.reading.wanted.lengths import ForDrawnInch, ForEachInch
 
 
 def _one(number: Number) -> ForDrawnInch:

@@ -3,11 +3,12 @@
 from __future__ import annotations
 
 from mathgen.asks.expression import Measured, Op, Stated, Value
-from mathgen.reading.asked import ANY, Asked
-from mathgen.reading.meaning import Labels, OnDrawing
+from mathgen.reading.asked import ANY, Answers, Asked
+from mathgen.reading.meaning.lengths import OnDrawing
+from mathgen.reading.meaning.scope import Labels
 from mathgen.reading.tokens import NotRead
-from mathgen.reading.told import Fact, Told
-from mathgen.reading.wanted import ForDrawnInch, ForEachInch
+from mathgen.reading.told import Fact, Takers, Told
+from mathgen.reading.wanted.lengths import ForDrawnInch, ForEachInch
 from mathgen.scenario.words import Scenario
 
 
@@ -43,3 +44,16 @@ def _space(told: Told, who: Labels) -> Measured:
     if len(found) != 1:
         raise NotRead("it is not said which space is meant")
     return found[0]
+
+
+# What answers each question of this room.
+ASKED: Answers = {
+    ForDrawnInch: for_drawn_inch,
+    ForEachInch: for_each_inch,
+}
+
+
+# What takes in each claim of this room.
+TAKEN: Takers = {
+    OnDrawing: on_drawing,
+}

@@ -4,10 +4,13 @@ from __future__ import annotations
 
 from mathgen.reading.chart import Rule, rule
 from mathgen.reading.facts import Claims, at, of
-from mathgen.reading.meaning import Bracket, Count, ExpressionsAre, Labels, LetterCount, NextLetter, PointsEach, SumTimes, Written
+from mathgen.reading.meaning.counts import Count
+from mathgen.reading.meaning.letters import Bracket, ExpressionsAre, LetterCount, NextLetter, SumTimes, Written
+from mathgen.reading.meaning.rates import PointsEach
+from mathgen.reading.meaning.scope import Labels
 from mathgen.reading.noun_phrases import Counted, always, measured, what
 from mathgen.reading.tokens import Number
-from mathgen.reading.wanted import WhichExpression, WhichInequality
+from mathgen.reading.wanted.letters import WhichExpression, WhichInequality
 from mathgen.trials.scope import Measure
 
 

@@ -4,13 +4,14 @@ from __future__ import annotations
 
 from mathgen.asks.expression import Expr, Op, Quantity, Same, Stated, Unknown
 from mathgen.exact.demand import Demand
-from mathgen.reading.asked import Asked
+from mathgen.reading.asked import Answers, Asked
 from mathgen.reading.evaluate import evaluate
-from mathgen.reading.meaning import Bracket, ExpressionsAre, LetterCount, NextLetter, Np, SumTimes, Written
+from mathgen.reading.meaning.letters import Bracket, ExpressionsAre, LetterCount, NextLetter, SumTimes, Written
+from mathgen.reading.meaning.scope import Np
 from mathgen.reading.scoring import EARNS
 from mathgen.reading.tokens import NotRead, Number
-from mathgen.reading.told import Told
-from mathgen.reading.wanted import WhichExpression, WhichInequality
+from mathgen.reading.told import Takers, Told
+from mathgen.reading.wanted.letters import WhichExpression, WhichInequality
 from mathgen.scenario.words import Scenario
 
 _SIGNS = {"+": "+", "−": "-", "×": "*", ">": "-"}  # a > b is held against others as a - b, which is above 0
@@ -166,3 +167,19 @@ def which_inequality(question: WhichInequality, told: Told, _: Scenario) -> Aske
     options = tuple(_expr(option, claim.letter, numbers) for option in told.expressions.options)
     goal = Same(tuple(map(_text, told.expressions.options)), options, Op("-", (Unknown(claim.letter), down)), down)
     return Asked("expression", goal, Demand("expression"), (down, whole), ("letter", "expressions"))
+
+
+# What answers each question of this room.
+ASKED: Answers = {
+    WhichInequality: which_inequality,
+    WhichExpression: which_expression,
+}
+
+
+# What takes in each claim of this room.
+TAKEN: Takers = {
+    LetterCount: letter_count,
+    SumTimes: sum_times,
+    ExpressionsAre: expressions_are,
+    NextLetter: next_letter,
+}
