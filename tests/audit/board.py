@@ -268,7 +268,7 @@ def _end(line: dict[str, Any]) -> Iterator[str]:
         yield "no steps"
         return
     form, _, places = answer["demands"].partition(":")
-    if places and form != "ratio":
+    if places.isdigit() and form != "ratio":  # "mixed:any" is not rounded
         yield from _rounding(steps, exact, shown, form, int(places))
         return
     if kind_of(steps[-1]) in ROUNDING:
