@@ -31,7 +31,7 @@ def successes_counted(view: TableView) -> AskSpace:
             ask=Ask(Value(Op("+", _each(view, record))), (), _WHOLE, record.hits),
             roles=record.roles(False),
             structure="whole unknown",
-            slips=(("T02", (record.near,)), ("T03", (record.pins,)), ("T07", (record.n - record.k,))),
+            slips=(("T02", (record.near,)), ("T11", (record.k + record.none,)), ("T03", (record.pins,)), ("T07", (record.n - record.k,))),
             unit="successes",
             must_not_show=(),
         )
@@ -50,7 +50,7 @@ def other_trials_counted(view: TableView) -> AskSpace:
             ask=Ask(Value(Op("-", (record.tries, Op("+", _each(view, record))))), (), _WHOLE),
             roles=record.roles(True),
             structure="part unknown",
-            slips=(("T02", (record.n - record.near,)), ("T07", (record.k,))),
+            slips=(("T02", (record.n - record.near,)), ("T11", (record.n - record.k - record.none,)), ("T07", (record.k,))),
             unit="trials",
         )
 

@@ -25,6 +25,7 @@ class Record(NamedTuple):
     k: int
     near: int  # trials in which pins of the target color fell, whatever else did
     pins: int  # of the target color that fell
+    none: int  # trials in which nothing fell
 
     def meant(self, negated: bool) -> tuple[Expr, int]:
         """The successes, or the other trials, and how many they are."""
@@ -55,7 +56,9 @@ def aimed(view: TableView, pairs: bool = True) -> list[Record]:
 def _record(view: TableView, spot: Spot) -> Record:
     tries, hits = view.quantity("trials", spot), view.quantity("successes", spot)
     fell = [row.down for row in view.table.rows if row.group in (spot.groups or view.table.groups) and row.color == row.target and row.down]
-    return Record(spot, tries, hits, view.number(tries), view.number(hits), len(fell), sum(fell))
+    n, k = view.number(tries), view.number(hits)
+    some = {(row.group, row.trial) for row in view.table.rows if row.group in (spot.groups or view.table.groups) and row.down}
+    return Record(spot, tries, hits, n, k, len(fell), sum(fell), n - len(some))
 
 
 def of_successes(view: TableView, build: Callable[[Record, bool], Draft | None]) -> AskSpace:
@@ -68,4 +71,5 @@ def slips(record: Record, negated: bool) -> tuple[tuple[str, tuple[int | str, ..
     """Mistakes in a part of all trials: each trial that hit the target counts, the other part, part to part, the count alone."""
     n, k = record.n, record.n - record.k if negated else record.k
     near = n - record.near if negated else record.near
-    return ("T01", (near, n)), ("T05", (n - k, n)), ("T04", (k, n)), ("T06", (k,))
+    with_none = k - record.none if negated else k + record.none
+    return ("T01", (near, n)), ("T10", (with_none, n)), ("T05", (n - k, n)), ("T04", (k, n)), ("T06", (k,))

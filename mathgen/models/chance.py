@@ -131,7 +131,7 @@ def estimated_probability(view: TableView) -> AskSpace:
         if record.n < _FEWEST or 2 * k == record.n or len(record.spot.groups or ("class",)) > 1:
             return None
         roles, mistakes = record.roles(negated), slips(record, negated)
-        return _chance(part, record.tries, (k, record.n), (*mistakes[:3], ("K13", ())), roles)._replace(wanted=SUCCESS)
+        return _chance(part, record.tries, (k, record.n), (*mistakes[:4], ("K13", ())), roles)._replace(wanted=SUCCESS)
 
     return joined(AskSpace((spots, view.colors_or_all, _IS_OR_NOT), build), of_successes(view, of_trials))
 

@@ -69,7 +69,7 @@ def part_as_decimal(view: TableView) -> AskSpace:
             ask=Ask(Value(Op("/", (part, record.tries))), (), _DECIMAL),
             roles=record.roles(negated),
             structure="what fraction",
-            slips=(*slips(record, negated)[:2], ("D02", (k, record.n)), ("D01", (k, record.n)), ("T06", (k,))),
+            slips=(*slips(record, negated)[:3], ("D02", (k, record.n)), ("D01", (k, record.n)), ("T06", (k,))),
             features=frozenset({"decimal_notation"}),
             sets=(record.n,),
             unit=False,

@@ -113,7 +113,7 @@ class Counts:
         return found
 
     def _by_trial(self, measure: Measure, scope: Scope) -> int:
-        """How many trials there were, or in how many of them all that fell was of the target color."""
+        """How many trials there were, or in how many of them pins of the target color fell, and no others."""
         cells = self.cells(scope._replace(colors=None))
         fallen: dict[tuple[str, Label], list[str]] = {cell[:2]: [] for cell in cells}
         for cell in cells:

@@ -1,4 +1,4 @@
-"""Rules for sentences about successes: trials in which all that fell was of the target color."""
+"""Rules for sentences about successes: trials in which pins of the target color fell, and no others."""
 
 from __future__ import annotations
 
@@ -57,8 +57,8 @@ def _ratio(first: bool, second: bool) -> SuccessRatio:
 
 
 TOLD: tuple[Rule, ...] = (
-    rule("fact", "a trial is a success when only ITEM of the target color <falls>", _rule_of),
-    rule("fact", "in a success , only ITEM of the target color <falls>", _rule_of),
+    rule("fact", "a trial is a success when target-color ITEM and no others <falls>", _rule_of),
+    rule("fact", "in a success , target-color ITEM and no others <falls>", _rule_of),
     rule("falls", "are <outcome>", lambda measure: measure),
     rule("falls", "<outcome_base>", lambda measure: measure),
     rule("tries", "WHOLE trials", _several),

@@ -345,22 +345,21 @@ class SaidCount:
 
     @property
     def rule(self) -> str:
-        """What a success is: "A trial is a success when only pins of the target color are knocked down"."""
-        scenario = self._speaker.scenario
-        return f"A {scenario.trial} is a success when only {scenario.items} of the target color {self._falls}"
+        """What a success is: "A trial is a success when target-color pins and no others are knocked down"."""
+        return f"A {self._speaker.scenario.trial} is a success when {self._target}"
 
     @property
-    def _falls(self) -> str:
-        """What becomes of several: "are knocked down", "sprout"."""
+    def _target(self) -> str:
+        """What comes of a success: "target-color pins and no others are knocked down"; a trial with none down is not one."""
         scenario = self._speaker.scenario
         after = scenario.after_noun["down"]
-        return scenario.base["down"] if after.startswith("that ") else f"are {after}"
+        falls = scenario.base["down"] if after.startswith("that ") else f"are {after}"
+        return f"target-color {scenario.items} and no others {falls}"
 
     @property
     def short_rule(self) -> str:
-        """The same in fewer words: "In a success, only pins of the target color are knocked down"."""
-        scenario = self._speaker.scenario
-        return f"In a success, only {scenario.items} of the target color {self._falls}"
+        """The same in fewer words: "In a success, target-color pins and no others are knocked down"."""
+        return f"In a success, {self._target}"
 
     @property
     def in_all(self) -> str:

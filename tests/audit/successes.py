@@ -55,7 +55,7 @@ def faults(line: dict[str, Any], exact: Any, texts: Texts) -> Iterator[str]:
         return
     words = texts.words
     falls = rf"(are {dict(words.after)['down']}|{dict(words.base)['down']})"
-    rule = rf"(A {words.trial} is a success when|In a success,) only {words.items} of the target color {falls}\."
+    rule = rf"(A {words.trial} is a success when|In a success,) target-color {words.items} and no others {falls}\."
     if len(re.findall(rule, line["text"])) != 1:
         yield "the words do not say once what a success is"
     asked = asked_successes(line, texts)

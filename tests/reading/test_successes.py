@@ -15,8 +15,8 @@ GREATER = "Which group had successes in the greater fraction of its trials?"
 EXPECT = "About how many of the 20 trials should the Owls expect to be successes?"
 NEW = "Suppose every new trial is a success."
 NEEDED = "How many new trials are needed to reach the goal exactly?"
-RULE = "A trial is a success when only pins of the target color are knocked down."
-SHORT = "In a success, only pins of the target color are knocked down."
+RULE = "A trial is a success when target-color pins and no others are knocked down."
+SHORT = "In a success, target-color pins and no others are knocked down."
 
 READ = [
     (f"Use the results table for the Kites. {SHORT} How many successes did the Kites have in 4 trials?", "3", "whole"),
@@ -51,7 +51,7 @@ NOT_READ = [
     (f"The Owls had 3 successes in 5 trials. {SHORT} {RULE} What fraction of the 5 trials were successes?", "the same is said twice"),
     (f"{RULE} How many red pins did the Owls knock down in Trial 1?", "what a success is plays no part"),
     (f"The Owls had 3 successes in 5 trials. {SHORT} How many successes did the Kites have in 4 trials?", "plays no part"),
-    ("In a success, only pins of the target color are left standing. How many trials of the Owls were successes?", "no sentence"),
+    ("In a success, target-color pins and no others are left standing. How many trials of the Owls were successes?", "no sentence"),
     (f"The Wrens had 2 success in 5 trials. {SHORT} What fraction of the 5 trials were successes?", "no sentence"),
     (f"{SHORT} Use the results table for the Owls. How many trials of the Kites were successes?", "other groups than those to look at"),
     (f"The Owls had 3 successes in 5 trials. {SHORT} {EXPECT}", "how many trials are to come"),
@@ -62,6 +62,7 @@ NOT_READ = [
     (f"The Owls had 3 successes in 5 trials. {SHORT} {NEW} What fraction of the 5 trials were successes?", "plays no part"),
     (f"The Owls had 3 successes in 5 trials. {RULE} {GREATER}", "which groups"),
     (f"{SHORT} The Kites had successes in 2/4 of all 4 trials. What fraction of the 4 trials were not successes?", "does not say 2/4"),
+    ("In a success, only pins of the target color are knocked down. How many trials of the Owls were successes?", "no word that is known"),
     (f"{SHORT} How many of the trials were failures?", "no word that is known"),
 ]
 

@@ -5,12 +5,12 @@ from __future__ import annotations
 from mathgen.models.slips.rule import Wrong, over, slip, whole
 
 
-@slip("T01", "A {trial} in which another color {was_down} as well is not a success.", unless_told=True)
+@slip("T01", "If another color {was_down} too, the {trial} is not a success.", unless_told=True)
 def near_success(near: int, n: int) -> Wrong:
     return over(near, n) if 0 < near < n else None
 
 
-@slip("T02", "A {trial} in which another color {was_down} as well is not a success.", unless_told=True)
+@slip("T02", "If another color {was_down} too, the {trial} is not a success.", unless_told=True)
 def near_success_counted(near: int) -> Wrong:
     return whole(near)
 
@@ -48,3 +48,13 @@ def total_stays(k: int, n: int, goal: int) -> Wrong:
 @slip("T09", "That is how many {trials} there are in all. How many of them are new?")
 def all_trials(number: int) -> Wrong:
     return whole(number)
+
+
+@slip("T10", "If no {items} {were_down}, the {trial} is not a success.", unless_told=True)
+def none_is_a_success(k: int, n: int) -> Wrong:
+    return over(k, n) if 0 < k < n else None
+
+
+@slip("T11", "If no {items} {were_down}, the {trial} is not a success.", unless_told=True)
+def none_counted_as_success(k: int) -> Wrong:
+    return whole(k)

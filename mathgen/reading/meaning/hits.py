@@ -10,7 +10,7 @@ from mathgen.trials.scope import Measure
 
 
 class SuccessRule(NamedTuple):
-    """ "A trial is a success when only pins of the target color are knocked down." """
+    """ "A trial is a success when target-color pins and no others are knocked down." """
 
     measure: Measure
 
