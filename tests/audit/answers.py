@@ -23,7 +23,7 @@ from tests.audit.simulations import asked_of_runs
 from tests.audit.wording import Texts, sentences
 from tests.audit.working import largest_allowed, number_faults, relation_numbers, solutions
 
-_PLAIN = re.compile(r"(any|fraction|mixed|decimal|percent|whole|name|ratio|ratio:any|simplest)$")
+_PLAIN = re.compile(r"(any|fraction|mixed|mixed:any|decimal|percent|whole|name|ratio|ratio:any|simplest)$")
 _ROUNDED = re.compile(r"(decimal|percent):([0-9])$|(whole):(10+)$")
 _FORM = {
     "whole": r"\d[\d,]*",
