@@ -60,6 +60,7 @@ RULES: tuple[Rule, ...] = (
     ),
     rule("fact", "<told_ratio>", lambda claims: claims),
     rule("fact", "for <who> <when>? , <told_ratio>", lambda who, when, claims: of(who, at(when, claims) if when else claims)),
+    rule("fact", "<when> , <told_ratio>", at),
     rule("fact", "<told_ratio> for <who>", lambda claims, who: of(who, claims)),
     rule("vp", "<past> <things> and <things> in the ratio WHOLE to WHOLE", lambda m, a, b, n, k: _parts(a, b, m, n, k)),
     # so much for one

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import re
 from functools import cache
 
 import pytest
@@ -16,6 +17,10 @@ from mathgen.trials.scope import Scope
 from tests.audit.banks import sample
 
 CASES = [(name, grade, forms) for name in ("main", "small-sets", "tens") for grade in (1, 4, 7, 8) for forms in (2, 6, 8)]
+_LESS = re.compile(
+    r"Less is asked, or nothing, of (?P<kinds>.+): this table has too few such problems with other numbers for (?P<forms>\d) forms\."
+    r" So each number is of one kind on every form\."
+)
 everywhere = pytest.mark.parametrize(("name", "grade", "forms"), CASES)
 
 
@@ -54,9 +59,16 @@ def test_a_kind_that_runs_out_is_replaced_and_not_missed(name: str, grade: int, 
 
 
 def test_what_is_asked_less_for_that_reason_is_said() -> None:
-    (said,) = made("small-sets", 8, 6).changes
-    assert said.startswith("Less is asked, or nothing, of medians compared: this table has too few")
-    assert "one kind on every form" in said
+    """The first kind that is named ran out on the sheet that one form alone would have been."""
+    said = {case: made(*case).changes for case in CASES if made(*case).changes}
+    assert said
+    for (name, grade, forms), (line,) in said.items():
+        found = _LESS.fullmatch(line)
+        assert found, line
+        assert int(found["forms"]) == forms
+        kind = found["kinds"].split("; ")[0]
+        counts = [[one.skill for one in made(name, grade, many).forms[0].problems].count(kind) for many in (1, forms)]
+        assert counts[0] > counts[1], (name, grade, forms, line)
 
 
 def test_where_a_kind_has_enough_for_all_forms_nothing_is_said() -> None:

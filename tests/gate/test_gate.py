@@ -287,13 +287,15 @@ def test_the_whole_set_and_none_of_it_are_no_questions():
 
 
 def test_eighths_have_no_decimal_in_grade_4():
-    """CCSS-M 2010, 4.NF.C.6 stops at hundredths; 5.NBT.A.3a reads thousandths."""
+    """CCSS-M 2010, 4.NF.C.6 stops at hundredths; 5.NBT.A.3a reads thousandths, so that sets of ten are grade 4."""
     tenths = decimal(7, 10, "0.7", "7 / 10 = 7/10", "7/10 = 0.7")
     eighths = decimal(5, 8, "0.625", "5 / 8 = 5/8", "5/8 = 625/1000", "625/1000 = 0.625")
     assert names(4, tenths) == set()
     assert names(4, eighths) == {"decimal places", "answer places", "set size", "denominator"}
     assert names(5, eighths) == set()
-    assert names(5, tenths) == {"answer places"}
+    assert names(5, tenths) == {"answer places", "set size"}
+    assert names(5, decimal(5, 40, "0.125", "5 / 40 = 5/40", "5/40 = 125/1000", "125/1000 = 0.125")) == set()
+    assert names(5, decimal(10, 40, "0.25", "10 / 40 = 10/40", "10/40 = 25/100", "25/100 = 0.25")) == {"answer places"}
     assert "answer places" in names(5, decimal(5, 16, "0.3125", "5/16 = 0.3125"))
 
 

@@ -11,6 +11,7 @@ from mathgen.exact.judge import judge
 from mathgen.proof.record import proved
 from mathgen.scenario.words import scenario
 from mathgen.wording.frames import frames
+from tests.aimed import AIMED
 from tests.models.asked import every_draft, every_problem, problem, quantity, worked
 from tests.tables import TWO_GROUPS, table
 
@@ -113,7 +114,9 @@ def test_every_problem_is_proved_and_shows_the_likeliest_mistakes(model: str, ac
 
 @pytest.mark.parametrize("model", ALL)
 def test_every_frame_is_used(model: str) -> None:
-    assert {one.frame for one in every_problem(model, TWO_GROUPS, 6, draws=8)} == {frame.name for frame in frames("ratios", model)}
+    problems = [one for results in (TWO_GROUPS, AIMED) for one in every_problem(model, results, 6, draws=6)]
+    assert {one.frame for one in problems} == {frame.name for frame in frames("ratios", model)}
+    assert [one.proof for one in problems if not proved(one)] == []
 
 
 def test_a_fraction_is_told_by_the_ratio_alone() -> None:
