@@ -1,4 +1,4 @@
-"""Claims about two groups that did not have as many pins or trials: whether they are fair by fractions, by means, or per trial."""
+"""Claims about two groups of which not as many pins or trials are told: whether they are fair by fractions, by means, or per trial."""
 
 from __future__ import annotations
 
@@ -23,9 +23,16 @@ _Rate = Callable[[Quantity, tuple[Label, ...]], _Rated]
 
 
 def _two_groups(view: TableView, rate: _Rate, slip: str, features: frozenset[str], fits: Callable[[_Rated, _Rated], bool]) -> AskSpace:
-    """Drafts of every two groups over unlike spans of trials, where counts alone say the opposite; of either group it is claimed."""
+    """Drafts of every two groups over unlike spans of trials, where counts alone say the opposite; of either group it is claimed.
+
+    A trial that is left out must not turn the verdict: all results of the two groups say the same.
+    """
     table = view.table
     spots = [spot for spot in view.spots if spot.groups is not None] if 1 < len(table.groups) <= _MOST_GROUPS else []
+
+    def in_all(one: Spot, color: str | None) -> _Rated:
+        own = tuple(trial for trial in table.trials if view.totals.complete(view.scope(Spot(one.groups, (trial,)))))
+        return rate(view.quantity("down", Spot(one.groups, own), color), own)
 
     def build(spot: Spot, spot2: Spot, color: str | None, of_more: bool) -> Draft | None:
         trials, trials2 = (one.trials or table.trials for one in (spot, spot2))
@@ -36,6 +43,9 @@ def _two_groups(view: TableView, rate: _Rate, slip: str, features: frozenset[str
         one, other = rate(first, trials), rate(second, trials2)
         # The group with more counts is told first; its rate is less.
         if not k > k2 > 1 or one[1] * other[2] >= other[1] * one[2] or not fits(one, other):
+            return None
+        (_, top, bottom), (_, top2, bottom2) = in_all(spot, color), in_all(spot2, color)
+        if top * bottom2 >= top2 * bottom:
             return None
         claimed = (one, other) if of_more else (other, one)
         wholes = tuple(Quantity("set_up", quantity.scope) for quantity in (first, second))

@@ -76,7 +76,7 @@ def _sides(text: str, texts: Texts) -> Sides | None:
     added = re.search(r"\bSomeone adds these fractions and gets (\d+/\d+)\.", text)
     if added:
         return _together(text, texts, value(added[1]), ())
-    fair = re.search(r"\bthat (?:(.+) had the stronger result|(.+) did better than .+|the result of (.+) is stronger)\.", text)
+    fair = re.search(r"\bthat (?:(.+) had the (?:stronger|better) result|(.+?) did better(?: than .+)?) in these \w+\.", text)
     if fair:
         return _fair(text, texts, texts.named(next(who for who in fair.groups() if who)).groups)
     if said is None:

@@ -4,10 +4,10 @@ from __future__ import annotations
 
 import pytest
 
-from mathgen.asks.expression import Ask, Expr, Op, Stat, Stated, Truth
+from mathgen.asks.expression import Ask, Expr, Op, Quantity, Stat, Stated, Truth
 from mathgen.exact.demand import Demand
 from mathgen.proof.record import proved
-from tests.models.asked import every_problem, problem, quantity, worked
+from tests.models.asked import every_draft, every_problem, problem, quantity, worked
 from tests.tables import table
 
 # 10 pins for each trial: the Owls knocked down 5, 8 and 3 of them, 16 in all, the Herons 7, 8 and 9, the Jays 6, 2 and 10, 18 in all.
@@ -61,3 +61,13 @@ def test_counts_in_all_never_lead_to_the_right_verdict(model: str, grade: int, a
     assert {one.answer.exact for one in found} == {"true", "false"}
     assert [one.text for one in found if not proved(one) or len(one.slips) != 1] == []
     assert {"said", "writes", "claim"} == {one.frame for one in found}
+
+
+def test_a_trial_that_is_left_out_does_not_turn_the_verdict() -> None:
+    """The Owls have 8, 10 and 9, the Herons 8, 11 and 5: in Trials 1 and 2 the Herons did better, 9.5 against 9; in all, the Owls."""
+    turned = {"Owls": (8, 10, 9), "Herons": (8, 11, 5)}
+    results = table({"red": 12}, {(group, trial): (downs[trial - 1],) for group, downs in turned.items() for trial in (1, 2, 3)})
+    for model in ROWS:
+        firsts = [draft.roles["first"] for draft in every_draft(model, results)]
+        # Told first is who knocked down more in all the trials told of, and did worse.
+        assert {first.scope.groups for first in firsts if isinstance(first, Quantity)} == {("Herons",)}, model

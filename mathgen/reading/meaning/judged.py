@@ -79,7 +79,7 @@ class LastOne(NamedTuple):
 
 
 class Stronger(NamedTuple):
-    """ "(that) the Owls had the stronger result": which result is stronger, the question tells."""
+    """ "(that) the Owls had the stronger result in these trials": which result is stronger, the question tells."""
 
     who: Labels
     than: Labels = None
