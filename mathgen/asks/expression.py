@@ -276,6 +276,7 @@ def with_number(expr: Expr, number: int) -> Expr:
 
 
 OF_TWO = ("first", "second")  # labels of two questions to choose from
+ASSOCIATIONS = ("positive", "negative")  # of two ways in which points can go
 LETTER_VALUES = (2, 1001)  # linear expressions that are equal at two numbers are equal at all
 
 

@@ -11,6 +11,7 @@ from sympy import Rational
 
 from mathgen.asks.evaluate import value
 from mathgen.asks.expression import (
+    ASSOCIATIONS,
     NOTHING,
     PAIR,
     Ask,
@@ -79,6 +80,8 @@ def answer_of(desk: Desk, draft: Draft, exact: Rational | str, text: str, questi
         if isinstance(draft.ask.goal, Choice) and draft.ask.goal.labels == ("product", "factor") and exact == "factor":
             factor = value(draft.ask.goal.exprs[1], desk.totals)
             ways += [f"the factor {factor}", str(factor)]
+        if isinstance(draft.ask.goal, Choice) and draft.ask.goal.labels == ASSOCIATIONS:
+            ways.append(f"{exact} association")
         return Answer("name", exact, name, name, tuple(dict.fromkeys(ways)), demand, _comparison(desk, draft))
     unit = _unit(desk, draft.unit, exact, question)
     display = f"${text}" if unit == "dollars" else f"{text} {unit}".rstrip()

@@ -7,7 +7,7 @@ from typing import NamedTuple
 
 from sympy import Rational
 
-from mathgen.asks.expression import Ask, Choice, Measured, Op, Quantity
+from mathgen.asks.expression import ASSOCIATIONS, Ask, Choice, Measured, Op, Quantity
 from mathgen.exact.demand import Demand
 from mathgen.models.registry import problem_model
 from mathgen.models.space import AskSpace
@@ -66,7 +66,7 @@ def positive_or_negative(view: TableView) -> AskSpace:
         roles: dict[str, Role] = {f"spaces{n}": tuple(one.space for one in row) for n, row in enumerate(rows, 1)}
         roles |= {f"counts{n}": tuple(one.pins for one in row) for n, row in enumerate(rows, 1)}
         return Draft(
-            ask=Ask(Choice(("positive", "negative"), (Op("+", wide), Op("+", near))), (), _NAME),
+            ask=Ask(Choice(ASSOCIATIONS, (Op("+", wide), Op("+", near))), (), _NAME),
             roles={**roles, "whole": view.quantity(measure, Spot((groups[0],), None), color), "sets": str(size)},
             structure="statistic",
             slips=(("W61", ("negative" if way == "positive" else "positive",)),),
@@ -112,7 +112,11 @@ def point_against_the_rest(view: TableView) -> AskSpace:
                 "way": "down" if falling else "up",
             },
             structure="statistic",
-            slips=(("W62", (str(top.space.trial),)), ("W63", (str(order[-1].space.trial),)), ("W64", (str(before[odd].space.trial),))),
+            slips=(
+                ("W62" if falling else "W67", (str(top.space.trial),)),
+                ("W63", (str(order[-1].space.trial),)),
+                ("W64", (str(before[odd].space.trial),)),
+            ),
             features=frozenset({"negative"}),
             unit=False,
             wanted=frozenset({"trials"}),

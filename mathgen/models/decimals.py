@@ -49,6 +49,7 @@ def part_as_decimal(view: TableView) -> AskSpace:
             structure="what fraction",
             slips=(
                 ("N06", (k, n)),
+                *((("D22", (k, n)),) if not block else ()),
                 *glued,
                 ("D04", (k,)),
                 ("A03", (k, n)),
@@ -69,7 +70,7 @@ def part_as_decimal(view: TableView) -> AskSpace:
             ask=Ask(Value(Op("/", (part, record.tries))), (), _DECIMAL),
             roles=record.roles(negated),
             structure="what fraction",
-            slips=(*slips(record, negated)[:3], ("D02", (k, record.n)), ("D01", (k, record.n)), ("T06", (k,))),
+            slips=(*slips(record, negated)[:3], ("D22", (k, record.n)), ("D02", (k, record.n)), ("D01", (k, record.n)), ("T06", (k,))),
             features=frozenset({"decimal_notation"}),
             sets=(record.n,),
             unit=False,

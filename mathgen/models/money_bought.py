@@ -25,8 +25,8 @@ def several_and_one(view: TableView) -> AskSpace:
 
     def build(price: Price, number: int, other: Price) -> Draft | None:
         each, more = view.cents(price), view.cents(other)
-        if price == other or each == more or each in (1, number) or more == number:
-            return None
+        if price == other or each == more or each in (1, number) or more == number or (each > 10 and each % 10):
+            return None  # 3 * 25 is no fact of grade 3
         several = Stated(number, "bought")
         return Draft(
             ask=Ask(Value(Op("+", (Op("*", (several, price)), other))), (), _WHOLE),

@@ -65,7 +65,7 @@ RULES: tuple[Rule, ...] = (
     rule("fact", "in trial order , <who> had the points <points>", lambda who, pairs: _plotted(who, pairs, Mark("all"))),
     # which way they go
     rule("ask", "is the association positive or negative", always(Goes())),
-    rule("ask", "do the points show positive or negative association", always(Goes())),
+    rule("ask", "do the points show a positive or a negative association", always(Goes())),
     rule("ask", "is the association of LETTER and LETTER positive or negative", _goes),
     # the one that does not go along
     rule("goes", "up", always(1)),
@@ -95,7 +95,7 @@ RULES: tuple[Rule, ...] = (
         lambda when, who, pair, other, second: _for(when, ((pair, who), (second, other))),
     ),
     rule("fact", "<group> plotted <point>", lambda who, pair: _for(None, ((pair, who),))),
-    rule("ask", "whose point is farther from the line , up or down", always(FartherPoint())),
+    rule("ask", "measured straight up or down , whose point is farther from the line", always(FartherPoint())),
     rule("ask", "for which group does the line miss the point by more", always(FartherPoint())),
     rule(
         "ask",

@@ -59,6 +59,8 @@ def times_as_much(question: TimesAsMuch, told: Told, _: Scenario) -> Asked:
     lower, higher = money.lower_and_higher(told)
     if question.item not in (None, higher.item):
         raise NotRead(f"the {question.item} does not cost more")
+    if question.other not in (None, lower.item):
+        raise NotRead(f"the {question.other} does not cost less")
     return money.asked_for(told, Value(Op("/", (higher, lower))), WHOLE)
 
 

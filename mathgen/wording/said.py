@@ -464,8 +464,8 @@ class SaidMany:
 
     @property
     def counts(self) -> str:
-        """The numbers with what they count: "8, 9, and 7 red pins", "2, 3, and 1 red pin"."""
-        return f"{self.numbers} {self._each[-1].kind_counted}"
+        """The numbers with what they count: "8, 9, and 7 red pins", "2, 3, and 1 red pins"."""
+        return f"{self.numbers} {self._each[-1].kind}"
 
     @property
     def alike(self) -> str:

@@ -210,7 +210,8 @@ def _agreement(masked: str, texts: Texts) -> Iterator[str]:
     one, many = re.escape(texts.words.item), re.escape(texts.words.items)
     kinds = rf"(?:(?:{'|'.join(map(re.escape, texts.results.colors))}|more|fewer) )*"
     for found in re.finditer(rf"(?<![\d/.,%])(\d+) {kinds}({one}|{many})\b", masked, re.IGNORECASE):
-        noun = texts.words.item if found[1] == "1" else texts.words.items
+        listed = re.search(r"(?<![\d/.,%])\d+,? and $", masked[: found.start()])  # "1, 4, and 1 pins": the noun is of all the numbers
+        noun = texts.words.item if found[1] == "1" and not listed else texts.words.items
         if found[2].lower() != noun.lower():
             yield f'"{found[0]}" does not agree in number'
     for found in re.finditer(rf"(?<![\d/.,%])(\d+) {kinds}(?:{one}|{many}) (was|were)\b", masked, re.IGNORECASE):

@@ -31,7 +31,7 @@ ONCE = "From each space to the next wider space, y goes down, except once."
     ("text", "answer"),
     [
         (f"{TELLS} {OWLS} {WRENS} Is the association positive or negative?", "negative"),
-        (f"{EACH} {OWLS} {WRENS} Do the points show positive or negative association?", "negative"),
+        (f"{EACH} {OWLS} {WRENS} Do the points show a positive or a negative association?", "negative"),
         (f"{OWLS} {WRENS} {XY} Is the association of x and y positive or negative?", "negative"),
         (f"{TELLS} {OWLS} {ONCE} In which trial does y go up instead?", "Trial 3"),
         (

@@ -20,7 +20,7 @@ READ = [
     ("The price list says 8¢ for one paper tube. A group has 32¢. How many paper tubes can the group buy?", "4"),
     ("Look at the price list. The price of a box is shared equally by 5 groups. How many cents does each group pay?", "8"),
     ("A box costs 40¢. A class of 5 groups shares the price equally. How many cents does each group pay?", "8"),
-    ("A box costs 40¢. A paper tube costs 8¢. How many times as much does a box cost?", "5"),
+    ("A box costs 40¢. A paper tube costs 8¢. How many times as much does a box cost as a paper tube?", "5"),
     ("The price of the sock balls is 20 cents. The price of a box is 40 cents. The higher price is how many times the lower price?", "2"),
     ("One box costs 40¢. A group buys 7 boxes and pays with dollar bills. How many dollar bills does the group need?", "3"),
     ("The price of one roll of tape is 35 cents. How many dollar bills are needed to buy 9 rolls of tape?", "4"),
@@ -37,7 +37,7 @@ NOT_READ = [
     "The price is shared equally by 5 groups. How many cents does each group pay?",
     "A box costs 40¢. A paper tube costs 8¢. The price is shared equally by 5 groups. How many cents does each group pay?",
     # the wrong one is said to cost more
-    "A box costs 40¢. A paper tube costs 8¢. How many times as much does a paper tube cost?",
+    "A box costs 40¢. A paper tube costs 8¢. How many times as much does a paper tube cost as a box?",
     # what is bought is not said, or is not all that is told
     "One box costs 40¢. How many dollar bills does the group need?",
     "A box costs 40¢. A group has a dollar and buys the two items. How many cents does the group have left?",

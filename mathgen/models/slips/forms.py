@@ -22,6 +22,12 @@ def glued_digits(a: int, b: int) -> Wrong:
     return over(int(digits), 10 ** len(digits))
 
 
+@slip("D22", "Write all the digits. This decimal is rounded.")
+def rounded_to_hundredths(k: int, n: int) -> Wrong:
+    """Not in the research catalogue: 0.38 for 3/8."""
+    return over((200 * k + n) // (2 * n), 100) if 1000 * k % n == 0 and 100 * k % n else None
+
+
 @slip("D04", "Look at the bottom number: are the parts tenths?")
 def top_as_decimal(a: int) -> Wrong:
     return over(a, 10) if a < 10 else None

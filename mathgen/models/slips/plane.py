@@ -55,8 +55,13 @@ def other_association(way: str) -> Wrong:
     return way
 
 
-@slip("W62", "That trial has the most or the fewest {items}. Compare each point with the one before.")
-def most_or_fewest(label: str) -> Wrong:
+@slip("W62", "That {trial} has the most {items}. Compare each point with the one before.")
+def most_of_all(label: str) -> Wrong:
+    return label
+
+
+@slip("W67", "That {trial} has the fewest {items}. Compare each point with the one before.")
+def fewest_of_all(label: str) -> Wrong:
     return label
 
 
@@ -70,7 +75,7 @@ def point_before(label: str) -> Wrong:
     return label
 
 
-@slip("W65", "A point below the line can be farther away than one above the line.")
+@slip("W65", "Find y on the line for each x. How far is each point from there, up or down?")
 def highest_above_line(label: str) -> Wrong:
     return label
 

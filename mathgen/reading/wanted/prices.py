@@ -95,9 +95,10 @@ class EachPays(NamedTuple):
 
 
 class TimesAsMuch(NamedTuple):
-    """ "How many times as much does a box cost?" """
+    """ "How many times as much does a box cost as a marker?" """
 
     item: str | None = None  # the dearer one, where it is named
+    other: str | None = None
 
 
 class BillsNeeded(NamedTuple):
