@@ -238,7 +238,7 @@ def keeps_the_total(total: int) -> Wrong:
     return whole(total)
 
 
-@slip("I71", "Find the mean number of {items} {down}. How many of those set up are left?")
+@slip("I71", "Find the mean number of {items} {down}. How many of those {set_up} are {standing}?")
 def other_count(verdict: str) -> Wrong:
     """Not in the research catalogue: the part for the rest."""
     return verdict
