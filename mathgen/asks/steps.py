@@ -284,7 +284,7 @@ class Working:
         halfway = terminating(total, 2)
         assert halfway is not None
         self.line(f"{total} / 2", halfway)
-        return Number(total, 2, halfway)
+        return _whole(total // 2) if total % 2 == 0 else Number(total, 2, halfway)
 
     def pairs(self, number: int) -> None:
         """A number as a double, or a double and one more: 3 + 3 + 1 = 7. Nothing is divided before grade 3."""

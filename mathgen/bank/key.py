@@ -13,6 +13,7 @@ from mathgen.asks.evaluate import value
 from mathgen.asks.expression import (
     ASSOCIATIONS,
     NOTHING,
+    OF_TWO,
     PAIR,
     Ask,
     Changes,
@@ -82,6 +83,8 @@ def answer_of(desk: Desk, draft: Draft, exact: Rational | str, text: str, questi
             ways += [f"the factor {factor}", str(factor)]
         if isinstance(draft.ask.goal, Choice) and draft.ask.goal.labels == ASSOCIATIONS:
             ways.append(f"{exact} association")
+        if isinstance(draft.ask.goal, Choice) and draft.ask.goal.labels == OF_TWO:
+            ways += [f"{exact} question", f"the {exact} question", "1st" if exact == OF_TWO[0] else "2nd"]
         return Answer("name", exact, name, name, tuple(dict.fromkeys(ways)), demand, _comparison(desk, draft))
     unit = _unit(desk, draft.unit, exact, question)
     display = f"${text}" if unit == "dollars" else f"{text} {unit}".rstrip()

@@ -58,11 +58,11 @@ def which_is_statistical(view: TableView) -> AskSpace:
 
 
 def _left_out(numbers: tuple[int, ...]) -> int | None:
-    """The place of the one number that is far from all others, farther than these are from one another."""
+    """The place of the one number that is far from all others: at least twice as far from the nearest as these are spread."""
     for place, one in enumerate(numbers):
         others = numbers[:place] + numbers[place + 1 :]
         gap = min(abs(one - other) for other in others)
-        if gap >= _FAR and gap > max(others) - min(others) and not min(others) < one < max(others):
+        if gap >= _FAR and gap >= 2 * (max(others) - min(others)) and not min(others) < one < max(others):
             return place
     return None
 

@@ -10,18 +10,16 @@ from mathgen.reading.wanted.statistics import CenterWithout, MeanCounts, WhichSt
 from mathgen.trials.scope import Measure
 
 
-def _each(colors: Labels, measure: Measure, when: Labels = None) -> Wondered:
+def _each(colors: Labels, measure: Measure, when: Labels) -> Wondered:
     return Wondered(measure, what(colors, None, when), True)
 
 
-def _single(colors: Labels, who: Labels, measure: Measure, when: Labels = None) -> Wondered:
+def _single(colors: Labels, who: Labels, measure: Measure, when: Labels) -> Wondered:
     return Wondered(measure, what(colors, who, when))
 
 
 RULES: tuple[Rule, ...] = (
-    rule("question_told", "how many <things> each group <past>", _each),
     rule("question_told", "how many <things> each group <past> <when>", _each),
-    rule("question_told", "how many <things> <group> <past>", _single),
     rule("question_told", "how many <things> <group> <past> <when>", _single),
     rule("fact", "the first question is <question_told>", lambda one: (OneOfTwo("first", one),)),
     rule("fact", "the second question is <question_told>", lambda one: (OneOfTwo("second", one),)),

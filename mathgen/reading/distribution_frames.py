@@ -73,12 +73,13 @@ RULES: tuple[Rule, ...] = (
         lambda question: question,
     ),
     # overlap
-    rule("fact", "two dot plots over one number line show these numbers", always((TwoPlots(),))),
+    rule("fact", "make two dot plots over one number line", always((TwoPlots(),))),
     rule("fact", "make a dot plot of each list over one number line", always((TwoPlots(),))),
     rule("fact", "draw both lists as dot plots over the same number line", always((TwoPlots(),))),
-    rule("ask", "how long is the part where both dot plots lie", always(Overlap())),
-    rule("ask", "how long is the overlap of the dot plots", always(Overlap())),
-    rule("ask", "what is the distance from the start to the end of the overlap", always(Overlap())),
+    rule("ask", "how long is the stretch between least and greatest that both groups cover", always(Overlap("groups"))),
+    rule("ask", "how long is the stretch between least and greatest that both trials cover", always(Overlap("trials"))),
+    rule("ask", "from least to greatest , how long is the stretch that both dot plots cover", always(Overlap())),
+    rule("ask", "what is the length of the stretch between least and greatest that both lists cover", always(Overlap())),
     # mean or median
     rule("fact", "a number far from the others changes the mean more than the median", always(())),
     rule("fact", "the mean and the median can both tell what is typical", always(())),

@@ -82,10 +82,12 @@ def two_plots(told: Told, _: TwoPlots) -> None:
     told.open["two plots"] = "the dot plots"
 
 
-def overlap(_: Overlap, told: Told, __: Scenario) -> Asked:
+def overlap(question: Overlap, told: Told, __: Scenario) -> Asked:
     """From the least number of the list that ends last to the greatest of the one that ends first."""
     by: Literal["groups", "trials"] = "groups" if len({one.scope.groups for series in told.lists for one in series}) == 2 else "trials"
     _labels, lists = _both_lists(WhichList("range", by, True), told)
+    if question.by not in (None, by):
+        raise NotRead(f"these are not lists of two {question.by}")
     if not told.lists or "two plots" not in told.open:
         raise NotRead("it is not said which two dot plots are meant")
     spans = []

@@ -79,10 +79,10 @@ RULES: tuple[Rule, ...] = (
         "the <things> <that_outcome> are a population , and a sample of WHOLE <things> should represent the kinds",
         lambda c, m, size, again: _like_all(size, c, None, again, m),
     ),
-    rule("fact", "a random sample of WHOLE of these <things> has WHOLE <things>", _has),
+    rule("fact", "a sample of WHOLE of these <things> has WHOLE <things>", _has),
     rule(
         "fact",
-        "these <things> are a population , and a random sample of WHOLE <things> has WHOLE <things>",
+        "these <things> are a population , and a sample of WHOLE <things> has WHOLE <things>",
         _both_has,
     ),
     rule(
@@ -91,7 +91,7 @@ RULES: tuple[Rule, ...] = (
         lambda c, m, size, again, n, color: _both_has(c, size, again, n, color, m),
     ),
     rule("ask", "does the sample have the same fraction of <things> as all WHOLE <things>", _alike),
-    rule("ask", "does the sample represent the population in its fraction of <things>", SampleAlike),
+    rule("ask", "does the sample have the same fraction of <things> as the population", SampleAlike),
     rule("ask", "is the fraction of <things> in the sample the same as in the population", SampleAlike),
     rule("ask", "how many <things> should be in the sample", InSample),
     rule("ask", "how many of the sample should be <things>", InSample),

@@ -161,7 +161,7 @@ def asked_statistic(line: dict[str, Any], texts: Texts) -> Rational | None:
     without = re.search(r"\b[Hh]ow much (greater|less) is the (mean|median)\b(?! of the sample)", sentences(line["text"])[-1])
     if without and " sample" not in line["text"]:
         return _without(line, texts, without[1] == "greater", without[2])
-    if re.search(r"\boverlap\b|\bboth dot plots lie\b", sentences(line["text"])[-1]):
+    if re.search(r"\bstretch\b.* cover\?", sentences(line["text"])[-1]):
         return _overlap(line, texts)
     if "difference of the means" in sentences(line["text"])[-1]:
         own, other = two_lists(line, texts)

@@ -90,14 +90,16 @@ def _mean_and_median(line: dict[str, Any], winner: str, most: bool, values: tupl
 def _first_and_second(line: dict[str, Any], winner: str, most: bool, values: tuple[Rational, ...], texts: Texts) -> Iterator[str]:
     """The question, of two, that has more than one answer in the rows; how far the answers to each are apart."""
     told = [one for one in sentences(line["text"]) if re.search(r"\b(question is|wonders) how many ", one)]
-    named, planted = texts.named(line["text"]), dict(texts.words.after)["set_up"]
+    planted = dict(texts.words.after)["set_up"]
     spread = []
     for one in told:
         own = texts.named(one)
         groups = own.groups or texts.results.groups
         measure = "set_up" if f" {planted}" in one else "down"
-        answers = [texts.results.total(measure, Reach((group,), named.trials, own.colors or None)) for group in groups]
+        answers = [texts.results.total(measure, Reach((group,), own.trials, own.colors or None)) for group in groups]
         spread.append(Rational(max(answers) - min(answers)))
+    if len({(texts.named(one).trials, texts.named(one).colors) for one in told}) != 1 or not texts.named(told[0]).trials:
+        yield "both questions do not name one trial and one color"
     if len(spread) != 2 or values != tuple(spread) or not most or min(spread) != 0:
         yield f"the answers in the rows are {spread} apart, not {values}"
     elif spread[("first", "second").index(winner)] == 0:

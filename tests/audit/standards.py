@@ -663,7 +663,7 @@ SHOWS: dict[str, Callable[[Problem], bool]] = {
         )
     ),
     "7.SP.B.3": lambda p: (
-        _says(r"\bdot plots? .*(\boverlap\b|\bboth dot plots lie\b).*\?")(p)
+        _says(r"\bdot plots? .*\bstretch\b.* both (groups|trials|lists|dot plots) cover\?")(p)
         or (_says(r"\bdifference of the means\b")(p) and _says(r"mean absolute deviation\b.*\?")(p) and "/" in _signs(p))
     ),
     "7.SP.B.4": lambda p: _compares(p) and _says(r"\b(median|the means|least number to the greatest)\b.*\?")(p),

@@ -43,6 +43,7 @@ SYNONYMS = (
 
 # Trials are sorted in the table: told how many were successes, pupils would have nothing to do.
 TABLE_ONLY = {"other_trials_counted", "successes_counted"}
+TABLE_ONLY |= {"which_is_statistical"}  # a list would answer one of the two questions
 WORDS_ONLY = {
     "next_number",
     "number_before",

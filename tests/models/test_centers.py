@@ -55,15 +55,31 @@ ROWS = [
 
 @pytest.mark.parametrize(("name", "ask", "row"), ROWS)
 def test_each_row_worked_by_hand(name: str, ask: Ask, row: tuple[object, ...]) -> None:
-    made = problem(name, THREE if name == "mean_of_which_count" else CLASS, 6, ask)
+    made = problem(name, THREE if name == "mean_of_which_count" else CLASS, 6, ask, frozenset({"words", "table"}))
     assert proved(made), made.proof
     assert worked(made) == row
 
 
 def test_only_the_one_number_far_from_all_others_is_left_out() -> None:
     assert {draft.roles["out"] for draft in every_draft("center_without", CLASS)} == {FIRST[3]}
-    near = table({"red": 9}, {(group, 1): (down,) for group, down in zip(GROUPS, (8, 7, 9, 5), strict=True)})
+    # 3 less than the nearest is near enough where the others are spread over 2: twice 2 would be far.
+    near = table({"red": 9}, {(group, 1): (down,) for group, down in zip(GROUPS, (8, 7, 9, 4), strict=True)})
     assert list(every_draft("center_without", near)) == []
+
+
+def test_a_median_that_is_whole_is_worked_with_as_a_whole_number() -> None:
+    """Of 5, 7, 5 and 7 the median is 12 / 2 = 6; with 0 as well it is 5. Nobody takes 10/2 from 12/2."""
+    results = table({"red": 9}, {(group, 1): (down,) for group, down in zip((*GROUPS, "Jays"), (5, 7, 5, 7, 0), strict=True)})
+    series = tuple(quantity("down", group, (1,), "red") for group in (*GROUPS, "Jays"))
+    ask = Ask(Value(Op("-", (Stat("median", series[:4]), Stat("median", series)))), (), ANY)
+    made = problem("center_without", results, 6, ask)
+    assert proved(made), made.proof
+    assert [step.text for step in made.steps] == ["5 + 7 = 12", "12 / 2 = 6", "5 = 5", "6 - 5 = 1"]
+
+
+def test_the_second_question_can_be_named_in_a_pupils_ways() -> None:
+    [made, *_] = [one for one in every_problem("which_is_statistical", CLASS, 6) if one.answer.shown == "second"]
+    assert made.answer.accepted == ("second", "second question", "the second question", "2nd")
 
 
 def test_groups_that_all_knocked_down_as_many_make_no_statistical_question() -> None:

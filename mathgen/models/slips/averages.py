@@ -244,13 +244,13 @@ def other_count(verdict: str) -> Wrong:
     return verdict
 
 
-@slip("I61", "That is how long both dot plots are together. Where do both of the dot plots lie?")
+@slip("I61", "That is how far the two plots reach together. Which stretch do both cover?")
 def both_plots_together(span: int) -> Wrong:
     """Not in the research catalogue: from memory."""
     return whole(span)
 
 
-@slip("I62", "That is from one greatest number to the other. Look for where both dot plots lie.")
+@slip("I62", "Those are the two greatest numbers. Start at the greater of the two least numbers.")
 def from_end_to_end(gap: int) -> Wrong:
     """Not in the research catalogue: from memory."""
     return whole(gap)

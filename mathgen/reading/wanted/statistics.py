@@ -42,7 +42,9 @@ class MeanOrMedian(NamedTuple):
 
 
 class Overlap(NamedTuple):
-    """ "How long is the overlap of the dot plots?" """
+    """ "How long is the stretch between least and greatest that both groups cover?" """
+
+    by: Literal["groups", "trials"] | None = None  # None: lists, or dot plots, of either
 
 
 class WhichStatistical(NamedTuple):
