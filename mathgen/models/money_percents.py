@@ -125,7 +125,7 @@ def price_last_week(view: TableView) -> AskSpace:
             ask=Ask(Value(Op("/", (price, then))), (), _WHOLE),
             roles={"price": price, "rate": rate, "way": "more" if way > 0 else "less", "moved": "up" if way > 0 else "down"},
             structure="whole from part",
-            slips=(("Y38", (cents, -way * number)), ("Y34", (cents, -way * number)), ("Y39", (cents, way * number))),
+            slips=(("Y38", (cents, -way * number)), ("Y60", (cents, -way * number)), ("Y39", (cents, way * number))),
             features=frozenset({"percent", "percent_change"}),
             clash=True,
             unit="cents",
@@ -173,7 +173,7 @@ def percent_apart(view: TableView) -> AskSpace:
             ask=Ask(Value(Op("/", (gap, base))), (), _PERCENT),
             roles={"asked": asked, "base": base, **(_MORE if more else _LESS)},
             structure="percent change",
-            slips=(("F15", (start, cents)), ("Y40", (change,)), ("F17", (start, cents))),
+            slips=(("Y61", (start, cents)), ("Y40", (change,)), ("F17", (start, cents))),
             features=frozenset({"percent", "percent_change"}),
             unit=False,
         )

@@ -89,7 +89,7 @@ def percent_of_set(view: TableView) -> AskSpace:
             ask=Ask(Value(Op("/", (part, record.tries))), (), _PERCENT),
             roles=record.roles(negated),
             structure="what fraction",
-            slips=(*slips(record, negated)[:3], ("D07", (k,))),
+            slips=(*slips(record, negated)[:3], ("T12", (k,))),
             features=frozenset({"percent"}),
             sets=(record.n,),
             unit=False,

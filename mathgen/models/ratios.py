@@ -84,7 +84,7 @@ def ratio_part_to_part(view: TableView) -> AskSpace:
         said: dict[str, Role] = {"first": names[0], "second": names[1]}
         first, second = (others, record.hits) if negated else (record.hits, others)
         counts = (rest, record.k) if negated else (record.k, rest)
-        return _draft(first, second, counts, ("G01", (counts[0], record.n)), record.roles(negated) | said, SUCCESS)
+        return _draft(first, second, counts, ("T13", (counts[0], record.n)), record.roles(negated) | said, SUCCESS)
 
     return joined(
         AskSpace((view.spots, view.colors_or_all, _DOWN_FIRST), of_fate),

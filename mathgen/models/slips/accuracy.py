@@ -58,3 +58,15 @@ def none_is_a_success(k: int, n: int) -> Wrong:
 @slip("T11", "If no {items} {were_down}, the {trial} is not a success.", unless_told=True)
 def none_counted_as_success(k: int) -> Wrong:
     return whole(k)
+
+
+@slip("T12", "That is a number of {trials}. A percent tells how many out of 100.")
+def count_as_percent(k: int) -> Wrong:
+    """D07 where trials are counted."""
+    return over(k, 100)
+
+
+@slip("T13", "The question compares two parts. Do not count all the {trials}.")
+def part_to_all_trials(part: int, n: int) -> Wrong:
+    """G01 where trials are counted."""
+    return over(part, n)

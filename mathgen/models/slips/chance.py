@@ -173,7 +173,7 @@ def order_does_not_count(count: int) -> Wrong:
     return whole(count * (count - 1) // 2)
 
 
-@slip("K33", "Each one of the {items} is equally likely, not each color. Count those of the color.")
+@slip("K33", "Each one of the {items} is equally likely. Count those that the question names.")
 def shares_picks_among_kinds(number: int, kinds: int) -> Wrong:
     """Not in the research catalogue: common practice, no source, as are the two below."""
     return whole(number // kinds) if number % kinds == 0 else None
@@ -205,7 +205,7 @@ def alike_for_each_color(size: int, colors: int) -> Wrong:
     return whole(size // colors) if size % colors == 0 else None
 
 
-@slip("K39", "Those are the other colors. Which color does the question ask for?")
+@slip("K39", "Those are the others. Which {items} does the question ask for?")
 def other_colors_of_the_sample(size: int, k: int, n: int) -> Wrong:
     return whole(size * (n - k) // n)
 

@@ -30,7 +30,7 @@ def just_the_count(k: int) -> Wrong:
     return whole(k)
 
 
-@slip("A08", "Use only the {items} of the color in the question.")
+@slip("A08", "Use only the {items} that the question names.")
 def whole_table_bottom(k: int, all_set_up: int) -> Wrong:
     return over(k, all_set_up)
 

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from mathgen.models.slips.percents import asked_number_as_base
 from mathgen.models.slips.rule import Wrong, over, slip, whole
 
 
@@ -77,3 +78,15 @@ def one_in_the_sale(cents: int, percent: int) -> Wrong:
 @slip("Y43", "That is the total before the sale. Take the percent off.")
 def total_before_the_sale(total: int) -> Wrong:
     return over(total, 100)
+
+
+@slip("Y60", "A percent is not a number of cents. What percent of last week's price is this week's price?")
+def moves_back_by_cents(cents: int, percent: int) -> Wrong:
+    """Y34 where the percent is of a price that is not known."""
+    return moves_by_cents(cents, percent)
+
+
+@slip("Y61", "The percent is of the price compared with. Divide by that price.")
+def asked_price_as_base(base: int, cents: int) -> Wrong:
+    """F15 where two prices are compared."""
+    return asked_number_as_base(base, cents)

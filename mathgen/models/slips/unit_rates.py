@@ -65,7 +65,7 @@ def adds_in_a_ratio_table(first: int, second: int, row: int) -> Wrong:
     return whole(second + row - first)
 
 
-@slip("G43", "That number leads from one row to the other. Use that number on the other color.")
+@slip("G43", "That number leads from one row to the other. Use that number on the other count.")
 def stops_at_the_factor_of_the_rows(times: int) -> Wrong:
     return whole(times)
 
