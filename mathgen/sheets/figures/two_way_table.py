@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 
-from mathgen.asks.expression import Op, Quantity, Value
+from mathgen.asks.expression import Op, Quantity, Truth, Value
 from mathgen.problems.draft import leaves_of
 from mathgen.sheets.figures.scene import FigureData, Scene, Support
 
@@ -31,16 +31,18 @@ def two_way_table(title: str, corner: str, columns: Sequence[str], rows: Sequenc
 def kinds_by_results(scene: Scene) -> Support | None:
     """The table of kinds by results of a problem that sorts both ways: empty to fill in, and with every count and total for the key."""
     goal = scene.problem.ask.goal
-    if not isinstance(goal, Value) or not isinstance(goal.expr, Op):
+    if not isinstance(goal, Value | Truth):
         return None
-    counted = [one for one in leaves_of(goal.expr) if isinstance(one, Quantity)]
+    counted = [one for expr in goal.exprs for one in leaves_of(expr) if isinstance(one, Quantity)]
     if not counted:
         return None
     of, words = counted[0], scene.words
     one_kind = sorted({color for one in counted for color in one.scope.colors or ()})
     colors = scene.table.colors
+    if isinstance(goal, Truth):  # of the kinds that are compared, as they are told
+        colors = tuple(dict.fromkeys(color for one in counted for color in one.scope.colors or ()))
     kinds: list[tuple[str, tuple[str, ...]]] = [(color, (color,)) for color in colors]
-    if len(one_kind) == 1 and goal.expr.symbol == "-":
+    if isinstance(goal, Value) and len(one_kind) == 1 and isinstance(goal.expr, Op) and goal.expr.symbol == "-":
         kinds = [(one_kind[0], (one_kind[0],)), ("others", tuple(color for color in colors if color != one_kind[0]))]
     rows = [(name, _counts(scene, of, some)) for name, some in (*kinds, ("total", colors))]
     head = ("Two-way table", "Kind", [str(words["down"]), str(words["standing"]), "total"])

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from mathgen.asks.expression import Op
+from mathgen.asks.expression import Op, Truth
 from mathgen.sheets.figures.two_way_table import kinds_by_results, two_way_table
 from tests.sheets.figures.scenes import down, over, scene, up
 
@@ -36,4 +36,18 @@ def test_where_one_kind_is_told_the_others_share_a_row() -> None:
         ("red", ["3", "1", "4"]),
         ("others", ["6", "2", "8"]),
         ("total", ["9", "3", "12"]),
+    ]
+
+
+def test_two_kinds_that_are_compared_have_a_row_each_and_a_total() -> None:
+    """The Owls knocked down 3 of 4 red and 4 of 5 gold pins."""
+    claimed = Truth(over(down(color="red"), up(color="red")), ">", over(down(color="gold"), up(color="gold")))
+    made = kinds_by_results(scene(claimed, grade=8, skill="judge a claim by a two-way table"))
+    assert made is not None
+    assert made.worked is not None
+    assert {cell for row in made.blank["rows"] for cell in row["cells"]} == {""}
+    assert [(row["head"], row["cells"]) for row in made.worked["rows"]] == [
+        ("red", ["3", "1", "4"]),
+        ("gold", ["4", "1", "5"]),
+        ("total", ["7", "2", "9"]),
     ]
