@@ -13,7 +13,7 @@ from math import gcd, lcm
 from sympy import Rational
 
 from mathgen.asks.algebra import in_words, solved
-from mathgen.asks.expression import NOTHING, OF_TWO, PAIR, Ask, Choice, Expr, Op, QuotientRemainder, Same, Stat, Truth, Value
+from mathgen.asks.expression import ASSOCIATIONS, NOTHING, OF_TWO, PAIR, Ask, Choice, Expr, Op, QuotientRemainder, Same, Stat, Truth, Value
 from mathgen.asks.relation import relation
 from mathgen.asks.steps import CellReader, Number, Working, side_by_side, worked
 from mathgen.exact.demand import Demand
@@ -46,6 +46,8 @@ def board_lines(ask: Ask, reader: CellReader, printed: dict[Expr, str], grade: i
         return (f"{told}, so {_verdict(goal, shown)}",)
     if isinstance(goal, Choice) and goal.labels == OF_TWO:
         return (f"the answers to the {exact} question vary, so {_verdict(goal, shown)}",)
+    if isinstance(goal, Choice) and goal.labels == ASSOCIATIONS:
+        return (*_along(goal, reader, printed), f"y is {'greater' if exact == 'positive' else 'less'} for wider spaces, so {shown}")
     working = worked(ask, reader, printed, grade)
     if isinstance(goal, Truth) and goal.divides:
         _shared_out(working, goal)
@@ -86,6 +88,13 @@ def scaled_by(goal: Choice | Truth) -> Expr | None:
     product, factor = goal.exprs
     scales = isinstance(product, Op) and product.symbol == "*" and product.args[1:] == (factor,)
     return product.args[0] if scales and isinstance(product, Op) else None
+
+
+def _along(goal: Choice, reader: CellReader, printed: dict[Expr, str]) -> tuple[str, ...]:
+    """The second coordinates of the points on the left and on the right, which the choice adds up."""
+    wide, near = (one.args for one in goal.exprs if isinstance(one, Op))
+    ends = (("narrowest", near), ("widest", wide))
+    return tuple(f"y for the {side} spaces: {', '.join(_printed(one, reader, printed) for one in counts)}" for side, counts in ends)
 
 
 def _verdict(goal: Choice | Truth, shown: str) -> str:

@@ -10,7 +10,7 @@ from collections.abc import Iterable, Sequence
 from itertools import pairwise
 from typing import NamedTuple
 
-from mathgen.asks.expression import NOTHING, OF_TWO, Changes, Choice, Chosen, Listing, Op, Same, Stat, Truth
+from mathgen.asks.expression import ASSOCIATIONS, NOTHING, OF_TWO, Changes, Choice, Chosen, Listing, Op, Same, Stat, Truth
 from mathgen.problems.record import Problem
 from mathgen.proof.in_x import SIGNS, speaks_of_x, value_at
 from mathgen.proof.lists import distances, statistic
@@ -19,6 +19,7 @@ from mathgen.proof.step_numbers import NotTrue, Pair, lowest, number
 _N = r"(-?\d+(?: \d+/\d+|/\d+|\.\d+(?:\.\.\.)?)?%?)"
 _LIST = rf"({_N}(?:, {_N})*)"
 _ORDER = re.compile(rf"in order: {_LIST}")
+_ALONG = re.compile(r"y for the (narrowest|widest) spaces: (.+)")
 _HALF = re.compile(rf"(upper|lower) half: {_LIST}")
 _MIDDLE = re.compile(rf"the middle number is {_N}")
 _DISTANCES = re.compile(rf"distances from {_N}: {_LIST}")
@@ -377,6 +378,9 @@ def _check_verdict(problem: Problem, goal: Choice | Truth, reader: _Reader, side
         if [told] != [f"the answers to the {label} question vary" for label in varying] or varying != [wanted] or len(board) > 1:
             raise NotTrue(f"{told!r} is not so")
         return
+    if isinstance(goal, Choice) and goal.labels == ASSOCIATIONS:
+        _check_association(board, told, reader, sides)
+        return
     if len(sides) == 2 and isinstance(goal.exprs[0], Op) and goal.exprs[0].symbol == "*" and goal.exprs[0].args[1:] == goal.exprs[1:]:
         _check_scaling(board, told, reader, sides)
         return
@@ -402,6 +406,21 @@ def _check_verdict(problem: Problem, goal: Choice | Truth, reader: _Reader, side
         raise NotTrue(f"{told!r} compares something else")
     if set(signs) - {"=", ">" if goal.most else "<"} or signs[0] == "=":
         raise NotTrue(f"{told!r} does not put the greatest first")
+
+
+def _check_association(board: Sequence[str], told: str, reader: _Reader, sides: Sequence[Pair]) -> None:
+    """As many points on the left as on the right, with the sums that the choice compares; the one in words is the greater one."""
+    found = [_ALONG.fullmatch(line) for line in board[:-1]]
+    listed = {one[1]: _numbers(one[2]) for one in found if one is not None}
+    if None in found or list(listed) != ["narrowest", "widest"] or len(listed["narrowest"]) != len(listed["widest"]):
+        raise NotTrue(f"{' | '.join(board)} does not show which way the points go")
+    for numbers, side in zip((listed["widest"], listed["narrowest"]), sides, strict=True):
+        reader.need(*numbers)
+        if _sum("+", list(numbers)) != side:
+            raise NotTrue(f"{numbers} are not the points on this side")
+    wide, near = sides
+    if told != f"y is {'greater' if _compared(wide, near) == '>' else 'less'} for wider spaces":
+        raise NotTrue(f"{told!r} is not so")
 
 
 def _check_scaling(board: Sequence[str], told: str, reader: _Reader, sides: Sequence[Pair]) -> None:

@@ -82,6 +82,10 @@ BOARDS = {
         Ask(Choice(("first", "second"), (Stat("range", (SET_UP,)), Stat("range", FOUR))), (), NAME), 6, "second", "second",
         ("the answers to the second question vary, so second",),
     ),
+    "which way points go": (
+        Ask(Choice(("positive", "negative"), (Op("+", FOUR[1:3]), Op("+", (FOUR[0], FOUR[2])))), (), NAME), 8, "negative", "negative",
+        ("y for the narrowest spaces: 9, 8", "y for the widest spaces: 6, 8", "y is less for wider spaces, so negative"),
+    ),
     "answers that vary": (
         Ask(Truth(Stat("range", FOUR), ">", NOTHING), (), TRUTH), 6, "true", "Yes", ("the answers vary, so yes",),
     ),

@@ -23,6 +23,7 @@ _SAID = {
     "order": re.compile(r"in order: (.+)"),
     "halves": re.compile(r"(lower|upper) half: (.+)"),
     "distances": re.compile(rf"distances from {_N}: (.+)"),
+    "along": re.compile(r"y for the (narrowest|widest) spaces: (.+)"),
     "between": re.compile(rf"{_N} is between {_N} and {_N}"),
     "nearer": re.compile(rf"{_N} is nearer to {_N}"),
     "halfway": re.compile(rf"{_N} is halfway between {_N} and {_N}"),
@@ -223,6 +224,13 @@ def _cut(text: str) -> bool:
     return True
 
 
+def _along(steps: list[str], known: set[Rational]) -> tuple[list[Rational], list[Rational]]:
+    """The numbers told for the widest and for the narrowest spaces; none where one of them comes from nowhere."""
+    found = {told[1]: told[2] for text in steps if (told := _SAID["along"].fullmatch(text))}
+    sides = [[value(one) for one in found.get(side, "").split(", ") if one] for side in ("widest", "narrowest")]
+    return (sides[0], sides[1]) if known.issuperset(sides[0] + sides[1]) else ([], [])
+
+
 def _verdict(line: dict[str, Any], known: set[Rational]) -> Iterator[str]:
     """The last line compares what was given or worked out, and says what follows."""
     answer = line["answer"]
@@ -248,6 +256,15 @@ def _verdict(line: dict[str, Any], known: set[Rational]) -> Iterator[str]:
     if varying := re.fullmatch(r"the answers to the (first|second) question vary", told):
         if varying[1] != wanted:
             yield f'"{told}" is not so'
+        return
+    if told in ("y is greater for wider spaces", "y is less for wider spaces"):
+        wider, narrower = _along(line["steps"], known)
+        if not wider or len(wider) != len(narrower) or ("greater" in told) != (sum(wider) > sum(narrower)):
+            yield f'"{told}" is not so'
+        if wanted != ("positive" if "greater" in told else "negative"):
+            yield f'"{told}" does not lead to {wanted}'
+        if line["relation"] != f"x = Max({' + '.join(map(str, wider))}, {' + '.join(map(str, narrower))})":
+            yield f"{wider} and {narrower} are not what the relation compares"
         return
     pieces = re.split(r" ([<>=]) ", told)
     values = [read_line(f"{piece} = 0").sides[0] for piece in pieces[::2]]

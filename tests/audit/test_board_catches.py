@@ -40,6 +40,10 @@ BOARDS = {
     "a ratio": line("ratio", "17/7", "17:7", "ratio:any", "17 7", "17 to 7: 17:7"),
     "a half": line("number", "6", "6", "whole", "12", "6 + 6 = 12, so 6", grade=2),
     "a product": line("truth", "false", "No", "truth", "6 9", "2/3 < 1", "2/3 * 9 < 9, so no", grade=5),
+    "which way points go": line(
+        "name", "negative", "negative", "name", "9 6 8",
+        "y for the narrowest spaces: 9, 8", "y for the widest spaces: 6, 8", "y is less for wider spaces, so negative", grade=8,
+    ) | {"relation": "x = Max(6 + 8, 9 + 8)"},
     "odd": line("truth", "true", "Yes", "truth", "17", "8 + 8 + 1 = 17", "17 is odd, so yes", grade=2),
 }  # fmt: skip
 

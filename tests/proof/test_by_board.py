@@ -81,6 +81,17 @@ def test_a_comparison_turned_round_is_refused(good: list[Problem]) -> None:
         assert refused(problem, [*problem.board[:-1], problem.board[-1].translate(turned)]), problem.board
 
 
+def test_points_said_to_go_the_other_way_are_refused(good: list[Problem]) -> None:
+    along = [problem for problem in good if problem.board[-1].startswith("y is ")]
+    assert along
+    for problem in along:
+        *before, last = problem.board
+        turned = last.replace("less", "greater") if "less" in last else last.replace("greater", "less")
+        assert refused(problem, [*before, turned]), problem.board
+        assert refused(problem, [*before[::-1], last]), problem.board
+        assert refused(problem, [before[0], last]), problem.board
+
+
 @pytest.mark.parametrize("idle", ["7 = 7", "3/4 = 3/4", "977 + 1 = 978"])
 def test_a_line_that_says_nothing_or_comes_from_nowhere_is_refused(good: list[Problem], idle: str) -> None:
     assert [problem.board for problem in good if not refused(problem, [idle, *problem.board])] == []
