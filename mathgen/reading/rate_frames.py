@@ -79,7 +79,7 @@ RULES: tuple[Rule, ...] = (
     # rows of a ratio table
     rule("fact", "make a ratio table of all? the? <things> to all? the? <things> <that_outcome>?", _ratio_of),
     rule("fact", "suppose the ratio of <things> to <things> stays the same", _ratio_of),
-    rule("fact", "a ratio table of <things> to <things> has the same ratio in each row", _ratio_of),
+    rule("fact", "a ratio table of <things> to <things> keeps the same ratio all along", _ratio_of),
     rule("ask", "how many <things> go with WHOLE <things>", lambda c, n, others: _in_row(c, n, others)),
-    rule("ask", "in the row with WHOLE <things> , how many <things> are there", lambda n, others, c: _in_row(c, n, others)),
+    rule("ask", "for WHOLE <things> , how many <things> are there", lambda n, others, c: _in_row(c, n, others)),
 )

@@ -107,7 +107,8 @@ def _other_forms(problem: Problem) -> list[str]:
         numbers = {given.expr: given.number for given in problem.givens}
         factor = numbers[goal.exprs[1]]
         return [factor if answer.exact == "factor" else f"{numbers[rate]} × {factor}"]
-    return [form for form in answer.accepted if form != answer.shown]
+    shown = answer.shown.replace("-", "−")  # a typed sign of less looks the same in print
+    return [form for form in answer.accepted if form.replace("-", "−") != shown]
 
 
 def _taught(form: str, grade: int) -> bool:
@@ -136,6 +137,8 @@ def _demand_line(problem: Problem) -> str:
         return "Any equal ratio in this order is right."
     if demand.form == "any" and "/" in problem.answer.shown:
         return "Any equal form is right."
+    if demand.form == "mixed:any" and "/" in problem.answer.shown:
+        return "Any equal mixed number is right."
     return ""
 
 

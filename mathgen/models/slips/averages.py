@@ -147,7 +147,7 @@ def counts_for_one(count: int) -> Wrong:
     return whole(count)
 
 
-@slip("I32", "That one has the greatest number. Take away its least number, too.")
+@slip("I32", "The greatest number alone does not tell. Take away the least number, too.")
 def greatest_for_range(label: str) -> Wrong:
     """I12 of the research catalogue, where two ranges are compared: only the greatest numbers are looked at."""
     return label

@@ -60,12 +60,12 @@ def stops_at_the_factor_of_a_rate(goal: int, total: int) -> Wrong:
     return whole(goal // total) if goal % total == 0 else None
 
 
-@slip("G42", "Multiply both numbers of a row by the same number. Do not add.")
+@slip("G42", "Multiply both numbers by the same number. Do not add.")
 def adds_in_a_ratio_table(first: int, second: int, row: int) -> Wrong:
     return whole(second + row - first)
 
 
-@slip("G43", "That number leads from one row to the other. Use that number on the other count.")
+@slip("G43", "Both counts are multiplied by that number. Use it on the other count.")
 def stops_at_the_factor_of_the_rows(times: int) -> Wrong:
     return whole(times)
 
