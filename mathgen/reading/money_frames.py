@@ -49,7 +49,7 @@ TOLD: tuple[Rule, ...] = (
     rule("fact", "<buyer> pays with a dollar bill", lambda _: (HasMoney(None),)),
     rule("fact", "<buyer> has a dollar", lambda _: (HasMoney(None),)),
     rule("fact", "<buyer> (has|pays) WHOLE dollars", lambda _, number: (HasMoney(number),)),
-    rule("fact", "look at the price list", always((LookAtPrices(),))),
+    rule("fact", "look at the new? price list", always((LookAtPrices(),))),
     rule("fact", "look at the price of <ware>", lambda item: (LookAtPrices((item,)),)),
     rule("fact", "look at the prices of <two_wares>", lambda items: (LookAtPrices(items),)),
 )
