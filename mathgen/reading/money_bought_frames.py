@@ -31,6 +31,7 @@ RULES: tuple[Rule, ...] = (
     rule("ask", "how many cents does each group pay", always(EachPays())),
     rule("ask", "what is the share of each group in cents", always(EachPays())),
     rule("ask", "how many times as much (does|do) <ware> cost as <ware>", TimesAsMuch),
+    rule("ask", "<ware> (costs|cost) how many times as much as <ware>", TimesAsMuch),
     rule("ask", "the higher price is how many times the lower price", always(TimesAsMuch())),
     rule("ask", "how many dollar bills does the group need", always(BillsNeeded())),
     rule("ask", "how many dollar bills are needed to buy WHOLE WARES", BillsNeeded),
