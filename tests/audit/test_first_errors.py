@@ -16,7 +16,7 @@ G01 G04 G05
 H01 H02 H03 H05 H07
 I01 I05 I06
 J01 J04
-K01
+K01 K07
 """
 FIRST = tuple(_SECTIONS.split())
 # As our problems have it: decimals that begin with 0, and one more trial in place of a second group.
