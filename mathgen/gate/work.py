@@ -66,6 +66,9 @@ def operations(steps: tuple[PrintedStep, ...]) -> int:
     for step in steps:
         for place, operation in enumerate(step.operations):
             goes_on = place == 0 and last is not None and operation.symbol == "+" and _ends_in_sum(last) and same(step.first, last.end)
+            # 1 + 0 = 1 and 1 + 1 = 2: two equal parts, of which one was worked out, are added; no sum goes on.
+            if goes_on and last is not None and same(operation.right, last.end):
+                goes_on = False
             if not operation.sums_on and not goes_on:
                 count += 1
         last = step

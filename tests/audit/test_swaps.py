@@ -7,7 +7,7 @@ from typing import Any
 
 import pytest
 
-from mathgen.asks.expression import Quantity
+from mathgen.asks.expression import Quantity, Same
 from mathgen.problems.record import Problem
 from mathgen.trials.scope import Label
 from mathgen.trials.table import TrialTable
@@ -68,6 +68,8 @@ def place(problem: Problem, table: TrialTable) -> tuple[object, ...]:
     return (
         problem.grade,
         getattr(goal, "test", None),
+        # Which expressions there are to choose from.
+        tuple(sorted(goal.labels)) if isinstance(goal, Same) else (),
         problem.model,
         problem.relation,
         positions(asked.scope) if isinstance(asked, Quantity) else None,
