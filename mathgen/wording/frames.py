@@ -15,7 +15,7 @@ from __future__ import annotations
 
 import re
 from dataclasses import dataclass, field
-from functools import lru_cache
+from functools import cache
 
 from jinja2 import Environment, StrictUndefined, Template
 
@@ -55,7 +55,7 @@ class Frame:
         return wanted == self.marks
 
 
-@lru_cache(maxsize=256)
+@cache
 def frames(strand: str, model: str) -> tuple[Frame, ...]:
     """The frames of one model, in file order.
 
