@@ -2,9 +2,12 @@
 
 from __future__ import annotations
 
+import atexit
+import gc
 import importlib
 import sys
 from difflib import get_close_matches
+from functools import cache
 
 import click
 
@@ -26,6 +29,17 @@ COMMANDS: dict[str, tuple[str, str]] = {
     "check-answers": ("check_answers", "Judge typed answers against keys."),
     "list": ("listing", "Print the topics, standards or skills to choose from."),
 }
+
+
+@cache
+def _without_looking_for_garbage() -> None:
+    """Has Python look for garbage seldom, and not at the end.
+
+    A command is over within seconds and needs nearly all that it loads until then: looking through it again and again takes a
+    fifth of the time of a worksheet.
+    """
+    gc.set_threshold(100_000, 50, 100)
+    atexit.register(gc.freeze)
 
 
 class LazyCommands(click.Group):
@@ -63,6 +77,7 @@ class LazyCommands(click.Group):
 
     def invoke(self, ctx: click.Context) -> object:
         """Runs the command. Faults end with status 1, open questions with status 3."""
+        _without_looking_for_garbage()
         try:
             return super().invoke(ctx)
         except MathgenError as error:

@@ -77,7 +77,8 @@ class Curriculum:
 
     def all_skills(self) -> tuple[str, ...]:
         """The skills that any grade offers, in the order of the skill list."""
-        return tuple(skill for skill in self._words if self.entries(skill))
+        offered = {entry.skill for entry in self._entries if self._on(entry)}
+        return tuple(skill for skill in self._words if skill in offered)
 
     def words(self, skill: str) -> SkillWords:
         """A skill's strand, topic and "I can" phrase.

@@ -2,10 +2,11 @@
 
 from __future__ import annotations
 
+from functools import cache
 from itertools import combinations
 from math import gcd, lcm
 
-from mathgen.asks.expression import Ask, Chosen, Op, Stated
+from mathgen.asks.expression import Ask, Chosen, Op, Quantity, Stated
 from mathgen.exact.demand import Demand
 from mathgen.models.registry import problem_model
 from mathgen.models.space import AskSpace
@@ -23,13 +24,26 @@ def _chosen(view: TableView, like: bool) -> AskSpace:
     groups = view.table.groups
     trials = [trial for trial in view.table.trials if view.totals.complete(view.scope(Spot(None, (trial,))))]
 
-    def build(trial: int | str, color: str | None, size: int, total: int) -> Draft | None:
-        each, sets = (tuple(view.quantity(measure, Spot((group,), (trial,)), color) for group in groups) for measure in ("down", "set_up"))
+    @cache
+    def parts(trial: int | str, color: str | None) -> tuple[tuple[Quantity, ...], dict[int, tuple[Quantity, Quantity]]]:
+        """Every group's set, and by how many pins fell: a part with its set; groups with as many are told of once.
+
+        Nothing to choose from where the sets differ in size, or a part is empty or whole, or there are too many.
+        """
+        down, sets = (tuple(view.quantity(measure, Spot((group,), (trial,)), color) for group in groups) for measure in ("down", "set_up"))
+        found: dict[int, tuple[Quantity, Quantity]] = {}
+        for part, whole in zip(down, sets, strict=True):
+            found.setdefault(view.number(part), (part, whole))
         n = view.number(sets[0])
-        found = {view.number(part): (part, whole) for part, whole in list(zip(each, sets, strict=True))[::-1]}
-        tops = tuple(dict.fromkeys(map(view.number, each)))  # groups with as many are told of once
-        if len(set(map(view.number, sets))) > 1 or not _FEWEST[size] <= len(tops) <= _MOST or {0, n} & set(tops) or total in tops:
+        fit = len(set(map(view.number, sets))) == 1 and len(found) <= _MOST and not {0, n} & set(found)
+        return sets, found if fit else {}
+
+    def build(trial: int | str, color: str | None, size: int, total: int) -> Draft | None:
+        sets, found = parts(trial, color)
+        tops = tuple(found)
+        if len(tops) < _FEWEST[size] or total in tops:
             return None
+        n = view.number(sets[0])
         right = sum(sum(some) == total for some in combinations(tops, size))
         pairs = tuple((top, n) if like else (top // gcd(top, n), n // gcd(top, n)) for top in tops)
         bottom = lcm(*(one for _, one in pairs))
@@ -46,7 +60,7 @@ def _chosen(view: TableView, like: bool) -> AskSpace:
         numbers = (size, total, n, *(number for pair in pairs for number in pair))
         return Draft(
             ask=Ask(Chosen(texts, rates, size, to), (), Demand("list")),
-            roles={"part": each[0], "sets": sets, "rates": rates, "to": to},
+            roles={"part": found[tops[0]][0], "sets": sets, "rates": rates, "to": to},
             structure="list",
             slips=(("C58", numbers), ("C59", numbers), ("C60", numbers)),
             features=frozenset() if like else frozenset({"unlike_denominators"}),

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from functools import cached_property
 from random import Random
 
 from sympy import Rational
@@ -31,8 +32,13 @@ class Judge:
         self._reader = Reader(table, scenario)
         darks = [shadow(table, Random(f"shadow {number}")) for number in range(_SHADOWS)]
         self._shadows = tuple((dark, _Solver(dark)) for dark in darks)
-        aimed = [shadow(table, Random(f"aimed {number}"), aimed=True) for number in range(_AIMED)]
-        self._aimed = tuple((dark, _Solver(dark)) for dark in aimed)
+        self._table = table
+
+    @cached_property
+    def _aimed(self) -> tuple[tuple[TrialTable, _Solver], ...]:
+        """Shadows for questions about successes, which few tables have."""
+        aimed = [shadow(self._table, Random(f"aimed {number}"), aimed=True) for number in range(_AIMED)]
+        return tuple((dark, _Solver(dark)) for dark in aimed)
 
     def prove(self, problem: Problem) -> Problem:
         """The problem with each route's verdict: ``agrees``, or what is wrong."""

@@ -263,7 +263,8 @@ def _relation(line: dict[str, Any], exact: Rational, texts: Texts) -> Iterator[s
         # Two numbers in the middle; a mean that others are far from.
         if re.search(r"\bwith(out)?\b|\bLeave out\b|\bfar from the others\b", line["text"]):
             known.add(len(lists[0]) - 1)
-        known |= {2, *(Rational(sum(numbers), len(numbers)) for numbers in lists)}
+        # A median may be one number of the list, itself a sum over colors.
+        known |= {2, *(Rational(sum(numbers), len(numbers)) for numbers in lists), *(one for numbers in lists for one in numbers)}
     if re.search(r"\bin pairs\b|\bMake pairs\b|\btwo equal rows\b|\bnumbers are the same\b", line["text"]):
         known.add(Rational(2))
     named = texts.named(line["text"])
