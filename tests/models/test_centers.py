@@ -7,7 +7,7 @@ import pytest
 from mathgen.asks.expression import Ask, Choice, Op, Stat, Stated, Truth, Value
 from mathgen.exact.demand import Demand
 from mathgen.proof.record import proved
-from tests.models.asked import every_draft, every_problem, problem, quantity, worked
+from tests.models.asked import every_draft, every_problem, problem, quantity, said, worked
 from tests.tables import table
 
 NAME, ANY = Demand("name"), Demand("any")
@@ -24,8 +24,8 @@ ROWS = [
     # model, ask, answer, relation, steps, slips; each worked by hand
     (
         "which_is_statistical",
-        Ask(Choice(("first", "second"), (Stat("range", (FIRST[3],)), Stat("range", FIRST))), (), NAME),
-        ("second", "x = Max(2 - 2, 9 - 2)", ("2 - 2 = 0", "9 - 2 = 7"), {"I51": "first"}),
+        Ask(Choice(("first", "second"), (Stat("range", (FIRST[0],)), Stat("range", FIRST))), (), NAME),
+        ("second", "x = Max(8 - 8, 9 - 2)", ("8 - 8 = 0", "9 - 2 = 7"), {"I51": "first"}),
     ),
     (
         "mean_of_which_count",
@@ -55,7 +55,9 @@ ROWS = [
 
 @pytest.mark.parametrize(("name", "ask", "row"), ROWS)
 def test_each_row_worked_by_hand(name: str, ask: Ask, row: tuple[object, ...]) -> None:
-    made = problem(name, THREE if name == "mean_of_which_count" else CLASS, 6, ask, frozenset({"words", "table"}))
+    results = THREE if name == "mean_of_which_count" else CLASS
+    # One ask may be said of "each group" and of "a group".
+    made = said(name, results, 6, next(draft for draft in every_draft(name, results) if draft.ask == ask), frozenset({"words", "table"}))
     assert proved(made), made.proof
     assert worked(made) == row
 
@@ -98,6 +100,14 @@ def test_a_set_of_several_colors_is_not_asked_about_beside_the_count() -> None:
 def test_the_question_about_each_group_stands_first_as_often_as_second() -> None:
     shown = [one.answer.shown for one in every_problem("which_is_statistical", CLASS, 6)]
     assert shown.count("first") == shown.count("second") > 0
+
+
+def test_no_word_of_the_two_questions_tells_which_is_statistical() -> None:
+    """A pupil who looks for "each group", or for the question about one group, is wrong often enough."""
+    drafts = list(every_draft("which_is_statistical", CLASS))
+    about_sets = [draft for draft in drafts if draft.wanted == {"same"}]
+    assert {(draft.roles["every"], draft.roles["other"]) for draft in about_sets} == {(x, y) for x in ("a", "each") for y in ("a", "each")}
+    assert 2 * len(about_sets) >= len(drafts)
 
 
 def test_a_list_of_one_number_again_and_again_has_no_mean_to_name() -> None:
