@@ -31,6 +31,10 @@ COMMANDS: dict[str, tuple[str, str]] = {
 }
 
 
+# How much has to pile up before Python looks for garbage, as gc.set_threshold takes it.
+SELDOM = (100_000, 50, 100)
+
+
 @cache
 def _without_looking_for_garbage() -> None:
     """Has Python look for garbage seldom, and not at the end.
@@ -38,7 +42,7 @@ def _without_looking_for_garbage() -> None:
     A command is over within seconds and needs nearly all that it loads until then: looking through it again and again takes a
     fifth of the time of a worksheet.
     """
-    gc.set_threshold(100_000, 50, 100)
+    gc.set_threshold(*SELDOM)
     atexit.register(gc.freeze)
 
 

@@ -6,11 +6,13 @@ main sample is the same in each round; beside it goes a table of the same shape 
 process has seen nothing. Time for drafts that are stopped is shown apart, and so is that of the whole bank, drawing included.
 
 The floor: one ``linsolve([a*x - b], [x])`` with fresh integers, the expression built inside the loop, plus one Jinja2 render of a
-template of three sentences. Both are warm, rounds take turns, and the best round of each counts.
+template of three sentences. Both are warm, rounds take turns, and the best round of each counts. Garbage is looked for as seldom
+as in every command, for the floor as well.
 """
 
 from __future__ import annotations
 
+import gc
 import os
 import sys
 from dataclasses import replace
@@ -28,6 +30,7 @@ from sympy import Integer, linsolve, symbols
 from mathgen.bank.builder import Builder, Stopped
 from mathgen.bank.desk import Desk
 from mathgen.bank.draw import drafts, stream
+from mathgen.cli import SELDOM
 from mathgen.grades.curriculum import load
 from mathgen.models.registry import problem_models
 from mathgen.proof.record import proved
@@ -116,6 +119,7 @@ def show(name: str, spent: list[Spent], floor: float) -> None:
 
 def main(rounds: int) -> None:
     """Floor and banks in turn."""
+    gc.set_threshold(*SELDOM)
     table = read_table(str(MAIN), ReadOptions()).table
     rng = Random(1)
     floor_seconds(rng)
