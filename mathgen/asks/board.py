@@ -14,6 +14,7 @@ from sympy import Rational
 
 from mathgen.asks.algebra import in_words, solved
 from mathgen.asks.expression import ASSOCIATIONS, NOTHING, OF_TWO, PAIR, Ask, Choice, Expr, Op, QuotientRemainder, Same, Stat, Truth, Value
+from mathgen.asks.point_order import order_lines, points_in_order
 from mathgen.asks.relation import relation
 from mathgen.asks.steps import CellReader, Number, Working, side_by_side, worked
 from mathgen.exact.demand import Demand
@@ -48,6 +49,8 @@ def board_lines(ask: Ask, reader: CellReader, printed: dict[Expr, str], grade: i
         return (f"the answers to the {exact} question vary, so {_verdict(goal, shown)}",)
     if isinstance(goal, Choice) and goal.labels == ASSOCIATIONS:
         return (*_along(goal, reader, printed), f"y is {'greater' if exact == 'positive' else 'less'} for wider spaces, so {shown}")
+    if isinstance(goal, Choice) and (points := points_in_order(goal)):
+        return order_lines(tuple(_printed(one, reader, printed) for one in points), goal.most, shown)
     working = worked(ask, reader, printed, grade)
     if isinstance(goal, Truth) and goal.divides:
         _shared_out(working, goal)

@@ -12,6 +12,7 @@ from typing import NamedTuple
 
 from mathgen.asks.expression import ASSOCIATIONS, NOTHING, OF_TWO, Changes, Choice, Chosen, Listing, Op, Same, Stat, Truth
 from mathgen.problems.record import Problem
+from mathgen.proof.by_point_order import check_point_order, tells_points
 from mathgen.proof.in_x import SIGNS, speaks_of_x, value_at
 from mathgen.proof.lists import distances, statistic
 from mathgen.proof.step_numbers import NotTrue, Pair, lowest, number
@@ -380,6 +381,9 @@ def _check_verdict(problem: Problem, goal: Choice | Truth, reader: _Reader, side
         return
     if isinstance(goal, Choice) and goal.labels == ASSOCIATIONS:
         _check_association(board, told, reader, sides)
+        return
+    if isinstance(goal, Choice) and tells_points(board):
+        reader.need(*check_point_order(board, told, goal, str(answer.exact), sides))
         return
     if len(sides) == 2 and isinstance(goal.exprs[0], Op) and goal.exprs[0].symbol == "*" and goal.exprs[0].args[1:] == goal.exprs[1:]:
         _check_scaling(board, told, reader, sides)

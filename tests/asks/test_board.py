@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from itertools import pairwise
+
 import pytest
 from sympy import Rational
 
@@ -85,6 +87,10 @@ BOARDS = {
     "which way points go": (
         Ask(Choice(("positive", "negative"), (Op("+", FOUR[1:3]), Op("+", (FOUR[0], FOUR[2])))), (), NAME), 8, "negative", "negative",
         ("y for the narrowest spaces: 9, 8", "y for the widest spaces: 6, 8", "y is less for wider spaces, so negative"),
+    ),
+    "where a point goes against the rest": (
+        Ask(Choice(("2", "3", "4"), tuple(Op("-", (new, old)) for old, new in pairwise(FOUR)), False), (), NAME), 8, "2", "Trial 2",
+        ("y from left to right: 9, 6, 8, 9", "y goes down only from 9 to 6, so Trial 2"),
     ),
     "answers that vary": (
         Ask(Truth(Stat("range", FOUR), ">", NOTHING), (), TRUTH), 6, "true", "Yes", ("the answers vary, so yes",),

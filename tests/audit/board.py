@@ -24,6 +24,7 @@ _SAID = {
     "halves": re.compile(r"(lower|upper) half: (.+)"),
     "distances": re.compile(rf"distances from {_N}: (.+)"),
     "along": re.compile(r"y for the (narrowest|widest) spaces: (.+)"),
+    "points": re.compile(r"y from left to right: (\d+(?:, \d+)+)"),
     "between": re.compile(rf"{_N} is between {_N} and {_N}"),
     "nearer": re.compile(rf"{_N} is nearer to {_N}"),
     "halfway": re.compile(rf"{_N} is halfway between {_N} and {_N}"),
@@ -231,6 +232,20 @@ def _along(steps: list[str], known: set[Rational]) -> tuple[list[Rational], list
     return (sides[0], sides[1]) if known.issuperset(sides[0] + sides[1]) else ([], [])
 
 
+def _once(line: dict[str, Any], way: str, told: tuple[int, int], known: set[Rational]) -> Iterator[str]:
+    """The points from left to right make the differences that are compared, and one of them alone goes the way that is told."""
+    found = _SAID["points"].fullmatch(line["steps"][0])
+    values = [int(one) for one in found[1].split(", ")] if found else []
+    pairs = list(pairwise(values))
+    if len(line["steps"]) != 2 or not known.issuperset(map(Rational, values)):
+        yield f"the board does not show the points: {line['steps']}"
+    compared = re.fullmatch(r"x = (Max|Min)\((.+)\)", line["relation"])
+    if compared is None or sorted(compared[2].split(", ")) != sorted(f"{other} - {one}" for one, other in pairs):
+        yield f"{values} do not make what the relation compares"
+    elif [pair for pair in pairs if (pair[1] > pair[0]) == (way == "up")] != [told] or (compared[1] == "Max") != (way == "up"):
+        yield f"y goes {way} elsewhere than from {told[0]} to {told[1]}"
+
+
 def _verdict(line: dict[str, Any], known: set[Rational]) -> Iterator[str]:
     """The last line compares what was given or worked out, and says what follows."""
     answer = line["answer"]
@@ -265,6 +280,9 @@ def _verdict(line: dict[str, Any], known: set[Rational]) -> Iterator[str]:
             yield f'"{told}" does not lead to {wanted}'
         if line["relation"] != f"x = Max({' + '.join(map(str, wider))}, {' + '.join(map(str, narrower))})":
             yield f"{wider} and {narrower} are not what the relation compares"
+        return
+    if once := re.fullmatch(r"y goes (up|down) only from (\d+) to (\d+)", told):
+        yield from _once(line, once[1], (int(once[2]), int(once[3])), known)
         return
     pieces = re.split(r" ([<>=]) ", told)
     values = [read_line(f"{piece} = 0").sides[0] for piece in pieces[::2]]

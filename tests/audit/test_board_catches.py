@@ -44,6 +44,10 @@ BOARDS = {
         "name", "negative", "negative", "name", "9 6 8",
         "y for the narrowest spaces: 9, 8", "y for the widest spaces: 6, 8", "y is less for wider spaces, so negative", grade=8,
     ) | {"relation": "x = Max(6 + 8, 9 + 8)"},
+    "where a point goes against the rest": line(
+        "name", "Trial 3", "Trial 3", "name", "19 15 16 8",
+        "y from left to right: 19, 15, 16, 8", "y goes up only from 15 to 16, so Trial 3", grade=8,
+    ) | {"relation": "x = Max(15 - 19, 16 - 15, 8 - 16)"},
     "odd": line("truth", "true", "Yes", "truth", "17", "8 + 8 + 1 = 17", "17 is odd, so yes", grade=2),
 }  # fmt: skip
 
@@ -88,6 +92,8 @@ def test_a_board_without_its_last_line_is_named(name: str) -> None:
         ("of a set", ["5/8 = 5/8"]),
         ("of a set", ["5 / 8 = 5/8"]),
         ("product", ["2/3 > 1", "2/3 * 9 > 9, so no"]),
+        ("where a point goes against the rest", ["y from left to right: 19, 15, 16, 8", "y goes down only from 16 to 8, so Trial 3"]),
+        ("where a point goes against the rest", ["y from left to right: 8, 16, 15, 19", "y goes up only from 15 to 19, so Trial 3"]),
         ("odd", ["8 + 8 + 1 = 17", "17 is even, so yes"]),
         ("rounded", ["36 = 36"]),
         ("rounded", ["36 is between 30 and 40", "36 is nearer to 30"]),
