@@ -32,6 +32,7 @@ from mathgen.sheets.figures.ratio_table import ratio_table
 from mathgen.sheets.figures.scatter_plot import Line, scatter_plot
 from mathgen.sheets.figures.scene import FigureData, Support
 from mathgen.sheets.figures.tree import tree
+from mathgen.sheets.figures.two_dot_plots import plots_to_complete, two_dot_plots
 from mathgen.sheets.figures.two_way_table import two_way_table
 from mathgen.trials.table import Row, TrialTable
 from tests.sheets.by_hand import GRAPHS, TABLE, words
@@ -69,6 +70,7 @@ def displays() -> dict[str, FigureData]:
     pictures = graph_data(graph, TABLE, {**words(4), "graph_kind": "picture"}, 4)
     title = "Pins knocked down"
     dots = dot_plot(title, "Pins in a trial", [9, 6, 8, 9, 6, 9, 5])
+    both = two_dot_plots(title, "Pins in a trial", [("Owls", [9, 6, 8, 9]), ("Herons", [5, 6, 9, 7])])
     bins = histogram(title, "Pins in a trial", "Number of trials", [1, 2, 4, 5, 6, 9, 9, 11], 0, 4)
     boxes = box_plot(title, "Pins in a trial", [("Owls", FIVE), ("Herons", FIVE._replace(least=Rational(1)))])
     return {
@@ -79,6 +81,8 @@ def displays() -> dict[str, FigureData]:
         "dot plot": dots,
         "dot plot to complete": dots_to_complete(dots),
         "line plot": line_plot("How far the ball rolled", "Feet", [Rational(3, 2), Rational(7, 4), Rational(3, 2), Rational(5, 2)]),
+        "two dot plots": both,
+        "two dot plots to complete": plots_to_complete(both),
         "histogram": bins,
         "histogram to complete": histogram_to_complete(bins),
         "box plot": boxes,

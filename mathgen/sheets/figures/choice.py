@@ -26,6 +26,7 @@ from mathgen.sheets.figures.pins import pins
 from mathgen.sheets.figures.ratio_table import ratio_table
 from mathgen.sheets.figures.scatter_plot import points_told, spaces_and_pins
 from mathgen.sheets.figures.scene import Scene, Support
+from mathgen.sheets.figures.two_dot_plots import lists_plotted
 from mathgen.sheets.figures.two_way_table import kinds_by_results
 from mathgen.trials.table import TrialTable
 from mathgen.trials.totals import Totals
@@ -35,6 +36,7 @@ _MAKERS: dict[str, Callable[[Scene], Support | None]] = {
     "box-plot": counts_boxed,
     "coordinate-grid": points_plotted,
     "dot-plot": counts_plotted,
+    "dot-plots": lists_plotted,
     "double-number-line": double_number_line,
     "fraction-bars": fraction_bars,
     "graph": graph_to_make,
