@@ -8,7 +8,7 @@ from __future__ import annotations
 import re
 from collections.abc import Callable
 from itertools import pairwise
-from math import gcd, lcm
+from math import lcm
 
 from sympy import Rational
 
@@ -16,7 +16,10 @@ from mathgen.asks.algebra import in_words, solved
 from mathgen.asks.expression import ASSOCIATIONS, NOTHING, OF_TWO, PAIR, Ask, Choice, Expr, Op, QuotientRemainder, Same, Stat, Truth, Value
 from mathgen.asks.point_order import order_lines, points_in_order
 from mathgen.asks.relation import relation
-from mathgen.asks.steps import CellReader, Number, Working, side_by_side, worked
+from mathgen.asks.steps.by_goal import worked
+from mathgen.asks.steps.cell_reader import CellReader
+from mathgen.asks.steps.working import Working
+from mathgen.asks.steps.written_number import Number, lowest, over, side_by_side
 from mathgen.exact.demand import Demand
 from mathgen.exact.forms import cut_decimal, fraction
 from mathgen.exact.rounding import rounded_text
@@ -147,9 +150,7 @@ def _compare(working: Working, goal: Choice | Truth, verdict: str, lowest: bool)
 
 
 def _in_lowest(number: Number) -> Number:
-    shared = gcd(number.top, number.bottom)
-    top, bottom = number.top // shared, number.bottom // shared
-    return Number(top, bottom, f"{top}/{bottom}" if bottom > 1 else str(top)) if "/" in number.text else number
+    return over(*lowest(number.top, number.bottom)) if "/" in number.text else number
 
 
 def _finish(working: Working, ask: Ask, exact: Rational, shown: str) -> None:

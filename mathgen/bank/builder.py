@@ -33,7 +33,7 @@ from mathgen.asks.expression import (
     parts_to_share,
 )
 from mathgen.asks.relation import question_in_x
-from mathgen.asks.steps import school_steps
+from mathgen.asks.steps.by_goal import school_steps
 from mathgen.bank.desk import Desk
 from mathgen.bank.givens import givens_of, may_be_bar, on_one_graph, places_to_read, tells_successes, to_be_read
 from mathgen.bank.graph_scale import lines_as_ones

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from functools import cached_property
 
-from mathgen.asks.steps import CellReader
+from mathgen.asks.steps.cell_reader import CellReader
 from mathgen.models.slips.rule import SlipRule
 from mathgen.models.view import TableView
 from mathgen.proof.record import Judge

@@ -6,7 +6,7 @@ from itertools import combinations, pairwise
 from math import gcd, lcm
 
 from mathgen.asks.expression import Ask, Choice, Op, Value
-from mathgen.asks.steps import terminating
+from mathgen.asks.steps.written_number import terminating
 from mathgen.exact.demand import Demand
 from mathgen.models.registry import problem_model
 from mathgen.models.space import AskSpace

@@ -6,7 +6,7 @@ from itertools import combinations
 from math import lcm
 
 from mathgen.asks.expression import Ask, Op, Quantity, Stated, Value
-from mathgen.asks.steps import terminating
+from mathgen.asks.steps.written_number import terminating
 from mathgen.exact.demand import Demand
 from mathgen.models.parts_of_parts import rest_of
 from mathgen.models.registry import problem_model

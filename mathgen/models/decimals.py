@@ -7,7 +7,7 @@ from math import gcd
 from sympy import Rational
 
 from mathgen.asks.expression import Ask, Choice, Op, Quantity, Stated, Truth, Value
-from mathgen.asks.steps import terminating
+from mathgen.asks.steps.written_number import terminating
 from mathgen.exact.demand import Demand
 from mathgen.exact.forms import decimal, period
 from mathgen.models.aimed import SUCCESS, Record, of_successes, slips

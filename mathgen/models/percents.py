@@ -6,7 +6,7 @@ from itertools import combinations
 from math import gcd
 
 from mathgen.asks.expression import Ask, Op, Stated, Value
-from mathgen.asks.steps import percent, terminating
+from mathgen.asks.steps.written_number import percent, terminating
 from mathgen.exact.demand import Demand
 from mathgen.models.aimed import SUCCESS, Record, of_successes, slips
 from mathgen.models.registry import problem_model

@@ -6,7 +6,7 @@ from itertools import permutations
 from typing import Literal
 
 from mathgen.asks.expression import Ask, Expr, Op, Quantity, Same, Stated, Tally, Unknown, Value
-from mathgen.asks.steps import terminating
+from mathgen.asks.steps.written_number import terminating
 from mathgen.exact.demand import Demand
 from mathgen.models.expressions import earned
 from mathgen.models.lists import MOST_NUMBERS, list_choices

@@ -8,7 +8,8 @@ from sympy import Rational, solve, sympify
 from mathgen.asks.evaluate import NoAnswer, answer
 from mathgen.asks.expression import Ask, Choice, Equation, Op, Quantity, Ratio, Stat, Stated, Unknown, Value
 from mathgen.asks.relation import relation, written
-from mathgen.asks.steps import CellReader, percent, school_steps, terminating
+from mathgen.asks.steps.by_goal import school_steps
+from mathgen.asks.steps.cell_reader import CellReader
 from mathgen.exact.demand import Demand
 from mathgen.proof.raw import RawRows
 from mathgen.trials.scope import Scope
@@ -169,11 +170,3 @@ def test_brackets_keep_the_meaning_of_the_relation() -> None:
     """12 - (3 + 4) is not 12 - 3 + 4."""
     ask = Ask(Value(Op("*", (Stated(2, "times"), Op("-", (SET_UP, Op("+", OWLS_1[:2])))))), (), WHOLE)
     assert written(relation(ask), RawRows(TWO_GROUPS).count) == "x = 2*(12 - (3 + 2))"
-
-
-def test_percent_and_decimal_of_the_equivalents_table() -> None:
-    """ICS Building Trades Pocketbook and the table of number equivalents: 3/16 = .1875, 1/12 = 8 1/3%, 2/3 does not end."""
-    assert terminating(3, 16) == "0.1875"
-    assert terminating(2, 3) is None
-    assert percent(1, 12) == "8 1/3%"
-    assert percent(5, 8) == "62.5%"

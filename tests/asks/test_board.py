@@ -9,7 +9,7 @@ from sympy import Rational
 
 from mathgen.asks.board import board_lines
 from mathgen.asks.expression import NOTHING, PAIR, Ask, Choice, Op, Quantity, Ratio, Stat, Stated, Truth, Value
-from mathgen.asks.steps import CellReader
+from mathgen.asks.steps.cell_reader import CellReader
 from mathgen.exact.demand import Demand
 from tests.asks.test_asks import ANY, DOWN, RATE, SET_UP, WHOLE, down
 from tests.tables import TWO_GROUPS

@@ -9,8 +9,9 @@ import pytest
 from sympy import Rational
 
 from mathgen.asks import evaluate as asks_evaluate
-from mathgen.asks import steps as asks_steps
 from mathgen.asks.expression import Quantity, Stated
+from mathgen.asks.steps import centers, products
+from mathgen.asks.steps.cell_reader import CellReader
 from mathgen.bank.build import Report, build_bank
 from mathgen.bank.desk import Desk
 from mathgen.grades.curriculum import load
@@ -70,13 +71,13 @@ def quantities(problem: Problem) -> set[Quantity]:
 
 
 def test_a_fault_in_the_steps_is_caught(table: TrialTable, monkeypatch: pytest.MonkeyPatch) -> None:
-    honest = asks_steps.CellReader.parts
+    honest = CellReader.parts
 
-    def off(self: asks_steps.CellReader, quantity: Quantity) -> tuple[int, ...]:
+    def off(self: CellReader, quantity: Quantity) -> tuple[int, ...]:
         first, *rest = honest(self, quantity)
         return (first + 1, *rest)
 
-    monkeypatch.setattr(asks_steps.CellReader, "parts", off)
+    monkeypatch.setattr(CellReader, "parts", off)
     report = Report()
     kept = list(bank(table, report))
     assert sum(report.failed.values()) > 50
@@ -115,8 +116,8 @@ def test_a_median_of_a_list_not_put_in_order_is_caught(table: TrialTable, monkey
 def test_a_list_that_neither_key_nor_steps_put_in_order_is_caught(table: TrialTable, monkeypatch: pytest.MonkeyPatch) -> None:
     """The steps cross off the first and the last as well: key and steps agree, and both are wrong."""
     monkeypatch.setattr(asks_evaluate, "sorted", list, raising=False)
-    monkeypatch.setattr(asks_steps, "min", lambda numbers: numbers[0], raising=False)
-    monkeypatch.setattr(asks_steps, "max", lambda numbers: numbers[-1] if isinstance(numbers, list) else max(numbers), raising=False)
+    monkeypatch.setattr(centers, "min", lambda numbers: numbers[0], raising=False)
+    monkeypatch.setattr(centers, "max", lambda numbers: numbers[-1] if isinstance(numbers, list) else max(numbers), raising=False)
     report = Report()
     assert medians(list(bank(table, report))) == []
     assert failed_by(report, "median_down", "relation") == failed_by(report, "median_down", "forms") > 100
@@ -131,8 +132,8 @@ def test_a_place_miscounted_by_the_relation_is_caught(table: TrialTable, monkeyp
 
 
 def test_a_ratio_turned_round_by_the_steps_is_caught(table: TrialTable, monkeypatch: pytest.MonkeyPatch) -> None:
-    honest = asks_steps.Working.ratio
-    monkeypatch.setattr(asks_steps.Working, "ratio", lambda self, first, second: honest(self, second, first))
+    honest = products.ratio
+    monkeypatch.setattr(products, "ratio", lambda lines, first, second: honest(lines, second, first))
     report = Report()
     kept = list(bank(table, report))
     assert failed_by(report, "ratio_part_to_part", "steps") > 50

@@ -8,7 +8,8 @@ from typing import Any
 import pytest
 from sympy import Rational
 
-from mathgen.asks.steps import CellReader, mixed
+from mathgen.asks.steps.cell_reader import CellReader
+from mathgen.asks.steps.written_number import mixed
 from mathgen.bank.build import Report, build_bank
 from mathgen.bank.desk import Desk
 from mathgen.grades.curriculum import load

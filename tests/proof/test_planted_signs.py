@@ -8,8 +8,8 @@ from typing import Any
 import pytest
 
 from mathgen.asks import evaluate as asks_evaluate
-from mathgen.asks import steps as asks_steps
 from mathgen.asks.expression import Op
+from mathgen.asks.steps.working import Working
 from mathgen.bank.build import Report, build_bank
 from mathgen.bank.desk import Desk
 from mathgen.grades.curriculum import load
@@ -44,7 +44,7 @@ def forgets_the_sign(honest: Callable[..., Any], where: int) -> Callable[..., An
 
 ROUTES = {
     "key": (asks_evaluate, "value", 0),
-    "steps": (asks_steps.Working, "number", 1),
+    "steps": (Working, "number", 1),
     "relation": (by_relation, "_symbolic", 0),
     "reading": (reading_evaluate, "evaluate", 0),
 }
