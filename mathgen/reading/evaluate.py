@@ -100,11 +100,11 @@ class Counts:
         key = (measure, scope)
         found = self._totals.get(key)
         if found is None:
-            if self.whole and (missing := self.missing(scope)):
-                raise Missing(missing)
-            if measure in BY_TRIAL:
+            if measure in BY_TRIAL:  # of the trials that there were
                 found = self._totals[key] = self._by_trial(measure, scope)
                 return found
+            if self.whole and (missing := self.missing(scope)):
+                raise Missing(missing)
             rows = [self._cells[cell] for cell in self.cells(scope)]
             if not rows:
                 raise NotRead("the table has no result there")

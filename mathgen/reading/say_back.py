@@ -8,7 +8,7 @@ from mathgen.exact.demand import in_words as form_in_words
 from mathgen.reading.read_problem import Reading
 from mathgen.scenario.naming import group_name, listed, trial_name
 from mathgen.scenario.words import Scenario
-from mathgen.trials.scope import Scope
+from mathgen.trials.scope import BY_TRIAL, Scope
 from mathgen.trials.table import TrialTable
 
 
@@ -23,6 +23,8 @@ def in_words(reading: Reading, table: TrialTable, scenario: Scenario) -> str:
     asked = reading.asked
     if asked.kind == "length":
         return "Work with the spaces between the pins that are told."
+    if asked.kind == "money":
+        return "Work with the prices that are told."
     if asked.kind == "tally":
         return "Count the numbers of the plot that are meant."
     if asked.kind in ("pairs", "recorded", "pictures"):
@@ -31,7 +33,7 @@ def in_words(reading: Reading, table: TrialTable, scenario: Scenario) -> str:
     first = asked.subjects[0]
     who, when, things = _who(first.scope, scenario), _when(first.scope, table, scenario), _things(first.scope, scenario)
     stated = {stated.meaning: stated.number for stated in asked.stated()}
-    base = scenario.base[first.measure]
+    base = "" if first.measure in BY_TRIAL else scenario.base[first.measure]
     match asked.kind:
         case "count":
             sentence = f"Find {number[0]}."
@@ -45,10 +47,11 @@ def in_words(reading: Reading, table: TrialTable, scenario: Scenario) -> str:
             most = "greatest" if asked.sign > 0 else "smallest"
             sentence = f"Find which is the {most} part of what was {scenario.past['set_up']}: {'; '.join(number)}."
         case "which list":
-            assert isinstance(asked.goal, Choice)
-            name = asked.goal.exprs[0].name if isinstance(asked.goal.exprs[0], Stat) else ""
-            size = "greatest" if asked.sign > 0 else "smallest"
-            sentence = f"Find which list has the {size} {name}, {' or '.join(asked.goal.labels)}: {'; '.join(number)}."
+            goal = asked.goal
+            sentence = f"Work with the lists: {'; '.join(number)}."
+            if isinstance(goal, Choice) and isinstance(goal.exprs[0], Stat):
+                size = "greatest" if asked.sign > 0 else "smallest"
+                sentence = f"Find which list has the {size} {goal.exprs[0].name}, {' or '.join(goal.labels)}: {'; '.join(number)}."
         case "mean or median":
             sentence = f"Find which is {'greater' if asked.sign > 0 else 'less'}, the mean or the median of {'; '.join(number)}."
         case "sample":
@@ -112,6 +115,8 @@ def in_words(reading: Reading, table: TrialTable, scenario: Scenario) -> str:
             sentence = f"Find how many times {number[0]} holds what was {scenario.past['set_up']} for one trial."
         case "fraction share":
             sentence = f"Take {number[0]}, out of {number[1]}. Share that part equally among {stated['trials']} trials."
+        case "needed" if first.measure in BY_TRIAL:
+            sentence = f"Find how many more {first.measure} are needed to reach the goal: {'; '.join(number)}."
         case "needed":
             wish, trials = stated["goal mean"], stated["trials"]
             sentence = f"Find how many {things} {who} must {base} in one more trial, so that the mean of {trials} trials is {wish}."
@@ -120,9 +125,9 @@ def in_words(reading: Reading, table: TrialTable, scenario: Scenario) -> str:
             sentence = f"Each counts as a point. Share {number[0]} equally among {stated[among]} {among}, and find one share."
         case "mean":
             goal = asked.goal
-            assert isinstance(goal, Value)
-            name = goal.expr.name if isinstance(goal.expr, Stat) else "mean"
-            sentence = f"Find the {name} of {'; '.join(number)}."
+            single = isinstance(goal, Value) and isinstance(goal.expr, Stat)
+            name = goal.expr.name if isinstance(goal, Value) and isinstance(goal.expr, Stat) else ""
+            sentence = f"Find the {name} of {'; '.join(number)}." if single else f"Work with the lists: {'; '.join(number)}."
         case "score":
             sentence = f"Find the score for {'; '.join(number)}."
         case "equation":
@@ -189,6 +194,22 @@ def in_words(reading: Reading, table: TrialTable, scenario: Scenario) -> str:
         case "sums listed":
             assert isinstance(asked.goal, Chosen)
             sentence = f"Find each way to choose {asked.goal.size} of these fractions with the sum wanted: {', '.join(asked.goal.labels)}."
+        case "points":
+            goal = asked.goal
+            each = isinstance(goal, Value) and isinstance(goal.expr, Op) and goal.expr.symbol == "/"
+            sentence = f"Find how many points one of them gives: {number[0]}." if each else f"Find the points for {number[0]}."
+        case "blank":
+            sentence = f"Find the missing number, from {' and '.join(number)}."
+        case "signed":
+            sentence = f"Work with numbers above and below 0: {'; '.join(number)}."
+        case "common":
+            goal = asked.goal
+            common = "factor" if isinstance(goal, Value) and isinstance(goal.expr, Op) and goal.expr.symbol == "gcf" else "multiple"
+            sentence = f"Find the {'greatest' if common == 'factor' else 'least'} common {common} of {' and '.join(number)}."
+        case "as fraction":
+            sentence = f"Find a fraction: {number[0]}, out of {number[1]}."
+        case "mean of a count":
+            sentence = f"Say whether the mean that is told fits: {'; '.join(number)}."
         case "pairs listed":
             assert isinstance(asked.goal, Listing)
             wanted = "Find its factor pairs" if asked.goal.symbol == "*" else "Find the ways to split the fraction in two"
@@ -201,6 +222,9 @@ def in_words(reading: Reading, table: TrialTable, scenario: Scenario) -> str:
 def number_of(quantity: Quantity, table: TrialTable, scenario: Scenario) -> str:
     """A quantity by its full name: ``the number of red pins that the Owls knocked down in Trial 1``."""
     scope = quantity.scope
+    if quantity.measure in BY_TRIAL:
+        counted = scenario.trials if quantity.measure == "trials" else quantity.measure
+        return f"the number of {counted} of {_who(scope, scenario)} {_when(scope, table, scenario)}"
     verb = scenario.past[quantity.measure]
     return f"the number of {_things(scope, scenario)} that {_who(scope, scenario)} {verb} {_when(scope, table, scenario)}"
 

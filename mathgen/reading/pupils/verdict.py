@@ -94,8 +94,8 @@ class Listener:
             return self._as_printed(text) or declined
         try:
             plan, mended = self._planned(plain)
-        except False_ as err:
-            return Outcome("ask", why=_sentence(err.reason))
+        except False_ as err:  # a sheet's "10 more pins than the Owls" may have been taken for a count: read again as printed
+            return self._as_printed(text) or Outcome("ask", why=_sentence(err.reason))
         except Missing as err:
             return self._without_result(err.cells)
         except NotRead as err:
