@@ -207,6 +207,9 @@ def means_apart(view: TableView) -> AskSpace:
         # One deviation or less is no multiple.
         if 0 in far or max(far) > 2 * min(far) or 2 * gap * size % own or gap * size <= own:
             return None
+        # One line of working for two means: a pupil would look for the second.
+        if own in totals:
+            return None
         series = (lists.first, lists.second)
         high, low = series if means[0] > means[1] else series[::-1]
         spread = series[0] if of_first else series[1]
@@ -224,7 +227,11 @@ def means_apart(view: TableView) -> AskSpace:
                 "spread": lists.wholes[0] if of_first else lists.wholes[1],
             },
             structure="statistic",
-            slips=(("I43", (gap,)), ("I44", (gap * size, other)), ("I45", (gap * size * size, own))),
+            slips=(
+                ("I43", (gap,)),
+                *((("I44", (gap * size, other)),) if 100 * gap * size % other == 0 else ()),  # nobody writes 1.428571...
+                ("I45", (gap * size * size, own)),
+            ),
             features=_FEATURES,
             shown_as=Demand("decimal"),
             unit=False,

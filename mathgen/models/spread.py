@@ -31,8 +31,9 @@ def mean_absolute_deviation(view: TableView) -> AskSpace:
         numbers = tuple(map(view.number, series))
         total, count = sum(numbers), len(numbers)
         apart = sum(abs(count * number - total) for number in numbers) // count if total % count == 0 else 0
-        # A mean of 1 is a list of next to nothing, and a deviation below 1 is no number of pins.
-        if apart < count or total <= count or 100 * apart % count:
+        # A mean of 1 is a list of next to nothing, and a deviation below 1 is no number of pins. Where it is the mean again, one line
+        # of working would be two.
+        if apart < count or total <= count or 100 * apart % count or apart == total:
             return None
         return Draft(
             ask=Ask(Value(Stat("mean absolute deviation", series)), (), _ANY),
