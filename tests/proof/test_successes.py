@@ -7,8 +7,8 @@ from random import Random
 
 import pytest
 
-from mathgen.asks import steps
 from mathgen.asks.expression import Quantity
+from mathgen.asks.steps.cell_reader import CellReader
 from mathgen.bank.builder import Builder, Candidate
 from mathgen.bank.desk import Desk
 from mathgen.grades.curriculum import load
@@ -27,7 +27,7 @@ from tests.models.asked import every_draft
 WAYS: dict[str, Callable[[TrialTable, Quantity], int]] = {
     "totals": lambda table, one: Totals(table).total(one.measure, one.scope),
     "raw rows": lambda table, one: RawRows(table).count(one),
-    "steps": lambda table, one: sum(steps.CellReader(table).parts(one)),
+    "steps": lambda table, one: sum(CellReader(table).parts(one)),
     "reading": lambda table, one: Counts(table).total(one.measure, one.scope),
 }
 BY_HAND: list[tuple[Measure, tuple[str, ...] | None, tuple[Label, ...] | None, int]] = [
@@ -92,8 +92,8 @@ def test_successes_miscounted_by_the_totals_are_caught(monkeypatch: pytest.Monke
 
 
 def test_trials_judged_the_wrong_way_round_by_the_steps_are_caught(monkeypatch: pytest.MonkeyPatch) -> None:
-    honest = steps.CellReader._trials
-    monkeypatch.setattr(steps.CellReader, "_trials", lambda self, one: tuple(1 - part for part in honest(self, one)))
+    honest = CellReader._trials
+    monkeypatch.setattr(CellReader, "_trials", lambda self, one: tuple(1 - part for part in honest(self, one)))
     assert not [one.text for one in problems() if one.needs_table and one.answer.kind != "name" and proved(one)]
 
 
