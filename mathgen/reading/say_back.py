@@ -224,7 +224,10 @@ def number_of(quantity: Quantity, table: TrialTable, scenario: Scenario) -> str:
     scope = quantity.scope
     if quantity.measure in BY_TRIAL:
         counted = scenario.trials if quantity.measure == "trials" else quantity.measure
-        return f"the number of {counted} of {_who(scope, scenario)} {_when(scope, table, scenario)}"
+        when = f" {_when(scope, table, scenario)}"
+        if scope.trials is None:  # a group may have had fewer than there are in the table
+            when = "" if quantity.measure == "trials" else f" in all {scenario.trials}"
+        return f"the number of {counted} of {_who(scope, scenario)}{when}"
     verb = scenario.past[quantity.measure]
     return f"the number of {_things(scope, scenario)} that {_who(scope, scenario)} {verb} {_when(scope, table, scenario)}"
 

@@ -9,6 +9,7 @@
     clauses       spans to what is told first (told_first), one question, and its form
     asked_*       one question to wishes, a file for each sort: counts, parts, series, points
     plans         wishes to plans (wish_*), held against what was told (talk); whatever would be a guess is asked back
+    successes     questions about trials with a target color, each known as a whole
     verdict       the plan worked out and said; two ways to understand that differ, on the table or its shadow, are asked back
 
 Order matters little, and filler not at all; but each word is a span, a sign, or on a list of words that carry nothing.

@@ -28,6 +28,7 @@ from mathgen.reading.pupils.plans import plan as plan_of
 from mathgen.reading.pupils.say_plan import sentence_of, steps_of
 from mathgen.reading.pupils.span import Span
 from mathgen.reading.pupils.spans import Scan
+from mathgen.reading.pupils.successes import Successes
 from mathgen.reading.pupils.talk import False_, Talk
 from mathgen.reading.read_problem import Reader
 from mathgen.reading.say_back import in_words
@@ -79,6 +80,7 @@ class Listener:
         # Whole counts only: the total of a group that missed a trial is never set beside the others'.
         self._reader = Reader(table, scenario, whole=True)
         self._counts = Counts(table, whole=True)
+        self._successes = Successes(self._counts, scenario)
         self._shadow = Counts(shadow(table, Random("two ways to understand")), whole=True)
 
     def outcome(self, question: str) -> Outcome:
@@ -91,7 +93,8 @@ class Listener:
         plain = self._plainly(text)
         declined = self._declined(plain)
         if declined is not None:
-            return self._as_printed(text) or declined
+            said_what = None if _FORETOLD.search(plain) else self._of_successes(text)  # "What does success mean?"
+            return self._as_printed(text) or said_what or declined
         try:
             plan, mended = self._planned(plain)
         except False_ as err:  # a sheet's "10 more pins than the Owls" may have been taken for a count: read again as printed
@@ -99,7 +102,7 @@ class Listener:
         except Missing as err:
             return self._without_result(err.cells)
         except NotRead as err:
-            return self._as_printed(text) or Outcome("ask", why=self._asked_back(err, text))
+            return self._as_printed(text) or self._of_successes(text) or Outcome("ask", why=self._asked_back(err, text))
         missing = [cell for quantity in quantities_of(plan.goal) for cell in self._counts.missing(quantity.scope)]
         if missing:
             return self._without_result(missing)
@@ -128,6 +131,16 @@ class Listener:
         first, mended = self._one(parts.first)
         second, others = self._one(parts.second) if parts.second else (None, ())
         return together(parts, first, second, self._counts), (*mended, *others)
+
+    def _of_successes(self, text: str) -> Outcome | None:
+        """What comes of a question with a word for successes; None for any other."""
+        if not self._successes.spoken_of(text):
+            return None
+        plan = self._successes.plan(text)
+        if plan is None:
+            return Outcome("ask", why=self._successes.help)
+        found = self._answered(plan, ())
+        return found._replace(read_as=f"{found.read_as} {self._successes.rule}")
 
     def _without_result(self, cells: Sequence[Cell]) -> Outcome:
         why = no_result(list(dict.fromkeys(cells)), self.table, self.scenario)
