@@ -11,7 +11,7 @@ from mathgen.problems.record import Problem
 from mathgen.sheets.cards import CardLook, card_codes, letters_of_topics, topic_of
 from mathgen.sheets.figures.choice import support
 from mathgen.sheets.figures.scene import Scene
-from mathgen.sheets.key import STATE_STANDARDS, cautions, table_line, worked_answer
+from mathgen.sheets.key import STATE_STANDARDS, cautions, table_head, table_line, worked_answer
 from mathgen.sheets.page_words import table_names
 from mathgen.sheets.parts import names_like_fractions, parts
 from mathgen.trials.table import TrialTable
@@ -72,6 +72,7 @@ def cards_key_data(
         "teacher": {
             "changes": list(deck.changes),
             "about": [],
+            "table_head": table_head(table),
             "table": table_line(table, words),
             "cautions_head": words["cautions_head"],
             "cautions": cautions(words["cautions"], bool(table.prices)),

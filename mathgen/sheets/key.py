@@ -22,6 +22,7 @@ from mathgen.sheets.worksheet import form_name, show_how
 from mathgen.trials.table import TrialTable
 
 _EQUATIONS_SOLVED = 7  # the grade of 7.EE.B.4
+_ITEMS_TOLD = 16  # of a price list, in one line
 MISTAKES_SHOWN = 3  # the likeliest; the key file has them all
 OWN_RULES = "Follow your school's own safety rules."
 STATE_STANDARDS = "Standards are guides: check your state's own."
@@ -199,10 +200,16 @@ def cautions(lines: list[str], money: bool = False) -> list[str]:
     return lines if money or any(OWN_RULES in line for line in lines) else [*lines, OWN_RULES]
 
 
+def table_head(table: TrialTable) -> str:
+    """What a teacher calls the table."""
+    return "Price list" if table.prices else "Results table"
+
+
 def table_line(table: TrialTable, words: dict[str, Any]) -> str:
     """The results table in one line, so that a teacher sees which class's table the sheet was made from."""
     if table.prices:
-        return f"price list: {', '.join(f'{one.item} {one.cents}¢' for one in table.prices[:8])}{' ...' if len(table.prices) > 8 else ''}"
+        items = [f"{one.item} {one.cents}¢" for one in table.prices]
+        return ", ".join(items) if len(items) <= _ITEMS_TOLD else f"{', '.join(items[:_ITEMS_TOLD])} and {len(items) - _ITEMS_TOLD} more"
     groups = [str(words["group_labels"][group]) for group in table.groups]
     named = ", ".join(groups) if len(groups) <= 8 else f"{', '.join(groups[:8])} and {len(groups) - 8} more"
     trials = len(table.trials)
@@ -248,6 +255,7 @@ def key_data(chosen: ChosenSheet, table: TrialTable, scenario_words: dict[str, A
         "teacher": {
             "changes": list(chosen.changes),
             "about": about_sheet(chosen, scenario_words, plan.minutes if minutes is None else minutes),
+            "table_head": table_head(table),
             "table": table_line(table, scenario_words),
             "cautions_head": scenario_words["cautions_head"],
             "cautions": cautions(scenario_words["cautions"], bool(table.prices)),

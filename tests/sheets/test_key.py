@@ -14,10 +14,10 @@ from mathgen.exact.demand import Demand
 from mathgen.grades.curriculum import load
 from mathgen.problems.record import Answer
 from mathgen.scenario.words import scenario
-from mathgen.sheets.key import OWN_RULES, cautions, key_data, worked_answer, worked_lines
+from mathgen.sheets.key import OWN_RULES, cautions, key_data, table_head, table_line, worked_answer, worked_lines
 from mathgen.sheets.page_words import page_words
 from mathgen.trials.scope import Scope
-from mathgen.trials.table import Row, TrialTable
+from mathgen.trials.table import Priced, Row, TrialTable
 from tests.models.asked import problem as asked_problem
 from tests.sheets.by_hand import TABLE, problem, sheet, sheet_of, words
 from tests.tables import TWO_GROUPS
@@ -72,6 +72,15 @@ def test_the_teachers_page_says_what_changed_what_is_on_it_and_how_to_be_safe() 
     assert sum(OWN_RULES in line for line in teacher["cautions"]) == 1
     assert teacher["standards_note"] == "Standards are guides: check your state's own."
     assert teacher["table"] == "Owls, Herons, Swifts; 2 trials; red, blue, gold"
+
+
+def test_a_price_list_is_told_whole_or_says_how_many_more_it_has() -> None:
+    """12 items fit; of 20 the last 4 are counted."""
+    assert table_head(TABLE) == "Results table"
+    for number, end in ((12, "item 12 12¢"), (20, "item 16 16¢ and 4 more")):
+        prices = replace(TABLE, prices=tuple(Priced(f"item {n}", n) for n in range(1, number + 1)))
+        assert table_head(prices) == "Price list"
+        assert table_line(prices, words(4)).endswith(end)
 
 
 def test_the_schools_own_rules_are_named_even_where_a_scenario_forgets_them() -> None:
