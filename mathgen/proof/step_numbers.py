@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import re
+from collections.abc import Sequence
 
 _NUMBER = re.compile(r"(?:(\d+) )?(\d+)/(\d+)(%?)|(\d+)(?:\.(\d+))?(%?)")
 _REPEATING = re.compile(r"(\d+)\.(\d+)\.\.\.")
@@ -46,6 +47,31 @@ def number(text: str) -> Pair:
     if b == 0:
         raise NotTrue(f"{text!r} divides by zero")
     return lowest(a, b)
+
+
+def in_turn(sign: str, numbers: Sequence[Pair]) -> Pair:
+    """What numbers come to by one sign, from left to right.
+
+    Raises:
+        NotTrue: it divides by zero.
+    """
+    top, bottom = numbers[0]
+    for a, b in numbers[1:]:
+        if sign in "+-":
+            top, bottom = top * b + (a if sign == "+" else -a) * bottom, bottom * b
+        elif sign == "*":
+            top, bottom = top * a, bottom * b
+        elif a == 0:
+            raise NotTrue("divides by zero")
+        else:
+            top, bottom = top * b, bottom * a
+    return lowest(top, bottom)
+
+
+def compared(one: Pair, other: Pair) -> str:
+    """The sign that stands between two numbers: ``>``, ``<`` or ``=``."""
+    apart = one[0] * other[1] - other[0] * one[1]
+    return ">" if apart > 0 else "<" if apart < 0 else "="
 
 
 def _repeating(units: str, digits: str) -> Pair:

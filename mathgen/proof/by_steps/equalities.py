@@ -5,7 +5,7 @@ from __future__ import annotations
 import re
 from functools import lru_cache
 
-from mathgen.proof.step_numbers import NotTrue, Pair, lowest, number
+from mathgen.proof.step_numbers import NotTrue, Pair, in_turn, number
 
 _TURNED = re.compile(r"\|(-?[^|]+)\||-\(([^()]+)\)")  # an absolute value, an opposite
 _OPERATOR = re.compile(r" ([-+*/]) ")
@@ -32,20 +32,10 @@ def read_step(step: str) -> tuple[tuple[Pair, ...], Pair]:
     operators = pieces[1::2]
     if len(set(operators)) > 1:
         raise NotTrue(f"{step!r} mixes operations")
-    top, bottom = numbers[0]
-    for sign, (other_top, other_bottom) in zip(operators, numbers[1:], strict=True):
-        if sign == "+":
-            top, bottom = top * other_bottom + other_top * bottom, bottom * other_bottom
-        elif sign == "-":
-            top, bottom = top * other_bottom - other_top * bottom, bottom * other_bottom
-        elif sign == "*":
-            top, bottom = top * other_top, bottom * other_bottom
-        elif other_top == 0:
-            raise NotTrue(f"{step!r} divides by zero")
-        else:
-            top, bottom = top * other_bottom, bottom * other_top
+    if operators[:1] == ["/"] and (0, 1) in numbers[1:]:
+        raise NotTrue(f"{step!r} divides by zero")
     result = number(right)
-    if lowest(top, bottom) != result:
+    if (in_turn(operators[0], numbers) if operators else numbers[0]) != result:
         raise NotTrue(f"{step!r} is not true")
     return numbers, result
 

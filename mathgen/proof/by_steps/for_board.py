@@ -4,7 +4,8 @@ from __future__ import annotations
 
 from mathgen.asks.expression import Choice, Goal, Quantity, Same, Tally, Truth
 from mathgen.problems.record import Problem
-from mathgen.proof.by_board import LETTERS, Lists, lists_of
+from mathgen.proof.by_board.in_x import LETTERS
+from mathgen.proof.by_board.lists_shown import Lists, lists_of
 from mathgen.proof.by_steps.comparisons import letters_in
 from mathgen.proof.by_steps.equalities import read_step
 from mathgen.proof.by_steps.given_numbers import GivenNumbers, stats_in, tallies_in
