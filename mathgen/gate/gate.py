@@ -144,9 +144,13 @@ class Gate:
         factors = (left, right) if symbol == "*" else (right, result)
         biggest = result if symbol == "*" else left
         value = biggest.top // biggest.bottom
-        tens = any(_small(one) and _tens(other) for one, other in (factors, factors[::-1])) and symbol == "*"
-        if value > limit and not (self.limits.product_tens and tens):
+        tens = any(_small(one) and _tens(other) for one, other in (factors, factors[::-1]))
+        if value > limit and not (self.limits.product_tens and tens and symbol == "*"):
             yield Stop("product", str(value), f"at most {limit} in {self._label}")
+        small, large = sorted(one.top // one.bottom for one in factors)
+        most = self.limits.factor_max
+        if most is not None and large > most and small > 2 and not tens:
+            yield Stop("factors", f"{small} times {large}", f"factors of at most {most}, doubles, or tens in {self._label}")
 
     def _structure(self, entry: SkillEntry, read: Work) -> Iterator[Stop]:
         limits = self.limits

@@ -193,6 +193,7 @@ def _limits(grade: int, data: dict[str, Any]) -> Limits:
         product_max=of.get("product_max"),
         divisor_digits=of.get("divisor_digits"),
         factor_digits=tuple(map(tuple, of["factor_digits"])) if "factor_digits" in of else None,
+        factor_max=of.get("factor_max"),
         product_tens=of.get("product_tens", False),
         decimal_places=of.get("decimal_places"),
         decimal_places_compute=of.get("decimal_places_compute"),

@@ -15,6 +15,7 @@ class Limits:
     product_max: int | None  # the largest product or dividend
     divisor_digits: int | None  # of the number that a whole number is divided by
     factor_digits: tuple[tuple[int, ...], ...] | None  # at most so many digits of the shorter and of the longer factor
+    factor_max: int | None  # the larger of two factors, but for doubles and for one digit times a multiple of ten
     product_tens: bool  # one digit times a multiple of ten from 10 to 90 may pass ``product_max``
     decimal_places: int | None  # written and compared
     decimal_places_compute: int | None  # in a step that adds, subtracts, multiplies or divides

@@ -201,6 +201,16 @@ def test_products_within_100_in_grade_3_or_a_digit_times_tens():
     assert stops("2 * 100", 1) == {"product"}
 
 
+def test_grade_3_multiplies_numbers_up_to_a_dozen_but_for_doubles_and_tens():
+    """CCSS-M 2010, 3.OA.C.7: products of one-digit numbers are known by heart; a dozen and doubles are our own, no source."""
+
+    def stops(*steps):
+        return names(3, Signature("two steps, what is left", frozenset(), (), steps, steps[-1].split(" = ")[1]))
+
+    assert stops("3 * 25 = 75", "75 - 1 = 74") == stops("13 * 7 = 91", "91 - 1 = 90") == stops("91 / 7 = 13", "13 - 1 = 12") == {"factors"}
+    assert stops("3 * 12 = 36", "36 - 1 = 35") == stops("2 * 45 = 90", "90 - 1 = 89") == stops("90 / 3 = 30", "30 - 1 = 29") == set()
+
+
 def test_multiplication_waits_for_grade_3_even_where_the_model_does_not_say_so():
     """CCSS-M 2010, 3.OA.A."""
     racks = Signature("two steps, what is left", frozenset(), ("4", "6"), ("4 * 6 = 24", "24 - 9 = 15"), "15")
