@@ -302,7 +302,13 @@ class Builder:
             relation=question_in_x(draft.ask, self.desk.judge.rows.number),
             givens=candidate.givens,
             slips=slips_of(
-                self.desk, draft, key, {given.number for given in candidate.givens}, tells_successes(candidate.givens), self._part_names
+                self.desk,
+                draft,
+                key,
+                {given.number for given in candidate.givens},
+                f"{candidate.words.facts} {candidate.words.question}",
+                tells_successes(candidate.givens),
+                self._part_names,
             ),
             must_not_show=draft.must_not_show,
             proof=(),

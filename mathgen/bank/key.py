@@ -33,6 +33,7 @@ from mathgen.asks.expression import (
 )
 from mathgen.bank.desk import Desk
 from mathgen.bank.givens import named
+from mathgen.bank.holders import with_holder
 from mathgen.exact.accepted import LONGEST_DECIMAL, accepted, shown
 from mathgen.exact.demand import Demand
 from mathgen.exact.forms import cut_decimal, decimal, decimal_places, fraction, fraction_over, percent
@@ -245,7 +246,7 @@ def _comparison(desk: Desk, draft: Draft) -> str:
 
 
 def slips_of(
-    desk: Desk, draft: Draft, key: Answer, printed: Collection[str], told: bool = False, part_names: bool = False
+    desk: Desk, draft: Draft, key: Answer, printed: Collection[str], text: str, told: bool = False, part_names: bool = False
 ) -> tuple[Slip, ...]:
     """The likely mistakes, each a wrong answer that differs from the key in every accepted form and after rounding.
 
@@ -254,6 +255,7 @@ def slips_of(
         draft: what is asked.
         key: the answer.
         printed: numbers that the pupil sees.
+        text: of the problem.
         told: whether the words tell how many successes there were.
         part_names: whether the grade says numerator and denominator.
     """
@@ -266,18 +268,18 @@ def slips_of(
         if wrong is None:
             continue
         if isinstance(wrong, str) and key.kind in ("truth", "rubric"):
-            text = YES_OR_NO[wrong] if wrong != key.exact else None
+            wrong_text = YES_OR_NO[wrong] if wrong != key.exact else None
         elif isinstance(wrong, str) and key.kind == "quotient_remainder":
-            text = wrong.upper() if wrong != key.exact else None
+            wrong_text = wrong.upper() if wrong != key.exact else None
         elif isinstance(wrong, str) and key.kind == "list":
-            text = _signs(wrong) if wrong != key.exact else None
+            wrong_text = _signs(wrong) if wrong != key.exact else None
         elif isinstance(wrong, str):
-            text = name_of(desk, draft, wrong) if wrong not in key.accepted else None
+            wrong_text = name_of(desk, draft, wrong) if wrong not in key.accepted else None
         else:
             below = "negative" in draft.features
-            text = _wrong_text(wrong[0], wrong[1], draft.shown_as or key.demand, key.exact, key.shown, below, draft.unit == "dollars")
-        if text is not None and text not in found and not (rule.unless_printed and text in printed):
-            found[text] = Slip(slip_id, text, desk.slip_line(rule, part_names))
+            wrong_text = _wrong_text(wrong[0], wrong[1], draft.shown_as or key.demand, key.exact, key.shown, below, draft.unit == "dollars")
+        if wrong_text is not None and wrong_text not in found and not (rule.unless_printed and wrong_text in printed):
+            found[wrong_text] = Slip(slip_id, wrong_text, with_holder(desk.slip_line(rule, part_names), text))
     return tuple(found.values())
 
 
