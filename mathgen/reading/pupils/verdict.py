@@ -49,6 +49,7 @@ _OPINION = re.compile(
 # "The Moles got better from trial 3 to trial 4: how many more ...": a change that the counts tell.
 _GOT_BETTER = re.compile(r"\b(?:got|get|gets|did|do)\s+(?:(?:way|much|a lot|a bit|even)\s+)?(?:better|worse)\b", re.IGNORECASE)
 _COUNTED = re.compile(r"\bhow\s+(?:many|much|menny|meny)\b", re.IGNORECASE)
+_THOUSANDS = re.compile(r"(?<![\d,.])\d{1,3}(?:,\d{3})+(?![\d,])")  # 1,250 as US texts print it
 _YES_OR_NO = re.compile(r"(?:and |so |but )?(?:did|do|does|is|are|was|were|has|have|had|can|could)\b", re.IGNORECASE)
 _ELSEWHERE = re.compile(
     r"\bwhy\b|\bhow (?:fast|tall|old|heavy|far|long|big|high|wide|loud|mean|hard|strong)\b|\bwhat (?:time|day|name)\b"
@@ -90,7 +91,7 @@ class Listener:
             return Outcome("ask", why="There is no question yet. What do you want to know about the table?")
         if len(text.split()) > _LONGEST:
             return Outcome("ask", why="That is very long for one question. Can you ask just one thing, in one sentence?")
-        plain = self._plainly(text)
+        plain = self._plainly(_THOUSANDS.sub(lambda found: found[0].replace(",", ""), text))
         declined = self._declined(plain)
         if declined is not None:
             said_what = None if _FORETOLD.search(plain) else self._of_successes(text)  # "What does success mean?"
@@ -249,7 +250,7 @@ class Listener:
             if plan.kind.startswith("most") and len(found) == len(getattr(plan.goal, "labels", ())):
                 return Outcome("ask", read_as, why=f"They are all the same: {listed(list(found))}.")
             shown = [self._shown(name, plan.by) for name in found]
-            return Outcome("answer", read_as, " and ".join(found), " and ".join(shown), (), steps)
+            return Outcome("answer", read_as, " and ".join(found), listed(shown), (), steps)
         if isinstance(plan.goal, Ratio):
             first, second = (value_of(Value(expr), self._counts) for expr in (plan.goal.first, plan.goal.second))
             return _ratio(first, second, read_as, steps)

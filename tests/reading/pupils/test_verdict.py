@@ -40,6 +40,13 @@ def test_what_is_not_answered_says_why(question: str, verdicts: tuple[str, ...],
     assert word in outcome.why
 
 
+def test_a_comma_between_thousands_parts_no_number():
+    asked = "If a red pin is worth {} points, how many points did the Owls get for red pins?"
+    with_comma, without = (verdict(asked.format(worth)) for worth in ("1,000", "1000"))
+    assert with_comma.value == without.value == "9000"
+    assert verdict("how many pins did the owls knock down in trials 1, 2 and 3").value == "27"
+
+
 def test_steps_end_in_the_answer():
     outcome = verdict("how many pins did the owls and the wrens knock down altogether in trial 1")
     assert outcome.steps[-1].endswith(f": {outcome.value}")
