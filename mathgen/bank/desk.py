@@ -12,7 +12,7 @@ from mathgen.scenario.words import Scenario
 from mathgen.trials.table import TrialTable
 from mathgen.trials.totals import Totals
 from mathgen.wording.part_names import with_part_names
-from mathgen.wording.said import Speaker
+from mathgen.wording.speaker import Speaker
 
 
 class Desk:

@@ -6,17 +6,21 @@ from sympy import Rational
 
 from mathgen.asks.expression import Measured
 from mathgen.exact.forms import mixed
-from mathgen.scenario.naming import listed, upper_first
-from mathgen.wording.said import Printed, SaidMany, Speaker
+from mathgen.scenario.naming import listed
+from mathgen.wording.said_many import SaidMany
+from mathgen.wording.said_number import Printed
+from mathgen.wording.said_place import SaidPlace
+from mathgen.wording.speaker import Speaker
 
 
-class SaidLength:
+class SaidLength(SaidPlace):
     """The space between pins in one trial of a group: "2 1/4 inches", "3/4 inch"."""
 
-    __slots__ = ("_length", "_measured", "_printed", "_speaker")
+    __slots__ = ("_length", "_measured", "_printed")
 
     def __init__(self, speaker: Speaker, printed: Printed, measured: Measured, length: Rational) -> None:
-        self._speaker, self._printed, self._measured, self._length = speaker, printed, measured, length
+        super().__init__(speaker, measured.scope)
+        self._printed, self._measured, self._length = printed, measured, length
 
     @property
     def inches(self) -> str:
@@ -31,31 +35,6 @@ class SaidLength:
     @property
     def items(self) -> str:
         return self._speaker.scenario.items
-
-    @property
-    def who(self) -> str:
-        return self._speaker.who(self._measured.scope)
-
-    @property
-    def Who(self) -> str:  # noqa: N802 - the capital says that it starts a sentence
-        return upper_first(self.who)
-
-    @property
-    def when(self) -> str:
-        return self._speaker.when(self._measured.scope)
-
-    @property
-    def When(self) -> str:  # noqa: N802 - as above
-        return upper_first(self.when)
-
-    @property
-    def span(self) -> str:
-        """The trial without "in": "Trial 1"."""
-        return self.when.removeprefix("in ")
-
-    @property
-    def Span(self) -> str:  # noqa: N802 - as above
-        return upper_first(self.span)
 
 
 class SaidLengths:

@@ -6,7 +6,7 @@ from sympy import Rational
 
 from mathgen.asks.expression import Price
 from mathgen.scenario.naming import several_of, upper_first
-from mathgen.wording.said import Printed
+from mathgen.wording.said_number import Printed
 
 _SAID_WITH_Y = ("uni", "use", "eu", "one")  # a unicorn
 

@@ -9,9 +9,12 @@ from typing import Any, NamedTuple
 from mathgen.asks.expression import Expr, Measured, Op, Price, Quantity, Stated
 from mathgen.problems.draft import Draft, Role
 from mathgen.wording.frames import Frame, frames
-from mathgen.wording.said import Printed, SaidCount, SaidMany, SaidNumber, SaidRate, SaidRates, SaidRuns, Speaker
+from mathgen.wording.said_count import SaidCount
 from mathgen.wording.said_length import SaidLength, SaidLengths
+from mathgen.wording.said_many import SaidMany
+from mathgen.wording.said_number import Printed, SaidNumber, SaidRate, SaidRates, SaidRuns
 from mathgen.wording.said_price import SaidPrice
+from mathgen.wording.speaker import Speaker
 
 
 class Words(NamedTuple):

@@ -12,7 +12,9 @@ from mathgen.proof.record import proved
 from mathgen.scenario.words import scenario
 from mathgen.trials.table import Row, TrialTable
 from mathgen.wording.frames import frames
-from mathgen.wording.said import Printed, SaidMany, SaidNumber, Speaker
+from mathgen.wording.said_many import SaidMany
+from mathgen.wording.said_number import Printed, SaidNumber
+from mathgen.wording.speaker import Speaker
 from tests.models.asked import every_draft, every_problem, quantity, said, worked
 from tests.tables import TWO_GROUPS, table
 
