@@ -14,6 +14,7 @@ from sympy import Rational
 from mathgen.asks.expression import Ask, Expr, Op, Quantity, Stated, Value, parts_to_share
 from mathgen.problems.record import Problem
 from mathgen.proof.verdict import AGREES
+from mathgen.reading.evaluate import Counts
 from mathgen.reading.read_problem import Reader, Reading
 from mathgen.reading.tokens import NotRead
 from mathgen.trials.scope import Scope
@@ -23,13 +24,13 @@ from mathgen.trials.table import TrialTable
 Solved = Callable[[Ask], Rational | str | tuple[Rational, ...] | None]
 
 
-def verdict(problem: Problem, reader: Reader, shadows: tuple[tuple[TrialTable, Solved], ...]) -> str:
+def verdict(problem: Problem, reader: Reader, shadows: tuple[tuple[Counts, Solved], ...]) -> str:
     """``agrees``, or what is wrong.
 
     Args:
         problem: with its words.
         reader: of the table.
-        shadows: each with the answer of an ask on it, by another route.
+        shadows: the counts of each, with the answer of an ask on it, by another route.
     """
     try:
         reading = reader.read(problem.text)
@@ -40,7 +41,7 @@ def verdict(problem: Problem, reader: Reader, shadows: tuple[tuple[TrialTable, S
         return f"reads as {reading.value}"
     if reading.demand != problem.ask.demand:
         return f"reads as asking for {reading.demand}"
-    if answer.kind == "rubric" and reading.sides_on(reader.table) != tuple(one.value for one in answer.reasons):
+    if answer.kind == "rubric" and reading.sides_on(reader.counts) != tuple(one.value for one in answer.reasons):
         return "the words lead to other reasons"
     if not _same_count(problem.ask, reading, reader.table):
         return "another count is asked for"
@@ -98,7 +99,7 @@ def _plain(expr: Expr, table: TrialTable) -> Expr:
     )
 
 
-def _on_shadows(problem: Problem, reading: Reading, shadows: tuple[tuple[TrialTable, Solved], ...]) -> str:
+def _on_shadows(problem: Problem, reading: Reading, shadows: tuple[tuple[Counts, Solved], ...]) -> str:
     manner = parts_to_share(problem.ask.goal)[0]
     if manner != parts_to_share(reading.goal)[0]:
         return "reads as another kind of question"

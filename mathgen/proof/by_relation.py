@@ -8,9 +8,9 @@ whose value strictly beats every other is taken. A statement is held against bot
 from __future__ import annotations
 
 from itertools import combinations
-from typing import Any, NamedTuple
+from typing import Any
 
-from sympy import QQ, ZZ, Rational, divisors
+from sympy import QQ, ZZ, Integer, Rational, divisors
 from sympy.polys.matrices.sdm import sdm_irref
 
 from mathgen.asks.expression import (
@@ -42,12 +42,8 @@ from mathgen.problems.record import Given, Problem
 from mathgen.proof.raw import RawRows
 from mathgen.proof.verdict import AGREES
 
-
-class Linear(NamedTuple):
-    """slope * x + constant, over the rationals: whole numbers stay plain until something is divided."""
-
-    slope: Any
-    constant: Any
+# (slope, constant) of slope * x + constant, over the rationals: whole numbers stay plain until something is divided.
+Linear = tuple[Any, Any]
 
 
 class NoSolution(ValueError):
@@ -80,8 +76,8 @@ def verdict(problem: Problem, rows: RawRows) -> str:
 
 def _holds(fact: Equation, rows: RawRows) -> bool:
     """Whether an equation is true on the table; one that has an unknown asserts nothing of the table."""
-    left, right = _symbolic(fact.left, rows), _symbolic(fact.right, rows)
-    return bool(left.slope != right.slope or left.constant == right.constant)
+    (a, b), (c, d) = _symbolic(fact.left, rows), _symbolic(fact.right, rows)
+    return bool(a != c or b == d)
 
 
 def solve(ask: Ask, rows: RawRows) -> Rational | str:
@@ -105,8 +101,8 @@ def solve(ask: Ask, rows: RawRows) -> Rational | str:
     if isinstance(ask.goal, Chosen):
         return _chosen(ask.goal, rows)
     equation = relation(ask)
-    left, right = _symbolic(equation.left, rows), _symbolic(equation.right, rows)
-    row = {0: QQ.convert(left.slope - right.slope), 1: QQ.convert(right.constant - left.constant)}
+    (a, b), (c, d) = _symbolic(equation.left, rows), _symbolic(equation.right, rows)
+    row = {0: QQ(a - c), 1: QQ(d - b)}
     # sympy's row reduction of the one-row system [slope | constant]; a row holds what is not zero.
     held = {column: entry for column, entry in row.items() if entry}
     reduced, pivots, _ = sdm_irref({0: held} if held else {})
@@ -116,44 +112,44 @@ def solve(ask: Ask, rows: RawRows) -> Rational | str:
 
 
 def _rational(number: Any) -> Rational:
-    return Rational(int(number.numerator), int(number.denominator))
+    return Integer(number) if type(number) is int else Rational(int(number.numerator), int(number.denominator))
 
 
 def _symbolic(expr: Expr, rows: RawRows) -> Linear:
     """An expression as a linear polynomial in x."""
     kind = type(expr)
     if kind is Quantity:
-        return Linear(0, rows.count(expr))  # type: ignore[arg-type]
+        return 0, rows.count(expr)  # type: ignore[arg-type]
     if kind is Measured or kind is Tally or kind is Price:
         found = rows.number(expr)  # type: ignore[arg-type]
         if found is None:
             raise NoSolution("nothing was measured there, or it has no one price")
-        return Linear(0, found)
+        return 0, found
     if kind is Stated:
-        return Linear(0, QQ(expr.number, expr.bottom) if expr.bottom > 1 else expr.number)  # type: ignore[union-attr]
+        return 0, QQ(expr.number, expr.bottom) if expr.bottom > 1 else expr.number  # type: ignore[union-attr]
     if kind is Unknown:
-        return Linear(1, 0)
+        return 1, 0
     if kind is Ordered:
-        return Linear(0, _at_place(expr, rows))  # type: ignore[arg-type]
+        return 0, _at_place(expr, rows)  # type: ignore[arg-type]
     if kind is Deviation:
         counts = list(map(rows.number, expr.series))  # type: ignore[union-attr]
-        return Linear(0, QQ(abs(len(counts) * counts[expr.place] - sum(counts)), len(counts)))  # type: ignore[union-attr]
+        return 0, QQ(abs(len(counts) * counts[expr.place] - sum(counts)), len(counts))  # type: ignore[union-attr]
     if kind is Stat:
         return _symbolic(spelled_out(expr), rows)
     symbol, args = expr.symbol, expr.args  # type: ignore[union-attr]
     slope, constant = _symbolic(args[0], rows)
     if symbol == "opposite":
-        return Linear(-slope, -constant)
+        return -slope, -constant
     if symbol == "abs":
         if slope:
             raise NoSolution("not linear in x")
-        return Linear(0, max(constant, -constant))
+        return 0, max(constant, -constant)
     for arg in args[1:]:
         a, b = _symbolic(arg, rows)
         if symbol in ("gcf", "lcm"):
             if slope or a:
                 raise NoSolution("not linear in x")
-            return Linear(0, int((ZZ.gcd if symbol == "gcf" else ZZ.lcm)(ZZ(constant), ZZ(b))))
+            return 0, int((ZZ.gcd if symbol == "gcf" else ZZ.lcm)(ZZ(constant), ZZ(b)))
         if symbol == "+":
             slope, constant = slope + a, constant + b
         elif symbol == "-":
@@ -165,8 +161,8 @@ def _symbolic(expr: Expr, rows: RawRows) -> Linear:
         elif a or not b:
             raise NoSolution("division by zero or by x")
         else:
-            slope, constant = (slope and QQ.convert(slope) / b), QQ.convert(constant) / b
-    return Linear(slope, constant)
+            slope, constant = (slope and QQ(slope) / b), QQ(constant) / b
+    return slope, constant
 
 
 def _at_place(expr: Ordered, rows: RawRows) -> Any:
@@ -182,7 +178,7 @@ def _constant(expr: Expr, rows: RawRows) -> Rational:
     slope, constant = _symbolic(expr, rows)
     if slope:
         raise NoSolution("an unknown where a number was wanted")
-    return _rational(QQ.convert(constant))
+    return _rational(constant)
 
 
 def true_to_table(given: Given, rows: RawRows) -> bool:
@@ -271,7 +267,7 @@ def _is_so(goal: Truth, rows: RawRows) -> bool:
 
 def _same(goal: Same, rows: RawRows) -> str:
     """The one option that is the target as a polynomial: the same slope, the same constant."""
-    target, *options = (tuple(map(QQ.convert, _symbolic(expr, rows))) for expr in goal.exprs)
+    target, *options = (tuple(map(QQ, _symbolic(expr, rows))) for expr in goal.exprs)
     found = [label for label, option in zip(goal.labels, options, strict=True) if option == target]
     if len(found) != 1:
         raise NoSolution("no single expression is the same")

@@ -13,6 +13,7 @@ from mathgen.problems.record import Problem
 from mathgen.proof import by_forms, by_reading, by_relation, by_steps
 from mathgen.proof.raw import RawRows
 from mathgen.proof.verdict import AGREES
+from mathgen.reading.evaluate import Counts
 from mathgen.reading.read_problem import Reader
 from mathgen.scenario.words import Scenario
 from mathgen.trials.scope import BY_TRIAL
@@ -31,14 +32,14 @@ class Judge:
         self.rows = RawRows(table)
         self._reader = Reader(table, scenario)
         darks = [shadow(table, Random(f"shadow {number}")) for number in range(_SHADOWS)]
-        self._shadows = tuple((dark, _Solver(dark)) for dark in darks)
+        self._shadows = tuple((Counts(dark), _Solver(dark)) for dark in darks)
         self._table = table
 
     @cached_property
-    def _aimed(self) -> tuple[tuple[TrialTable, _Solver], ...]:
+    def _aimed(self) -> tuple[tuple[Counts, _Solver], ...]:
         """Shadows for questions about successes, which few tables have."""
         aimed = [shadow(self._table, Random(f"aimed {number}"), aimed=True) for number in range(_AIMED)]
-        return tuple((dark, _Solver(dark)) for dark in aimed)
+        return tuple((Counts(dark), _Solver(dark)) for dark in aimed)
 
     def prove(self, problem: Problem) -> Problem:
         """The problem with each route's verdict: ``agrees``, or what is wrong."""

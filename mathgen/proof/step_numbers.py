@@ -28,6 +28,8 @@ def number(text: str) -> Pair:
     Raises:
         NotTrue: no number.
     """
+    if text.isdecimal():
+        return int(text), 1
     if text[:1] == "-" and text[1:2].isdigit():
         size = number(text[1:])
         return -size[0], size[1]

@@ -25,7 +25,6 @@ from mathgen.asks.expression import (
     Stated,
     Tally,
     Truth,
-    Unknown,
     with_number,
 )
 from mathgen.reading.tokens import NotRead
@@ -67,7 +66,8 @@ class Counts:
         self._taken, self._absent = {cell[:2] for cell in self._cells}, frozenset(table.absent)
         self._targets = {(row.group, row.trial): row.target for row in table.rows}
         self._gaps = {(row.group, row.trial, row.gap_inches) for row in table.rows}
-        self._totals: dict[tuple[Measure, Scope], int] = {}
+        self._numbers: dict[Quantity, Integer] = {}
+        self._cells_of: dict[Scope, frozenset[Cell]] = {}
         self._prices: dict[str, int] = {}
         for line in table.prices:
             self._prices[line.item] = line.cents
@@ -80,6 +80,13 @@ class Counts:
             for cell in product(scope.groups or table.groups, scope.trials or table.trials, scope.colors or table.colors)
             if cell in self._cells
         ]
+
+    def covered(self, scope: Scope) -> frozenset[Cell]:
+        """As ``cells``, in no order."""
+        found = self._cells_of.get(scope)
+        if found is None:
+            found = self._cells_of[scope] = frozenset(self.cells(scope))
+        return found
 
     def missing(self, scope: Scope) -> list[Cell]:
         """The cells of a scope whose result was never taken: told as absent, or of a trial in which the group has no row at all."""
@@ -97,19 +104,21 @@ class Counts:
             Missing: a result there was never taken, and counts are to be whole.
             NotRead: the table has no result there.
         """
-        key = (measure, scope)
-        found = self._totals.get(key)
+        if measure in BY_TRIAL:  # of the trials that there were
+            return self._by_trial(measure, scope)
+        if self.whole and (missing := self.missing(scope)):
+            raise Missing(missing)
+        rows = [self._cells[cell] for cell in self.cells(scope)]
+        if not rows:
+            raise NotRead("the table has no result there")
+        set_up, down = sum(row[0] for row in rows), sum(row[1] for row in rows)
+        return set_up if measure == "set_up" else down if measure == "down" else set_up - down
+
+    def number(self, quantity: Quantity) -> Integer:
+        """The count over a quantity's scope, as ``total`` has it."""
+        found = self._numbers.get(quantity)
         if found is None:
-            if measure in BY_TRIAL:  # of the trials that there were
-                found = self._totals[key] = self._by_trial(measure, scope)
-                return found
-            if self.whole and (missing := self.missing(scope)):
-                raise Missing(missing)
-            rows = [self._cells[cell] for cell in self.cells(scope)]
-            if not rows:
-                raise NotRead("the table has no result there")
-            set_up, down = sum(row[0] for row in rows), sum(row[1] for row in rows)
-            found = self._totals[key] = set_up if measure == "set_up" else down if measure == "down" else set_up - down
+            found = self._numbers[quantity] = Integer(self.total(*quantity))
         return found
 
     def _by_trial(self, measure: Measure, scope: Scope) -> int:
@@ -146,29 +155,19 @@ class Counts:
         return Integer(cents) if price.unit == "cents" else Rational(cents, 100)
 
 
-def prices(expr: Expr) -> list[Price]:
-    """Every price in an expression."""
-    if isinstance(expr, Price):
-        return [expr]
-    return [price for part in expr.args for price in prices(part)] if isinstance(expr, Op) else []
-
-
-def lengths(expr: Expr) -> list[Measured]:
-    """Every length of the table in an expression."""
-    if isinstance(expr, Measured):
-        return [expr]
-    if isinstance(expr, Stat | Ordered | Tally):
-        return [one for one in expr.series if isinstance(one, Measured)]
-    return [length for part in expr.args for length in lengths(part)] if isinstance(expr, Op) else []
+def leaves(expr: Expr) -> list[Expr]:
+    """Every leaf of an expression, those of its lists too."""
+    kind = type(expr)
+    if kind is Op:
+        return [leaf for part in expr.args for leaf in leaves(part)]  # type: ignore[union-attr]
+    if kind is Stat or kind is Ordered or kind is Deviation or kind is Tally:
+        return list(expr.series)  # type: ignore[union-attr]
+    return [expr]
 
 
 def quantities(expr: Expr) -> list[Quantity]:
     """Every quantity of the table in an expression."""
-    if isinstance(expr, Quantity):
-        return [expr]
-    if isinstance(expr, Stat | Ordered | Deviation | Tally):
-        return [one for one in expr.series if isinstance(one, Quantity)]
-    return [quantity for part in expr.args for quantity in quantities(part)] if isinstance(expr, Op) else []
+    return [leaf for leaf in leaves(expr) if type(leaf) is Quantity]
 
 
 def evaluate(expr: Expr, counts: Counts) -> Rational:
@@ -177,37 +176,42 @@ def evaluate(expr: Expr, counts: Counts) -> Rational:
     Raises:
         NotRead: it divides by zero, or speaks of results that the table has not.
     """
-    if isinstance(expr, Quantity):
-        return Integer(counts.total(expr.measure, expr.scope))
-    if isinstance(expr, Measured):
-        return counts.length(expr)
-    if isinstance(expr, Price):
-        return counts.price(expr)
-    if isinstance(expr, Stated):
-        return Rational(expr.number, expr.bottom)
-    if isinstance(expr, Tally):
-        return _tally([evaluate(one, counts) for one in expr.series], expr)
-    if isinstance(expr, Deviation):
+    kind = type(expr)
+    if kind is Quantity:
+        return counts.number(expr)  # type: ignore[arg-type]
+    if kind is Measured:
+        return counts.length(expr)  # type: ignore[arg-type]
+    if kind is Price:
+        return counts.price(expr)  # type: ignore[arg-type]
+    if kind is Stated:
+        return Rational(expr.number, expr.bottom)  # type: ignore[union-attr]
+    if kind is Tally:
+        return _tally([evaluate(one, counts) for one in expr.series], expr)  # type: ignore[union-attr, arg-type]
+    if kind is Deviation:
         raise NotRead("a question asks for no single distance from a mean")
-    if isinstance(expr, Stat | Ordered):
-        return _of_list(expr, sorted(evaluate(part, counts) for part in expr.series))
-    if isinstance(expr, Unknown):
+    if kind is Stat or kind is Ordered:
+        return _of_list(expr, sorted([evaluate(part, counts) for part in expr.series]))  # type: ignore[union-attr, arg-type]
+    if kind is not Op:
         raise NotRead("the question leaves a number unknown")
-    value, *others = (evaluate(part, counts) for part in expr.args)
-    if expr.symbol == "opposite":
+    return _operation(expr.symbol, [evaluate(part, counts) for part in expr.args])  # type: ignore[union-attr]
+
+
+def _operation(symbol: str, values: list[Rational]) -> Rational:
+    value, *others = values
+    if symbol == "opposite":
         return Integer(0) - value
-    if expr.symbol == "abs":
+    if symbol == "abs":
         return value if value > 0 else Integer(0) - value
     for other in others:
-        if expr.symbol in ("gcf", "lcm"):
+        if symbol in ("gcf", "lcm"):
             shared = _shared_factor(int(value), int(other))
-            return Integer(shared if expr.symbol == "gcf" else int(value) * int(other) // shared)
-        if expr.symbol == "/":
+            return Integer(shared if symbol == "gcf" else int(value) * int(other) // shared)
+        if symbol == "/":
             if other == 0:
                 raise NotRead("there is no part of none")
             value = value / other
         else:
-            value = value + other if expr.symbol == "+" else value - other if expr.symbol == "-" else value * other
+            value = value + other if symbol == "+" else value - other if symbol == "-" else value * other
     return value
 
 

@@ -10,25 +10,26 @@ from typing import NamedTuple
 
 from sympy import Rational
 
-from mathgen.asks.expression import Goal, Quantity, parts_to_share
+from mathgen.asks.expression import Expr, Goal, Measured, Price, Quantity, parts_to_share
 from mathgen.exact.demand import Demand
 from mathgen.exact.rounding import rounded
 from mathgen.reading.asked import Asked, whole_number
 from mathgen.reading.claims import take_in
-from mathgen.reading.evaluate import Cell, Counts, answer, evaluate, lengths, prices, quantities
+from mathgen.reading.evaluate import Cell, Counts, answer, evaluate, leaves
 from mathgen.reading.goals import asked
 from mathgen.reading.grammar import GRAMMAR, parse
 from mathgen.reading.lexicon import lexicon
 from mathgen.reading.meaning.counts import Look, Rounding
 from mathgen.reading.meaning.judged import Explain
 from mathgen.reading.mentions import DIMENSIONS, Mentions
-from mathgen.reading.tokens import NotRead, Tokenizer
+from mathgen.reading.tokens import NotRead, Sentence, Tokenizer
 from mathgen.reading.told import Fact, Told
 from mathgen.reading.wanted import Meaning
 from mathgen.scenario.words import Scenario
 from mathgen.trials.table import TrialTable
 
 _MOST_READINGS = 16
+_MOST_KEPT = 4096  # sentences
 
 
 class Reading(NamedTuple):
@@ -54,21 +55,21 @@ class Reading(NamedTuple):
             return self.value
         return rounded(self.value, places + (2 if self.demand.form == "percent" else 0))
 
-    def value_on(self, table: TrialTable) -> Rational | str:
-        """The answer to the same question on another table with the same labels; numbers that only the words give stay.
+    def value_on(self, counts: Counts) -> Rational | str:
+        """The answer to the same question on another table's counts, by the same labels; numbers that only the words give stay.
 
         Raises:
             NotRead: the question has no answer there.
         """
-        return answer(self.goal, _counts(_ById(table)))
+        return answer(self.goal, counts)
 
-    def sides_on(self, table: TrialTable) -> tuple[Rational, ...]:
-        """What each part of the question comes to on another table that a like question must share.
+    def sides_on(self, counts: Counts) -> tuple[Rational, ...]:
+        """What each part of the question comes to on a table's counts that a like question must share.
 
         Raises:
             NotRead: as ``value_on``.
         """
-        return tuple(evaluate(expr, _counts(_ById(table))) for expr in parts_to_share(self.goal)[1])
+        return tuple([evaluate(expr, counts) for expr in parts_to_share(self.goal)[1]])
 
 
 class Reader:
@@ -82,8 +83,9 @@ class Reader:
         """
         self.table, self.scenario = table, scenario
         self._tokens = Tokenizer(lexicon(table, scenario), GRAMMAR.words)
-        self._counts = Counts(table, whole)
+        self.counts = Counts(table, whole)
         self._shadow: Counts | None = None
+        self._meant: dict[str, list[Meaning]] = {}
 
     def read(self, text: str, assume: bool = False) -> Reading:
         """The one way to understand a problem.
@@ -94,7 +96,7 @@ class Reader:
         Raises:
             NotRead: there is none, or more than one; the message says why.
         """
-        ways = [parse(sentence) for sentence in self._tokens.sentences(text)]
+        ways = [self._meanings(sentence) for sentence in self._tokens.sentences(text)]
         if not ways:
             raise NotRead("there are no words")
         found: list[Reading] = []
@@ -113,6 +115,15 @@ class Reader:
             if not self._same(found[0], other):
                 raise NotRead("this can be understood in two ways")
         return found[0]
+
+    def _meanings(self, sentence: Sentence) -> list[Meaning]:
+        """What one sentence can mean; many problems have sentences in common."""
+        known = self._meant.get(sentence.text)
+        if known is None:
+            if len(self._meant) >= _MOST_KEPT:
+                self._meant.clear()
+            known = self._meant[sentence.text] = parse(sentence)
+        return known
 
     def _same(self, one: Reading, other: Reading) -> bool:
         if one.goal == other.goal and one.demand == other.demand:
@@ -136,7 +147,7 @@ class Reader:
         # How to round, or that a reason is to be told, is said after the question.
         if not all(meaning.claims and all(isinstance(claim, Rounding | Explain) for claim in meaning.claims) for meaning in after):
             raise NotRead("the question does not come last")
-        told = Told(self._counts, Mentions(self.table))
+        told = Told(self.counts, Mentions(self.table))
         take_in((meaning.claims for meaning in meanings), told)
         question = questions[0].question
         assert question is not None  # chosen so above
@@ -150,8 +161,8 @@ class Reader:
             if name not in one.uses:
                 raise NotRead(f"{what} plays no part in the question")
         self._check_places(one, told)
-        value = answer(one.goal, self._counts)
-        if one.direct is not None and value != evaluate(one.direct, self._counts):
+        value = answer(one.goal, self.counts)
+        if one.direct is not None and value != evaluate(one.direct, self.counts):
             raise NotRead("what is told and the table say different things")
         demand = self._demand(one, told.rounding, form)
         if demand.form == "whole" and not whole_number(value):
@@ -173,20 +184,19 @@ class Reader:
 
     def _check_places(self, one: Asked, told: Told) -> None:
         """Everything told must be about what is asked: the same groups, trials and colors, no more and no fewer."""
-        worked_with = self._cells([quantity for expr in one.goal.exprs for quantity in quantities(expr)])
+        needed = [leaf for expr in one.goal.exprs for leaf in leaves(expr)]
+        worked_with = self._cells(needed)
         cells = worked_with | self._cells(one.subjects)
-        measured = [length for expr in one.goal.exprs for length in lengths(expr)]
-        priced = {price for expr in one.goal.exprs for price in prices(expr)}
-        for fact in told.facts:
-            if not priced.issuperset(prices(fact.expr)):
-                raise NotRead(f"{fact.text} plays no part in the question")
-            if fact not in told.coordinates and not set(measured).issuperset(lengths(fact.expr)):
-                raise NotRead(f"{fact.text} plays no part in the question")
+        told_of = [leaves(fact.expr) for fact in told.facts]
+        for fact, found in zip(told.facts, told_of, strict=True):
+            for leaf in found:
+                kind = type(leaf)
+                if (kind is Price or (kind is Measured and fact not in told.coordinates)) and leaf not in needed:
+                    raise NotRead(f"{fact.text} plays no part in the question")
         useless = [
             number
-            for number, fact in enumerate(told.facts)
-            if fact not in told.coordinates
-            and not all(cells.issuperset(self._counts.cells(quantity.scope)) for quantity in quantities(fact.expr))
+            for number, found in enumerate(told_of)
+            if not cells.issuperset(self._cells(found)) and told.facts[number] not in told.coordinates
         ]
         for number in useless:
             if not self._one_of_a_list(number, useless, told, worked_with):
@@ -194,7 +204,9 @@ class Reader:
         measures = {quantity.measure for quantity in one.subjects}
         if any(look.measure == "standing" for look in told.seen) and "standing" not in measures:
             raise NotRead("what is to be counted is not what is asked")
-        worked_with |= self._cells(Quantity("set_up", length.scope) for length in measured)
+        if not told.looks:
+            return
+        worked_with |= self._cells([Quantity("set_up", leaf.scope) for leaf in needed if type(leaf) is Measured])
         for part, labels in told.looks:
             place = DIMENSIONS.index(part)
             # "Look at the bar graph for the Owls. The Wrens knocked down 2 fewer": only the Owls are looked at.
@@ -214,8 +226,9 @@ class Reader:
         beside = [other for other in exprs if isinstance(other, Quantity) and (other.measure, *other.scope[:2]) == alike]
         return bool(beside) and needed <= self._cells(beside)
 
-    def _cells(self, found: Iterable[Quantity]) -> set[Cell]:
-        return {cell for quantity in found for cell in self._counts.cells(quantity.scope)}
+    def _cells(self, found: Iterable[Expr]) -> set[Cell]:
+        """The cells of the quantities among some leaves."""
+        return set[Cell]().union(*[self.counts.covered(leaf.scope) for leaf in found if type(leaf) is Quantity])
 
 
 class _ById:
@@ -239,13 +252,6 @@ def _reader(key: _ById) -> Reader:
     assert isinstance(table, TrialTable)
     assert isinstance(scenario, Scenario)
     return Reader(table, scenario)
-
-
-@lru_cache(maxsize=4)
-def _counts(key: _ById) -> Counts:
-    [table] = key.things
-    assert isinstance(table, TrialTable)
-    return Counts(table)
 
 
 def read_problem(text: str, table: TrialTable, scenario: Scenario) -> Reading:

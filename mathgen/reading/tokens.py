@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import re
+from collections.abc import Iterable
 from functools import lru_cache
 from typing import NamedTuple
 
@@ -47,8 +48,20 @@ _CARDINAL = rf"(?:{'|'.join((*_UNITS.split(), *_TENS.split()))})"
 _SAID = rf"{_CARDINAL}(?:[ -](?:{_CARDINAL}|hundred|thousand))*"
 _PART = r"(?:hal(?:f|ves)|thirds?|fourths?|quarters?|fifths?|sixths?|sevenths?|eighths?|ninths?|tenths?|twelfths?|hundredths?)"
 _WORD = re.compile(r"[^\W\d_]+(?:['’-][^\W\d_]+)*")
-_SENTENCE_ENDS = re.compile(r"(?<=[.?!]) (?<!\.\.\. )")  # the dots of a repeating decimal end none
+_LETTERS = re.compile(r"[^\W\d_]+")
+_NEXT_WORD = re.compile(rf"\s*({_WORD.pattern})")
+_SENTENCE_ENDS = re.compile(r" (?<=[.?!] )(?<!\.\.\. )")  # the dots of a repeating decimal end none
 _MOST_KEPT = 4096
+
+
+def _first_letters(text: str) -> str:
+    found = _LETTERS.match(text)
+    return found[0] if found else ""
+
+
+def _beginning(phrases: Iterable[str]) -> str:
+    """A look ahead at one letter, which tells soonest that none of some phrases stands there."""
+    return f"(?=[{re.escape(''.join(sorted({phrase[0] for phrase in phrases})))}])"
 
 
 def _kinds_of_number(number: Number) -> str:
@@ -99,10 +112,14 @@ class Tokenizer:
             rf"|{one} (?:{label}){last} and {one} (?:{label})|{one} (?:{label})){last}"
         )
         multiword = sorted((spelling for spelling in lexicon.phrases if not _WORD.fullmatch(spelling)), key=len, reverse=True)
+        # Words that nothing longer begins with: most of a text, so that they are looked for first.
+        said = (*_UNITS.split(), *_TENS.split(), "half", "a half")
+        longer = {_first_letters(phrase.casefold()) for phrase in (*multiword, *lexicon.trial_words, *said)}
+        self._plain = {word: token for word, token in self._words.items() if _first_letters(word) not in longer}
         self._scan = re.compile(
-            rf"\s*(?:(?P<trials>{trials})"
-            + (rf"|(?P<phrase>(?:{'|'.join(map(re.escape, multiword))})(?!\w))" if multiword else "")
-            + rf"|(?P<said>(?:{_SAID}(?:[ -]{_PART})|one half|a half|half|{_SAID})(?!\w|-[^\W\d_]))"
+            rf"\s*(?:(?P<trials>{_beginning(lexicon.trial_words)}{trials})"
+            + (rf"|(?P<phrase>{_beginning(multiword)}(?:{'|'.join(map(re.escape, multiword))})(?!\w))" if multiword else "")
+            + rf"|(?P<said>{_beginning(said)}(?:{_SAID}(?:[ -]{_PART})|one half|a half|half|{_SAID})(?!\w|-[^\W\d_]))"
             rf"|(?P<term>\d+(?:\.\d+)?[b-z])(?!\w)"
             rf"|(?P<signed>(?<![\w)])[-−]{_WRITTEN})(?![\w])"
             rf"|(?P<number>{_WRITTEN})(?![\w])"
@@ -136,6 +153,13 @@ class Tokenizer:
         place, end, written_out = 0, "", text
         text = _PART_NAMES.sub(lambda match: f"{'top' if match[0][0] in 'nN' else 'bottom'} number", text)
         while place < len(text):
+            word = _NEXT_WORD.match(text, place)
+            plain = None if word is None else self._plain.get(word[1].casefold())
+            if word is not None and plain is not None:
+                place = word.end()
+                kinds.append(plain[0])
+                values.append(plain[1])
+                continue
             match = self._scan.match(text, place)
             assert match is not None  # every sign is a token
             place = match.end()

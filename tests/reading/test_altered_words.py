@@ -7,13 +7,14 @@ from random import Random
 
 import pytest
 
+from mathgen.reading.evaluate import Counts
 from mathgen.reading.read_problem import Reader, Reading
 from mathgen.reading.tokens import NotRead
 from mathgen.trials.shadow import shadow
 from tests.reading.small_class import RAMP, TABLE
 
 TEXTS = [entry[0] for entry in tomllib.loads(Path(__file__).with_name("sentences.toml").read_text(encoding="utf-8"))["read"]]
-READER, SHADOW = Reader(TABLE, RAMP), shadow(TABLE, Random(8))
+READER, SHADOW = Reader(TABLE, RAMP), Counts(shadow(TABLE, Random(8)))
 
 
 def what_is_read(text: str) -> object:

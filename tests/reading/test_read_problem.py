@@ -8,6 +8,7 @@ import pytest
 from sympy import Rational
 
 from mathgen.exact.demand import parse_demand
+from mathgen.reading.evaluate import Counts
 from mathgen.reading.read_problem import Reader, read_problem
 from mathgen.reading.tokens import NotRead
 from mathgen.scenario.words import scenario
@@ -37,13 +38,13 @@ def test_the_same_question_has_its_own_answer_on_another_table():
     other = shadow(TABLE, Random(3))
     row = {(row.group, row.trial, row.color): row for row in other.rows}
     count = read_problem("How many red pins did the Owls knock down in Trial 1?", TABLE, RAMP)
-    assert count.value_on(other) == row["Owls", 1, "red"].down
+    assert count.value_on(Counts(other)) == row["Owls", 1, "red"].down
     told = read_problem(
         "Look at Trial 1. The Owls knocked down 1 more red pin than the Wrens. How many red pins did the Owls knock down?", TABLE, RAMP
     )
-    assert told.value_on(other) == row["Wrens", 1, "red"].down + 1
+    assert told.value_on(Counts(other)) == row["Wrens", 1, "red"].down + 1
     part = read_problem("What percent of the red pins did the Owls leave standing in Trial 1?", TABLE, RAMP)
-    assert part.value_on(other) == 1 - Rational(row["Owls", 1, "red"].down, row["Owls", 1, "red"].set_up)
+    assert part.value_on(Counts(other)) == 1 - Rational(row["Owls", 1, "red"].down, row["Owls", 1, "red"].set_up)
 
 
 def test_facts_are_the_numbers_of_the_words_each_once():
