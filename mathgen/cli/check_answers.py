@@ -12,7 +12,8 @@ import click
 from mathgen.cli.usage import WholeCommand
 from mathgen.errors import RequestFault
 from mathgen.exact.demand import parse_demand
-from mathgen.exact.judge import UNITS, judge
+from mathgen.exact.judge import judge
+from mathgen.exact.judge.typed_number import UNITS
 from mathgen.exact.parse import NotANumber
 from mathgen.trials.decoding import decoded
 

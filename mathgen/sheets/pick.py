@@ -9,7 +9,7 @@ from mathgen.asks.expression import Choice, Same
 from mathgen.bank.deck_plan import Card, ChosenDeck
 from mathgen.bank.key import one_of
 from mathgen.exact.demand import in_words
-from mathgen.exact.judge import COUNTED
+from mathgen.exact.judge.typed_number import COUNTED
 from mathgen.problems.record import Problem
 from mathgen.sheets.answer_line import answer_line
 from mathgen.sheets.figures.bar_graph import graph_data

@@ -1,4 +1,4 @@
-// Typed answers judged against keys, as mathgen/exact/judge.py does; tests hold both to one file of cases. Numbers are exact: BigInt
+// Typed answers judged against keys, as mathgen/exact/judge does; tests hold both to one file of cases. Numbers are exact: BigInt
 // over BigInt. judge(expected, demand, typed, units) gives "right", "right_value_wrong_form", "wrong" or "unreadable".
 "use strict";
 const judge = (() => {
