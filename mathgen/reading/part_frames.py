@@ -104,6 +104,7 @@ SETS: tuple[Rule, ...] = (
     rule("known", "out? of all? the WHOLE? <things>", Known),
     rule("known", "out? of all? (its|their|these|those) WHOLE? <things>", Known),
     rule("known", "out? of all? WHOLE <things>", Known),
+    rule("known", "out? of all <things>", lambda colors: Known(None, colors)),
     rule("set", "<known> SET?", lambda known, measure: known._replace(counted=measure)),
     rule("by_whom", "by <who>", lambda who: who),
     rule("outcome_of", "<known> <that_outcome> <by_whom>? <tail>?", _outcome_of),
@@ -159,6 +160,11 @@ ASKED: tuple[Rule, ...] = (
         "decimal_ask",
         "what decimal part <set> (was|were) <sort_things> <that_outcome>",
         lambda known, colors, measure: _asked_of_set(Demand("decimal"), known, colors, measure),
+    ),
+    rule(
+        "about_ask",
+        "the? <things> <that_outcome> (was|were) about what decimal part <set>",
+        lambda c, m, known: _asked_of_set(Demand("decimal"), known, c, m),
     ),
     rule(
         "ask",

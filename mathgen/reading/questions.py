@@ -297,6 +297,7 @@ RULES: tuple[Rule, ...] = (
     rule("question", "<form> , about <ask>", lambda form, question: _about(_formed(question, form))),
     rule("question", "about <ask> ,? <form>", lambda question, form: _about(_formed(question, form))),
     rule("question", "about <decimal_ask>", lambda question: _about(_formed(question, None))),
+    rule("question", "<about_ask>", lambda question: _about(_formed(question, None))),
     rule("question", "<when> , <ask>", lambda when, question: _formed(_asked_at(when, question), None)),
 )
 

@@ -124,7 +124,8 @@ def _share_of_kinds(question: str, line: dict[str, Any], texts: Texts) -> list[R
     )
     # "The red and gold pins knocked down were what decimal part of the 12 pins?"
     down = re.escape(dict(words.after)["down"])
-    turned = re.search(rf"^(?P<part>.+) {items} {down} were what (?:fraction|decimal part) of (?:the|all) \d+ {items}\?", question)
+    whole_set = rf"(?:(?:the|all) \d+|all) {items}"
+    turned = re.search(rf"^(?P<part>.+) {items} {down} were (?:about )?what (?:fraction|decimal part) of {whole_set}\?", question)
     found = found or turned
     if found is None:
         return None
