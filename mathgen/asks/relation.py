@@ -171,6 +171,8 @@ _BINDS = {"+": 1, "-": 1, "*": 2, "/": 2}
 def _text(expr: Expr, count: Callable[[Any], Any], outer: int) -> str:
     if isinstance(expr, Quantity):
         return str(count(expr))
+    if isinstance(expr, Op):
+        return _operation(expr, count, outer)
     if isinstance(expr, Measured | Price):
         return _length(str(count(expr)), outer)
     if isinstance(expr, Stated):
@@ -185,8 +187,10 @@ def _text(expr: Expr, count: Callable[[Any], Any], outer: int) -> str:
     if isinstance(expr, Deviation):
         counts = [count(one) for one in expr.series]
         return _distance(counts[expr.place], sum(counts), len(counts))
-    if isinstance(expr, Ordered):
-        return _length(str(sorted(map(count, expr.series))[expr.place]), outer)
+    return _length(str(sorted(map(count, expr.series))[expr.place]), outer)  # of numbers in order
+
+
+def _operation(expr: Op, count: Callable[[Any], Any], outer: int) -> str:
     if expr.symbol in ("abs", "opposite"):
         inside = _text(expr.args[0], count, 0)
         return f"Abs({inside})" if expr.symbol == "abs" else f"-({inside})"

@@ -58,6 +58,8 @@ _HYPHENS = re.compile(r"(?<=[^\W\d_])-(?=[^\W\d_])")
 _SENTENCE_END = re.compile(r"(?<=[.?!]) (?=[A-Z0-9\"“])")
 ALL_SOURCES = frozenset({"words", "table", "graph"})
 _GRAPH = frozenset({"graph"})
+_FROM_TABLE = (Quantity, Measured, Price)
+_OF_LINES_ALIKE = (Listing, Changes, Chosen)
 _SINGLE_UNITS = 20  # the tallest bar that a scale of ones has room for on a sheet
 # Limits that hang on how much stands in the words and how much in the table, not on the numbers.
 _OF_SHAPE = frozenset({"words", "cells to read", "operations", "addends"})
@@ -79,6 +81,7 @@ class Candidate(NamedTuple):
     givens: tuple[Given, ...]
     cells: tuple[Cell, ...]
     steps: tuple[str, ...]
+    own_steps: bool  # whether they were worked for this very draft
     printed: dict[Expr, str]  # what the steps take as printed
     exact: Rational | str
     shown: str  # "" for a name
@@ -90,6 +93,7 @@ class Candidate(NamedTuple):
 class _Core(NamedTuple):
     """The arithmetic of a draft, whatever its words: its steps where every number is given, and what the gate says of them."""
 
+    draft: Draft  # that the steps were worked for
     steps: tuple[str, ...]
     stops: tuple[str, ...]
     numbers: frozenset[str]  # its givens
@@ -119,7 +123,8 @@ class Builder:
             return Stopped((str(err),))
         # A name is no number, even where a group is called 7.
         text = "" if isinstance(exact, str) else shown(exact, draft.shown_as or demand, draft.over)
-        core = self._core(model, draft, text)
+        leaves = draft.leaves()
+        core = self._core(model, draft, leaves, text)
         if core.stops:
             return Stopped(core.stops)
         frames = self._frames(model, draft, sources)
@@ -129,7 +134,7 @@ class Builder:
             spot = (model.name, frame.name, shape)
             stops = self._unfit.get(spot)
             if stops is None:
-                found = self._in_frame(model, draft, frame, core, exact, text)
+                found = self._in_frame(model, draft, leaves, frame, core, exact, text)
                 if isinstance(found, Candidate):
                     return found
                 stops = found.reasons
@@ -138,17 +143,16 @@ class Builder:
             reasons.update(dict.fromkeys(stops))
         return Stopped(tuple(reasons) or ("no wording for this grade",))
 
-    def _core(self, model: ProblemModel, draft: Draft, text: str) -> _Core:
+    def _core(self, model: ProblemModel, draft: Draft, leaves: tuple[Expr, ...], text: str) -> _Core:
         """The gate's word on the arithmetic alone. What it stops here, no words can mend."""
         desk = self.desk
-        leaves = draft.leaves()
         number = desk.view.number
-        numbers = tuple([desk.view.value(leaf) if isinstance(leaf, Quantity | Measured | Price) else leaf for leaf in leaves])
+        numbers = tuple([desk.view.value(leaf) if isinstance(leaf, _FROM_TABLE) else leaf for leaf in leaves])
         rates = tuple([rate for _, rate in draft.rates])
         spot = (model.name, outline(draft.ask), draft.features, draft.wanted, rates, draft.sets, text, numbers)
         core = self._cores.get(spot)
         if core is None:
-            steps = school_steps(draft.ask, desk.reader, _all_printed(draft))
+            steps = school_steps(draft.ask, desk.reader, _all_printed(draft, leaves))
             # A rate is said instead of the count that it is made from.
             said = [leaf for leaf in leaves if not (rates and isinstance(leaf, Quantity) and leaf.measure != "set_up")]
             counts = {str(number(leaf)) for leaf in said if isinstance(leaf, Quantity)}
@@ -160,7 +164,7 @@ class Builder:
             # Whether a graph is read is a matter of the words.
             stops = tuple(stop.limit for stop in self.gate.stops(signature) if stop.limit != "graph")
             largest = max((int(count) for count in counts), default=0)
-            core = self._cores[spot] = _Core(steps, stops, frozenset(signature.givens), largest)
+            core = self._cores[spot] = _Core(draft, steps, stops, frozenset(signature.givens), largest)
         return core
 
     def _frames(self, model: ProblemModel, draft: Draft, sources: frozenset[str]) -> tuple[Frame, ...]:
@@ -177,7 +181,14 @@ class Builder:
         return frames
 
     def _in_frame(
-        self, model: ProblemModel, draft: Draft, frame: Frame, core: _Core, exact: Rational | str, text: str
+        self,
+        model: ProblemModel,
+        draft: Draft,
+        leaves: tuple[Expr, ...],
+        frame: Frame,
+        core: _Core,
+        exact: Rational | str,
+        text: str,
     ) -> Candidate | Stopped:
         desk = self.desk
         words = say(frame, draft, desk.speaker, desk.view.value)
@@ -193,7 +204,7 @@ class Builder:
             return Stopped(("graph",))
         givens, cells = givens_of(desk, words, left_out)
         places = places_to_read(givens, cells)
-        steps, printed = core.steps, _all_printed(draft)
+        steps, printed = core.steps, _all_printed(draft, leaves)
         # A total that is read cell by cell has to be added up first.
         summed = cells and not all(isinstance(one, Price) or desk.view.is_cell(one) for one in left_out)
         if summed or any(rate not in words.printed for rate, _ in draft.rates):
@@ -211,20 +222,22 @@ class Builder:
         if stops:
             return Stopped(tuple(stop.limit for stop in stops))
         scored = steps[:1] if draft.at_sight else steps
-        if isinstance(draft.ask.goal, Listing | Changes | Chosen):  # its lines are alike: one operation, done again
+        if isinstance(draft.ask.goal, _OF_LINES_ALIKE):  # its lines are alike: one operation, done again
             scored = tuple({step.partition(" = ")[2]: step for step in steps}.values())
-        points = score(self._features(draft, words, places, scored, text), self.grade)
+        extra = _extra_numbers(draft, words, leaves)
+        points = score(self._features(draft, words, places, extra, scored, text), self.grade)
         standards = self.gate.standards(signature)
+        own = steps is not core.steps or core.draft is draft
         return Candidate(
-            model, draft, self.grade, words, givens, cells, steps, printed, exact, text, standards, points, level(points, self.grade)
+            model, draft, self.grade, words, givens, cells, steps, own, printed, exact, text, standards, points, level(points, self.grade)
         )
 
-    def _features(self, draft: Draft, words: Words, places: int, steps: tuple[str, ...], text: str) -> Features:
+    def _features(self, draft: Draft, words: Words, places: int, extra: int, steps: tuple[str, ...], text: str) -> Features:
         return Features(
             structure=draft.structure,  # type: ignore[arg-type]
             clash=draft.clash,
             fewer=draft.fewer,
-            extra_numbers=_extra_numbers(draft, words),
+            extra_numbers=extra,
             extra_lines=0,
             operations=_operations(steps),
             steps=steps,
@@ -280,8 +293,8 @@ class Builder:
         if bars:
             also = lines_as_ones(bars, self._tallest(candidate.givens), self.grade, candidate.exact)
             draft = draft._replace(slips=(*draft.slips, *also))
-        # Worked again: drafts whose numbers are alike share a core, which may have another list's distances from its mean.
-        steps = school_steps(draft.ask, self.desk.reader, candidate.printed)
+        # Drafts whose numbers are alike share a core, which may have another list's distances from its mean.
+        steps = candidate.steps if candidate.own_steps else school_steps(draft.ask, self.desk.reader, candidate.printed)
         problem = Problem(
             grade=self.grade,
             curriculum=self.curriculum.name,
@@ -316,9 +329,9 @@ class Builder:
         return self.desk.judge.prove(problem)
 
 
-def _all_printed(draft: Draft) -> dict[Expr, str]:
+def _all_printed(draft: Draft, leaves: tuple[Expr, ...]) -> dict[Expr, str]:
     """As if the words gave every number: what a rate prints is known, of a count it does not matter."""
-    printed: dict[Expr, str] = {leaf: "" for leaf in draft.leaves() if isinstance(leaf, Quantity | Measured | Price)}
+    printed: dict[Expr, str] = {leaf: "" for leaf in leaves if isinstance(leaf, _FROM_TABLE)}
     printed.update(draft.rates)
     return printed
 
@@ -358,11 +371,10 @@ def _display(source: str, cells: int) -> Literal["read", "between"] | None:
     return None if not cells else "read" if cells == 1 else "between"
 
 
-def _extra_numbers(draft: Draft, words: Words) -> int:
+def _extra_numbers(draft: Draft, words: Words, used: tuple[Expr, ...]) -> int:
     """Quantities that the words print and the ask does not use, nor a graph that is to be drawn."""
     if "graph" in draft.features:
         return 0
-    used = draft.leaves()
     size = str(draft.over)
     return sum(1 for expr, text in words.printed.items() if isinstance(expr, Quantity) and expr not in used and text != size)
 

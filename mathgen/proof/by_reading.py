@@ -17,7 +17,6 @@ from mathgen.proof.verdict import AGREES
 from mathgen.reading.evaluate import Counts
 from mathgen.reading.read_problem import Reader, Reading
 from mathgen.reading.tokens import NotRead
-from mathgen.trials.scope import Scope
 from mathgen.trials.table import TrialTable
 
 # The ask's answer on a shadow, or the sides of a statement; None where it has none.
@@ -85,18 +84,17 @@ def _without_trials(expr: Expr) -> Expr:
 def _plain(expr: Expr, table: TrialTable) -> Expr:
     """The expression with None for a label that is the table's only one."""
     if isinstance(expr, Op):
-        return Op(expr.symbol, tuple(_plain(arg, table) for arg in expr.args))
+        return Op(expr.symbol, tuple([_plain(arg, table) for arg in expr.args]))
     if not isinstance(expr, Quantity):
         return expr
-    groups, trials, colors = expr.scope
-    return Quantity(
-        expr.measure,
-        Scope(
-            None if len(table.groups) == 1 else groups,
-            None if len(table.trials) == 1 else trials,
-            None if len(table.colors) == 1 else colors,
-        ),
-    )
+    scope = expr.scope
+    if len(table.groups) == 1:
+        scope = scope._replace(groups=None)
+    if len(table.trials) == 1:
+        scope = scope._replace(trials=None)
+    if len(table.colors) == 1:
+        scope = scope._replace(colors=None)
+    return expr if scope is expr.scope else Quantity(expr.measure, scope)
 
 
 def _on_shadows(problem: Problem, reading: Reading, shadows: tuple[tuple[Counts, Solved], ...]) -> str:

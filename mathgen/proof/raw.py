@@ -23,9 +23,10 @@ class RawRows:
 
     def count(self, quantity: Quantity) -> int:
         """Pins of a measure over a scope, row by row."""
-        if quantity not in self._counts:
-            self._counts[quantity] = self._add_up(quantity)
-        return self._counts[quantity]
+        found = self._counts.get(quantity)
+        if found is None:
+            found = self._counts[quantity] = self._add_up(quantity)
+        return found
 
     def length(self, measured: Measured) -> Any:
         """A length in inches, as an element of QQ; None where no row or rows that differ hold it."""

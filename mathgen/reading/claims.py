@@ -71,6 +71,8 @@ _ROOMS = (
 )
 _TAKE: Takers = {kind: take for room in _ROOMS for kind, take in room.TAKEN.items()}
 
+_TO_COME = (NextSet, NextGoal, GoalMean, SameRate)  # what these name is no mention
+
 
 def take_in(sentences: Iterable[Iterable[Claim]], told: Told) -> None:
     """Take in every claim of every sentence, facts that look ahead included.
@@ -82,7 +84,7 @@ def take_in(sentences: Iterable[Iterable[Claim]], told: Told) -> None:
     for claims in sentences:
         for claim in claims:
             for np in claim:
-                if isinstance(np, Np) and not isinstance(claim, NextSet | NextGoal | GoalMean | SameRate):
+                if isinstance(np, Np) and not isinstance(claim, _TO_COME):
                     told.mentions.note_later(np)
     for number, claims in enumerate(sentences):
         for claim in claims:

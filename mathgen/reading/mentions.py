@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass, field
 from typing import Literal
 
 from mathgen.reading.meaning.scope import Labels, Mark, Np
@@ -15,17 +14,23 @@ DIMENSIONS: tuple[Dimension, ...] = ("groups", "trials", "colors")
 _ASKED: dict[Dimension, str] = {"groups": "which group", "trials": "which trial", "colors": "which color"}
 
 
-@dataclass(eq=False, repr=False)
 class Mentions:
     """Labels that were spelled out, in the order of the text. ``later`` holds those of the whole text, for facts that come first."""
 
     table: TrialTable
-    before: dict[Dimension, list[tuple[Label, ...]]] = field(default_factory=lambda: {"groups": [], "trials": [], "colors": []})
-    later: dict[Dimension, list[tuple[Label, ...]]] = field(default_factory=lambda: {"groups": [], "trials": [], "colors": []})
-    counted: list[tuple[Dimension, int, Number]] = field(default_factory=list)  # "the 2 trials": how many, and the number as printed
+    before: dict[Dimension, list[tuple[Label, ...]]]
+    later: dict[Dimension, list[tuple[Label, ...]]]
+    counted: list[tuple[Dimension, int, Number]]  # "the 2 trials": how many, and the number as printed
     merged: bool = False  # whether labels that were named one by one were last taken together
-    assumed: list[str] = field(default_factory=list)  # gaps that nothing in the text fills
+    assumed: list[str]  # gaps that nothing in the text fills
     all_colors: bool = False  # whether pins of all colors have been spoken of
+
+    def __init__(self, table: TrialTable) -> None:
+        self.table = table
+        self.before = {"groups": [], "trials": [], "colors": []}
+        self.later = {"groups": [], "trials": [], "colors": []}
+        self.counted = []
+        self.assumed = []
 
     def every(self, part: Dimension) -> tuple[Label, ...]:
         """All labels of the table."""
@@ -37,11 +42,13 @@ class Mentions:
 
     def scope(self, groups: tuple[Label, ...], trials: tuple[Label, ...], colors: tuple[Label, ...]) -> Scope:
         """A scope in table order, with None for the full set."""
-        found: list[tuple[Label, ...] | None] = []
-        for part, labels in zip(DIMENSIONS, (groups, trials, colors), strict=True):
-            kept = self.ordered(part, labels)
-            found.append(None if len(kept) == len(self.every(part)) else kept)
+        found = self._but_all("groups", groups), self._but_all("trials", trials), self._but_all("colors", colors)
         return Scope(*found)  # type: ignore[arg-type]
+
+    def _but_all(self, part: Dimension, labels: tuple[Label, ...]) -> tuple[Label, ...] | None:
+        every = self.every(part)
+        kept = labels if len(labels) == 1 else tuple([label for label in every if label in labels])
+        return None if len(kept) == len(every) else kept
 
     def note(self, part: Dimension, labels: tuple[Label, ...]) -> None:
         """Remember labels that a sentence has named."""

@@ -185,14 +185,31 @@ class Reader:
     def _check_places(self, one: Asked, told: Told) -> None:
         """Everything told must be about what is asked: the same groups, trials and colors, no more and no fewer."""
         needed = [leaf for expr in one.goal.exprs for leaf in leaves(expr)]
-        worked_with = self._cells(needed)
-        cells = worked_with | self._cells(one.subjects)
         told_of = [leaves(fact.expr) for fact in told.facts]
         for fact, found in zip(told.facts, told_of, strict=True):
             for leaf in found:
                 kind = type(leaf)
                 if (kind is Price or (kind is Measured and fact not in told.coordinates)) and leaf not in needed:
                     raise NotRead(f"{fact.text} plays no part in the question")
+        asked_of = [*needed, *one.subjects]
+        scopes = {leaf.scope for leaf in asked_of if type(leaf) is Quantity}
+        if any(type(leaf) is Quantity and leaf.scope not in scopes for found in told_of for leaf in found):
+            self._check_uses(told, told_of, self._cells(needed), self._cells(asked_of))
+        measures = {quantity.measure for quantity in one.subjects}
+        if any(look.measure == "standing" for look in told.seen) and "standing" not in measures:
+            raise NotRead("what is to be counted is not what is asked")
+        if not told.looks:
+            return
+        cells = self._cells(asked_of)
+        worked_with = self._cells(needed) | self._cells([Quantity("set_up", leaf.scope) for leaf in needed if type(leaf) is Measured])
+        for part, labels in told.looks:
+            place = DIMENSIONS.index(part)
+            # "Look at the bar graph for the Owls. The Wrens knocked down 2 fewer": only the Owls are looked at.
+            if set(labels) not in [{cell[place] for cell in some} for some in (cells, worked_with, self._cells(one.looked_at))]:
+                raise NotRead(f"the question is about other {part} than those to look at")
+
+    def _check_uses(self, told: Told, told_of: list[list[Expr]], worked_with: set[Cell], cells: set[Cell]) -> None:
+        """Each fact must be of cells that are asked for, or stand in a list with those that are worked with."""
         useless = [
             number
             for number, found in enumerate(told_of)
@@ -201,17 +218,6 @@ class Reader:
         for number in useless:
             if not self._one_of_a_list(number, useless, told, worked_with):
                 raise NotRead(f"{told.facts[number].text} plays no part in the question")
-        measures = {quantity.measure for quantity in one.subjects}
-        if any(look.measure == "standing" for look in told.seen) and "standing" not in measures:
-            raise NotRead("what is to be counted is not what is asked")
-        if not told.looks:
-            return
-        worked_with |= self._cells([Quantity("set_up", leaf.scope) for leaf in needed if type(leaf) is Measured])
-        for part, labels in told.looks:
-            place = DIMENSIONS.index(part)
-            # "Look at the bar graph for the Owls. The Wrens knocked down 2 fewer": only the Owls are looked at.
-            if set(labels) not in [{cell[place] for cell in some} for some in (cells, worked_with, self._cells(one.looked_at))]:
-                raise NotRead(f"the question is about other {part} than those to look at")
 
     def _one_of_a_list(self, number: int, useless: list[int], told: Told, needed: set[Cell]) -> bool:
         """Whether a count stands in a list of colors that has all that are needed: "3 red, 2 blue, and 5 gold pins"."""

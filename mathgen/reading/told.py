@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 from collections.abc import Callable, Mapping
-from dataclasses import dataclass, field
 from itertools import product
 from typing import Literal, NamedTuple
 
@@ -55,7 +54,7 @@ from mathgen.reading.meaning.rates import (
     Terms,
 )
 from mathgen.reading.meaning.results import ZeroIs
-from mathgen.reading.meaning.scope import Labels, Mark, Np
+from mathgen.reading.meaning.scope import Mark, Np
 from mathgen.reading.meaning.sets import (
     BoxesAlike,
     InBoxes,
@@ -96,16 +95,15 @@ class Comparison(NamedTuple):
     symbol: Literal["+", "-", "*"]  # first = other symbol stated
 
 
-@dataclass(eq=False, repr=False)
 class Scoring:
     """What is told of points: a rule or an equation with its letters, what earns points, and what was earned."""
 
     rule: Terms = ()
-    equations: list[EquationIs] = field(default_factory=list)
-    letters: list[LetterIs] = field(default_factory=list)
-    each: list[PointsEach] = field(default_factory=list)
+    equations: list[EquationIs]
+    letters: list[LetterIs]
+    each: list[PointsEach]
     bonus: Number | None = None
-    scores: list[ScoreIs] = field(default_factory=list)
+    scores: list[ScoreIs]
     starting: bool = False  # whether the counts told are scores already
     at_rates: bool = False  # or lead to scores as the counts to come do
     line: OneLine | None = None
@@ -115,14 +113,19 @@ class Scoring:
     grid: Grid | None = None
     grew: ScoreGrew | None = None
 
+    def __init__(self) -> None:
+        self.equations = []
+        self.letters = []
+        self.each = []
+        self.scores = []
 
-@dataclass(eq=False, repr=False)
+
 class Buying:
     """What is told of prices, of what is bought and of what there is to pay with."""
 
-    prices: dict[str, Price] = field(default_factory=dict)
+    prices: dict[str, Price]
     listed: tuple[str, ...] | None = None  # items to be looked at on the price list; () for all
-    bought: list[tuple[Stated | None, str]] = field(default_factory=list)
+    bought: list[tuple[Stated | None, str]]
     money: Expr | None = None
     percent: PercentOn | None = None
     rate: Stated | None = None  # of that percent
@@ -131,10 +134,14 @@ class Buying:
     both: bool = False  # whether the two items told of are bought
     spent: tuple[Stated, str | None] | None = None  # how many cents, and on what
     shared: tuple[Stated, str | None] | None = None  # by how many groups, and what
-    parts: dict[str, Op] = field(default_factory=dict)  # prices as parts of a dollar, in the order in which they are told
+    parts: dict[str, Op]  # prices as parts of a dollar, in the order in which they are told
+
+    def __init__(self) -> None:
+        self.prices = {}
+        self.bought = []
+        self.parts = {}
 
 
-@dataclass(eq=False, repr=False)
 class Told:
     """All that the told sentences say, claim by claim.
 
@@ -143,20 +150,20 @@ class Told:
 
     counts: Counts
     mentions: Mentions
-    facts: list[Fact] = field(default_factory=list)
-    sentence_of: list[int] = field(default_factory=list)  # of each fact, the number of its sentence
-    seen: list[Look] = field(default_factory=list)
-    looks: list[tuple[Dimension, tuple[Label, ...]]] = field(default_factory=list)
-    comparisons: list[Comparison] = field(default_factory=list)
+    facts: list[Fact]
+    sentence_of: list[int]  # of each fact, the number of its sentence
+    seen: list[Look]
+    looks: list[tuple[Dimension, tuple[Label, ...]]]
+    comparisons: list[Comparison]
     pair: Against | None = None
     series: tuple[Quantity, ...] = ()  # told last
-    lists: list[tuple[Quantity, ...]] = field(default_factory=list)  # every series told
+    lists: list[tuple[Quantity, ...]]  # every series told
     next_set: NextSet | None = None
     next_goal: NextGoal | None = None
-    same_rate: list[SameRate] = field(default_factory=list)
+    same_rate: list[SameRate]
     points: Quantity | None = None
     points_claim: Points | None = None
-    points_said: list[Number] = field(default_factory=list)
+    points_said: list[Number]
     share_out: ShareOut | None = None
     same_points: SamePoints | None = None
     same_racks: SameRacks | None = None
@@ -173,12 +180,12 @@ class Told:
     last_whole: Quantity | None = None  # of which "3/12 were red pins knocked down" goes on to tell
     the_fraction: Measure | None = None  # "find the fraction knocked down"
     equal_fraction: EqualFraction | None = None
-    scoring: Scoring = field(default_factory=Scoring)
+    scoring: Scoring
     in_pairs: InPairs | None = None
     box_plot: BoxPlot | None = None
     other_row: OtherRow | None = None
     wondered: Wondered | None = None
-    questions: list[Wondered] = field(default_factory=list)  # of which one is asked for
+    questions: list[Wondered]  # of which one is asked for
     left_out: LeaveOut | None = None
     mean_told: Stated | None = None  # of which it is not said what was counted
     sample: Sample | None = None
@@ -190,10 +197,10 @@ class Told:
     drawn: Drawn | None = None
     next_trial: NextTrial | None = None
     uniform: UniformModel | None = None
-    recorded: dict[str, Stated] = field(default_factory=dict)  # how many groups, trials and kinds results were written down for
-    one_for: list[str] = field(default_factory=list)
+    recorded: dict[str, Stated]  # how many groups, trials and kinds results were written down for
+    one_for: list[str]
     picked: Quantity | None = None  # from which one is picked at random
-    choices: list[tuple[str, int]] = field(default_factory=list)  # between how many kinds or groups one is chosen
+    choices: list[tuple[str, int]]  # between how many kinds or groups one is chosen
     same_ratio: SameRatio | None = None
     same_in_trials: SameInTrials | None = None
     share_fraction: ShareFraction | None = None
@@ -217,13 +224,13 @@ class Told:
     to_list: InEqualRows | SplitInto | SumOfSome | OneChange | None = None
     parts: tuple[tuple[str, Expr], ...] = ()  # fractions of a set, all that groups had, as they are written
     parts_of: tuple[Quantity, ...] = ()  # the sets, one a group
-    lengths: list[Measured] = field(default_factory=list)  # spaces between pins that are told
+    lengths: list[Measured]  # spaces between pins that are told
     axes: Axes | None = None
-    coordinates: list[Fact] = field(default_factory=list)  # of points: of each one number may not be needed
+    coordinates: list[Fact]  # of points: of each one number may not be needed
     scatter_plot: ScatterPlot | None = None
     line: LineCloseBy | None = None
     plot_tells: PlotTells | None = None
-    plotted: list[tuple[str, Label, Number, Number]] = field(default_factory=list)  # group, trial and both coordinates
+    plotted: list[tuple[str, Label, Number, Number]]  # group, trial and both coordinates
     once: OncePoint | None = None
     success_rule: bool = False  # whether it is said what a success is
     next_tries: Number | None = None
@@ -249,23 +256,45 @@ class Told:
     boxes_alike: BoxesAlike | None = None
     repeated: Repeated | None = None
     zero: ZeroIs | None = None
-    results: list[Op] = field(default_factory=list)  # over or under the goal
+    results: list[Op]  # over or under the goal
     plot: PlotToMake | None = None
     bars: Bars | None = None
     graph: str = ""  # that is to be made: "bar" or "picture"
     picture: Number | None = None  # how many pins a picture stands for
     spaces: Number | None = None  # how many of them are put end to end
-    buying: Buying = field(default_factory=Buying)
-    open: dict[str, str] = field(default_factory=dict)
+    buying: Buying
+    open: dict[str, str]
+
+    def __init__(self, counts: Counts, mentions: Mentions) -> None:
+        self.counts = counts
+        self.mentions = mentions
+        self.facts = []
+        self.sentence_of = []
+        self.seen = []
+        self.looks = []
+        self.comparisons = []
+        self.lists = []
+        self.same_rate = []
+        self.points_said = []
+        self.scoring = Scoring()
+        self.questions = []
+        self.recorded = {}
+        self.one_for = []
+        self.choices = []
+        self.lengths = []
+        self.coordinates = []
+        self.plotted = []
+        self.results = []
+        self.buying = Buying()
+        self.open = {}
 
     def scopes(self, np: Np, together: bool = False) -> list[Scope]:
         """The scopes that a phrase stands for: one, or several where it says "each"."""
-        choices: list[list[tuple[Label, ...]]] = []
-        for part in DIMENSIONS:
-            labels: Labels = getattr(np, part)
-            found = self.mentions.resolve(part, labels, together)
-            each = isinstance(labels, Mark) and labels.kind == "each"
-            choices.append([(label,) for label in found] if each else [found])
+        found = [self.mentions.resolve(part, labels, together) for part, labels in zip(DIMENSIONS, np, strict=True)]
+        each = [isinstance(labels, Mark) and labels.kind == "each" for labels in np]
+        if not any(each):
+            return [self.mentions.scope(*found)]
+        choices = [[(label,) for label in labels] if one else [labels] for labels, one in zip(found, each, strict=True)]
         return [self.mentions.scope(*chosen) for chosen in product(*choices)]
 
     def scope(self, np: Np, together: bool = False) -> Scope:

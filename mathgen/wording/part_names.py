@@ -14,6 +14,8 @@ def with_part_names(text: str) -> str:
     >>> with_part_names("Do not add the bottom numbers.")
     'Do not add the denominators.'
     """
+    if " number" not in text:
+        return text
     return _PART.sub(lambda match: _cased(_NAMES[match[1].lower()], match[1]), text)
 
 

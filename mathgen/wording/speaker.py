@@ -4,12 +4,14 @@ from __future__ import annotations
 
 from collections.abc import Iterable
 
-from mathgen.asks.expression import Measured, Op, Price, Quantity, Stated
+from mathgen.asks.expression import Measured, Price, Quantity, Stated
 from mathgen.problems.draft import Role
 from mathgen.scenario.naming import group_name, listed, several_of, trial_name, upper_first
 from mathgen.scenario.words import Scenario
 from mathgen.trials.scope import BY_TRIAL, Scope
 from mathgen.trials.table import TrialTable
+
+_PLACED = (Quantity, Measured)  # roles that name groups, trials and colors
 
 
 class Speaker:
@@ -62,9 +64,9 @@ class Speaker:
         """How many words a role takes, and over how many cells it goes: what decides whether a frame is short enough."""
         if isinstance(role, Price):
             return (role.item.count(" "),)
-        if isinstance(role, Quantity | Measured):
+        if isinstance(role, _PLACED):
             scope = role.scope
-        elif isinstance(role, tuple) and role and isinstance(role[0], Quantity | Measured):
+        elif isinstance(role, tuple) and role and isinstance(role[0], _PLACED):
             return (len(role), *self.shape(role[0]))
         elif isinstance(role, tuple) and role and isinstance(role[0], Stated):
             return (len(role),)
@@ -86,16 +88,18 @@ class Speaker:
         """Every phrase that names a group, trials or a color of the roles, longest first, as it may stand in a sentence."""
         found: dict[str, None] = {}
         for role in roles:
-            several = role if isinstance(role, tuple) and not isinstance(role, Quantity | Measured | Price | Stated | Op) else (role,)
-            if isinstance(role, Price):
+            if isinstance(role, _PLACED):
+                found.update(dict.fromkeys(self._names_of(role.scope)))
+            elif isinstance(role, Price):
                 names = role.item, several_of(role.item)
-                found.update(dict.fromkeys(name for name in names if name is not None and " " in name))
-            quantities = [one for one in several if isinstance(one, Quantity | Measured)]
-            for one in quantities:
-                found.update(dict.fromkeys(self._names_of(one.scope)))
-            trials = tuple(dict.fromkeys(trial for one in quantities for trial in one.scope.trials or ()))
-            if len(trials) > 1:
-                found[self.when(Scope(None, trials)).removeprefix("in ")] = None
+                found.update(dict.fromkeys([name for name in names if name is not None and " " in name]))
+            elif type(role) is tuple:
+                scopes = [one.scope for one in role if isinstance(one, _PLACED)]
+                for scope in scopes:
+                    found.update(dict.fromkeys(self._names_of(scope)))
+                trials = tuple(dict.fromkeys([trial for scope in scopes for trial in scope.trials or ()]))
+                if len(trials) > 1:
+                    found[self.when(Scope(None, trials)).removeprefix("in ")] = None
         return tuple(sorted(found, key=len, reverse=True))
 
     def _names_of(self, scope: Scope) -> tuple[str, ...]:

@@ -19,17 +19,16 @@ class CellReader:
 
     def parts(self, quantity: Quantity) -> tuple[int, ...]:
         """The count in each cell of the quantity's scope, in table order; of successes 1 or 0 for each trial, of trials 1."""
-        if quantity not in self._known:
-            groups, trials, colors = quantity.scope
-            table = self._table
-            if quantity.measure in BY_TRIAL:
-                self._known[quantity] = self._trials(quantity)
-                return self._known[quantity]
-            spots = (
-                self._cells.get((g, t, c)) for g in groups or table.groups for t in trials or table.trials for c in colors or table.colors
-            )
-            self._known[quantity] = tuple(_count(row, quantity.measure) for row in spots if row is not None)
-        return self._known[quantity]
+        known = self._known.get(quantity)
+        if known is None:
+            known = self._known[quantity] = self._trials(quantity) if quantity.measure in BY_TRIAL else self._pins(quantity)
+        return known
+
+    def _pins(self, quantity: Quantity) -> tuple[int, ...]:
+        groups, trials, colors = quantity.scope
+        table = self._table
+        spots = (self._cells.get((g, t, c)) for g in groups or table.groups for t in trials or table.trials for c in colors or table.colors)
+        return tuple(_count(row, quantity.measure) for row in spots if row is not None)
 
     def _trials(self, quantity: Quantity) -> tuple[int, ...]:
         marks = []

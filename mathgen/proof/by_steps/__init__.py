@@ -28,7 +28,8 @@ from mathgen.proof.step_numbers import NotTrue
 from mathgen.proof.verdict import AGREES
 
 _MIXED = re.compile(r"\d+ \d+/\d+")
-_PRINTED = re.compile(r"(?:(?<![\w)])-)?\d+(?:/\d+|\.\d+(?:\.\.\.)?)?%?")
+# A digit, or a minus sign that stands behind no word, number or bracket, and what goes on from there.
+_PRINTED = re.compile(r"[-\d](?:(?<=\d)|(?<![\w)]-)(?=\d))\d*(?:/\d+|\.\d+(?:\.\.\.)?)?%?")
 _CHECKS: dict[type, Callable[[Work, Any], None]] = {
     Same: comparisons.check_expression,
     Choice: comparisons.check_winner,
@@ -55,7 +56,9 @@ def verdict(problem: Problem) -> str:
 
 
 def _check_words(problem: Problem) -> None:
-    in_words = {*_PRINTED.findall(problem.text), *_MIXED.findall(problem.text)}
-    for given in problem.givens:
-        if given.where == "words" and given.number not in in_words:
-            raise NotTrue(f"{given.number} does not stand in the words")
+    told = [given.number for given in problem.givens if given.where == "words"]
+    if told:
+        in_words = {*_PRINTED.findall(problem.text), *_MIXED.findall(problem.text)}
+        for one in told:
+            if one not in in_words:
+                raise NotTrue(f"{one} does not stand in the words")
