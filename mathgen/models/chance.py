@@ -209,18 +209,18 @@ def more_likely(view: TableView) -> AskSpace:
 
 @problem_model(skill="outcomes counted")
 def ordered_pairs(view: TableView) -> AskSpace:
-    """How many outcomes two picks have: of two kinds of pins in a row, or of a group and a kind."""
-    kinds, groups = len(view.table.colors), len(view.table.groups)
+    """How many outcomes two picks have: of two kinds, groups or trials in a row, or of two of these."""
+    counts = {"kinds": len(view.table.colors), "groups": len(view.table.groups), "trials": len(view.table.trials)}
 
     def build(first: str, second: str) -> Draft | None:
-        if not 2 < kinds <= 6 or (first == "groups" and not 2 < groups != kinds):
-            return None
-        counts = {"kinds": kinds, "groups": groups}
         one, other = counts[first], counts[second]
+        # As many of both would make two lists alike; a tree of more would not be drawn.
+        if not (2 < one <= 12 and 2 < other <= 6) or (first != second and one == other):
+            return None
         factors = Stated(one, first), Stated(other, second)
         return Draft(
             ask=Ask(Value(Op("*", factors)), (), _WHOLE),
-            roles={"one": factors[0], "other": factors[1]},
+            roles={"one": factors[0], "other": factors[1], "first": first, "second": second},
             structure="times",
             slips=(("K16", (one, other)), *((("K17", (one,)), ("K18", (one,))) if first == second else ())),
             features=_CHANCE,
@@ -228,7 +228,8 @@ def ordered_pairs(view: TableView) -> AskSpace:
             wanted=frozenset({"same" if first == second else "two"}),
         )
 
-    return AskSpace((("kinds", "groups"), ("kinds",)), build)
+    two = AskSpace(((("groups", "kinds"), ("groups", "trials"), ("trials", "kinds")),), lambda pair: build(*pair))
+    return joined(two, AskSpace((("kinds", "groups", "trials"),), lambda one: build(one, one)))
 
 
 @problem_model(skill="outcomes without putting back")

@@ -72,15 +72,19 @@ def choices(told: Told, claim: Choices) -> None:
     """Keep among how many one is chosen.
 
     Raises:
-        NotRead: told twice, or the table has another number of them.
+        NotRead: told twice, or the table has another number of them, or it is of something that was not told.
     """
+    if claim.of and claim.of not in [sort for sort, _ in told.choices]:
+        raise NotRead(f"it is not said among which {claim.of} one is chosen")
+    if not claim.sort:
+        return
     if any(sort == claim.sort for sort, _ in told.choices):
         raise NotRead("the same choice is told of twice")
     told.open[f"choice of {claim.sort}"] = "a choice"
     if claim.number is None:
         told.choices.append((claim.sort, 0))
         return
-    every = told.mentions.every("groups" if claim.sort == "groups" else "colors")
+    every = told.mentions.every("groups" if claim.sort == "groups" else "trials" if claim.sort == "trials" else "colors")
     if claim.number.value != len(every):
         raise NotRead(f"the table has {len(every)} {claim.sort}, not {claim.number.text}")
     told.choices.append((claim.sort, len(every)))
@@ -89,16 +93,17 @@ def choices(told: Told, claim: Choices) -> None:
 
 def pairs(question: Pairs, told: Told, _: Scenario) -> Asked:
     found = dict(told.choices)
-    first, second = (question.sort, "again") if question.same else ("groups", "kinds")
-    left = ("left",) if question.same and "left" in found else ()  # the first one is not put back
+    same = question.first == question.second
+    first, second = question.first, "again" if same else question.second
+    left = ("left",) if same and "left" in found else ()  # the first one is not put back
     if set(found) != {first, second, *left}:
         raise NotRead("it is not said between what to choose")
     one = Stated(found[first], first)
-    other: Expr = one if question.same else Stated(found[second], second)
+    other: Expr = one if same else Stated(found[second], second)
     if left:
         other = Op("-", (one, Stated(1, "whole")))
     goal = Op("*", (one, other))
-    assert evaluate(goal, told.counts) > 0  # a table has groups and kinds
+    assert evaluate(goal, told.counts) > 0  # a table has groups, trials and kinds
     return Asked("pairs", Value(goal), WHOLE, (), tuple(f"choice of {sort}" for sort in (first, second, *left)))
 
 

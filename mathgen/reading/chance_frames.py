@@ -11,7 +11,7 @@ from mathgen.reading.meaning.counts import Look
 from mathgen.reading.meaning.scope import Labels, Np
 from mathgen.reading.noun_phrases import always, what
 from mathgen.reading.tokens import Number
-from mathgen.reading.wanted.chance import NextIs, Pairs, Picked, TimesPicked
+from mathgen.reading.wanted.chance import NextIs, Pairs, Picked, Sort, TimesPicked
 from mathgen.reading.wanted.counts import Part
 from mathgen.reading.wanted.parts import Which
 from mathgen.trials.scope import Label, Measure
@@ -37,6 +37,12 @@ def _bag(thing_colors: Labels, measure: Measure, _: object) -> Claims:
 
 def _kinds(first: Number, sort: str = "kinds") -> Claims:
     return (Choices(sort, first),)
+
+
+def _two(first: Sort, second: Sort) -> Pairs:
+    if first == second:
+        raise Clash
+    return Pairs(first, second)
 
 
 PICKED: tuple[Rule, ...] = (
@@ -91,35 +97,48 @@ OUTCOMES: tuple[Rule, ...] = (
     rule("fact", "a bag has ITEM of WHOLE kinds", lambda _, n: _kinds(n, "kinds")),
     rule("fact", "(a|an) ITEM is picked , the kind is written down , and the ITEM is put back", always(())),
     rule("fact", "then a second ITEM is picked", always((Choices("again"),))),
-    rule("fact", "each of <kinds_of> has a card of its own", lambda n: _kinds(n, "kinds")),
-    rule("fact", "a card is drawn , the kind is written down , and the card is put back", always(())),
-    rule("fact", "then a second card is drawn", always((Choices("again"),))),
-    rule("fact", "a spinner has one equal part for each of <kinds_of>", lambda n: _kinds(n, "kinds")),
-    rule("fact", "the spinner is spun twice , and both kinds are written down in order", always((Choices("again"),))),
-    rule(
-        "fact",
-        "one of WHOLE groups and one of <kinds_of> are drawn at random",
-        lambda n, k: (Choices("groups", n), Choices("kinds", k)),
-    ),
-    rule("fact", "each of WHOLE groups has a card in one stack", lambda n: _kinds(n, "groups")),
-    rule("fact", "each of <kinds_of> has a card in another stack", lambda n: _kinds(n, "kinds")),
-    rule("fact", "one card from each stack is drawn", always(())),
-    rule("fact", "a tree diagram starts with WHOLE groups", lambda n: _kinds(n, "groups")),
-    rule("fact", "each group branches into <kinds_of>", lambda n: _kinds(n, "kinds")),
     rule("sorts_of", "<kinds_of>", lambda number: ("kinds", number)),
     rule("sorts_of", "WHOLE groups", lambda number: ("groups", number)),
-    rule("fact", "each of WHOLE groups has a card of its own", lambda n: _kinds(n, "groups")),
+    rule("sorts_of", "WHOLE trials", lambda number: ("trials", number)),
+    rule("one_sort", "kind", always("kinds")),
+    rule("one_sort", "group", always("groups")),
+    rule("one_sort", "trial", always("trials")),
+    rule("many_sorts", "kinds", always("kinds")),
+    rule("many_sorts", "groups", always("groups")),
+    rule("many_sorts", "trials", always("trials")),
+    rule("fact", "each of <sorts_of> has a card of its own", lambda found: _kinds(found[1], found[0])),
+    rule("fact", "a card is drawn , the <one_sort> is written down , and the card is put back", lambda sort: (Choices("", None, sort),)),
+    rule("fact", "a bag has one card for each of <sorts_of>", lambda found: _kinds(found[1], found[0])),
+    rule("fact", "a card is picked , the <one_sort> is written down , and the card is put back", lambda sort: (Choices("", None, sort),)),
+    rule("fact", "then a second card is picked", always((Choices("again"),))),
+    rule("fact", "one card is drawn and put back , and then a second card is drawn", always((Choices("again"),))),
+    rule("fact", "then a second card is drawn", always((Choices("again"),))),
+    rule("fact", "a spinner has one equal part for each of <sorts_of>", lambda found: _kinds(found[1], found[0])),
+    rule(
+        "fact",
+        "the spinner is spun twice , and both <many_sorts> are written down in order",
+        lambda sort: (Choices("again", None, sort),),
+    ),
+    rule(
+        "fact",
+        "one of <sorts_of> and one of <sorts_of> are drawn at random",
+        lambda one, other: (*_kinds(one[1], one[0]), *_kinds(other[1], other[0])),
+    ),
+    rule("fact", "each of <sorts_of> has a card in one stack", lambda found: _kinds(found[1], found[0])),
+    rule("fact", "each of <sorts_of> has a card in another stack", lambda found: _kinds(found[1], found[0])),
+    rule("fact", "one card from each stack is drawn", always(())),
+    rule("fact", "a tree diagram starts with <sorts_of>", lambda found: _kinds(found[1], found[0])),
+    rule("fact", "each <one_sort> branches into <sorts_of>", lambda sort, found: (Choices("", None, sort), *_kinds(found[1], found[0]))),
     rule("fact", "one card is drawn and not put back", always((Choices("left"),))),
     rule("fact", "a stack has one card for each of <sorts_of>", lambda found: _kinds(found[1], found[0])),
     rule("fact", "one card is drawn , and then another one from the rest", always((Choices("left"), Choices("again")))),
     rule("fact", "the names of <sorts_of> are on cards , one on each card", lambda found: _kinds(found[1], found[0])),
     rule("fact", "one card is drawn , and then a second card is drawn from the rest", always((Choices("left"), Choices("again")))),
-    rule("ask", "how many ordered pairs of groups <come_up>", always(Pairs(True, "groups"))),
     rule("come_up", "are possible", always(None)),
     rule("come_up", "can come up", always(None)),
     rule("come_up", "does the tree diagram show", always(None)),
-    rule("ask", "how many ordered pairs of kinds <come_up>", always(Pairs(True))),
-    rule("ask", "how many different pairs of a group and a kind <come_up>", always(Pairs(False))),
+    rule("ask", "how many ordered pairs of <many_sorts> <come_up>", lambda one, _: Pairs(one, one)),
+    rule("ask", "how many different pairs of a <one_sort> and a <one_sort> <come_up>", lambda one, other, _: _two(one, other)),
 )
 
 RULES: tuple[Rule, ...] = (*PICKED, *PROBABILITY, *OUTCOMES)

@@ -107,6 +107,15 @@ ROWS = {
         ("4 * 3 = 12",),
         {"K16": "7"},
     ),
+    "ordered_pairs, of two groups": (
+        SIX_GROUPS,
+        7,
+        Ask(Value(Op("*", (Stated(4, "groups"), Stated(4, "groups")))), (), WHOLE),
+        "16",
+        "x = 4*4",
+        ("4 * 4 = 16",),
+        {"K16": "8", "K17": "12", "K18": "10"},
+    ),
     "more_likely": (  # more gold pins fell, but a smaller part of them
         table({"red": 5, "gold": 8}, {("Owls", 1): (4, 5), ("Owls", 2): (3, 4)}),
         7,

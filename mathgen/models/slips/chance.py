@@ -83,7 +83,7 @@ def adds_choices(one: int, other: int) -> Wrong:
     return whole(one + other)
 
 
-@slip("K17", "The same kind can be picked twice.")
+@slip("K17", "The same one can be picked twice.")
 def none_twice(kinds: int) -> Wrong:
     """Not in the research catalogue: common practice, no source."""
     return whole(kinds * (kinds - 1))

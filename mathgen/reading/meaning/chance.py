@@ -84,5 +84,6 @@ class RunsAre(NamedTuple):
 class Choices(NamedTuple):
     """ "One of 3 kinds of pins is picked": among how many; ``again`` without a number for "a second card is drawn"."""
 
-    sort: str  # "kinds", "groups" or "again"
+    sort: str  # "kinds", "groups", "trials", or "again"; "left" where the first one is not put back; "" where none is told
     number: Number | None = None
+    of: str = ""  # of which sort that is, where the sentence says it: "both kinds are written down"

@@ -90,11 +90,14 @@ class ThanModel(NamedTuple):
     whole: Labels
 
 
-class Pairs(NamedTuple):
-    """How many ordered pairs of kinds, or of groups (``same``), or pairs of a group and a kind, there are."""
+Sort = Literal["kinds", "groups", "trials"]
 
-    same: bool
-    sort: Literal["kinds", "groups"] = "kinds"
+
+class Pairs(NamedTuple):
+    """How many ordered pairs of kinds, groups or trials, or pairs of two of these, there are."""
+
+    first: Sort
+    second: Sort
 
 
 class TimesPicked(NamedTuple):
