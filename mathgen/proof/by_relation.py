@@ -112,7 +112,8 @@ def solve(ask: Ask, rows: RawRows) -> Rational | str:
 
 
 def _rational(number: Any) -> Rational:
-    return Integer(number) if type(number) is int else Rational(int(number.numerator), int(number.denominator))
+    # Elements of QQ are in lowest terms.
+    return Integer(number) if type(number) is int else Rational.from_coprime_ints(int(number.numerator), int(number.denominator))
 
 
 def _symbolic(expr: Expr, rows: RawRows) -> Linear:

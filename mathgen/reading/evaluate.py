@@ -197,22 +197,27 @@ def evaluate(expr: Expr, counts: Counts) -> Rational:
 
 
 def _operation(symbol: str, values: list[Rational]) -> Rational:
+    """Left to right, tops and bottoms by themselves."""
     value, *others = values
     if symbol == "opposite":
         return Integer(0) - value
     if symbol == "abs":
         return value if value > 0 else Integer(0) - value
+    top, bottom = value.p, value.q
     for other in others:
         if symbol in ("gcf", "lcm"):
             shared = _shared_factor(int(value), int(other))
             return Integer(shared if symbol == "gcf" else int(value) * int(other) // shared)
         if symbol == "/":
-            if other == 0:
+            if other.p == 0:
                 raise NotRead("there is no part of none")
-            value = value / other
+            top, bottom = top * other.q, bottom * other.p
+        elif symbol == "*":
+            top, bottom = top * other.p, bottom * other.q
         else:
-            value = value + other if symbol == "+" else value - other if symbol == "-" else value * other
-    return value
+            more = other.p * bottom
+            top, bottom = top * other.q + (more if symbol == "+" else -more), bottom * other.q
+    return Rational(top, bottom)
 
 
 def _shared_factor(one: int, other: int) -> int:

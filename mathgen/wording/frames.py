@@ -24,7 +24,15 @@ from mathgen.places import templates_folder
 _HEAD = re.compile(r"\{#\s*frame\s+([a-z0-9-]+)\s*:\s*([a-z0-9 ,-]+?)\s*#\}\n?")
 _SOURCES = frozenset({"words", "table", "graph"})
 _READERS = frozenset({"easy", "older"})
-_ENVIRONMENT = Environment(undefined=StrictUndefined, autoescape=False, trim_blocks=True, lstrip_blocks=True)
+
+
+class _OfRoles(Environment):
+    """What a template names of a role is an attribute of it; an item of a dictionary is not looked for."""
+
+    getattr = staticmethod(getattr)  # type: ignore[assignment]
+
+
+_ENVIRONMENT = _OfRoles(undefined=StrictUndefined, autoescape=False, trim_blocks=True, lstrip_blocks=True)
 
 
 @dataclass(frozen=True)

@@ -103,12 +103,12 @@ def _known_to_all(ask: Ask) -> tuple[str, ...]:
 def stats_in(expr: Expr) -> tuple[Stat, ...]:
     """The statistics in an expression, in the order in which they are worked out."""
     if isinstance(expr, Op):
-        return tuple(stat for arg in expr.args for stat in stats_in(arg))
+        return tuple([stat for arg in expr.args for stat in stats_in(arg)])
     return (expr,) if isinstance(expr, Stat) else ()
 
 
 def tallies_in(expr: Expr) -> tuple[Tally, ...]:
     """The tallies in an expression."""
     if isinstance(expr, Op):
-        return tuple(tally for arg in expr.args for tally in tallies_in(arg))
+        return tuple([tally for arg in expr.args for tally in tallies_in(arg)])
     return (expr,) if isinstance(expr, Tally) else ()

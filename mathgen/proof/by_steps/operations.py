@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from collections import Counter
-from collections.abc import Container, Iterator
+from collections.abc import Container
 
 from mathgen.asks.expression import Ask, Expr, Op, Stat, StatName, Value
 from mathgen.proof.by_steps.given_numbers import stats_in
@@ -50,12 +50,13 @@ def _means_used_again(ask: Ask) -> int:
 
 def _used_again(expr: Expr, printed: Container[Expr]) -> int:
     """The operations of what is worked out once and used twice: a total, and 20% of the total."""
-    seen = Counter(_left_to_do(expr, printed))
-    return sum((times - 1) * (len(op.args) - 1) for op, times in seen.items())
+    seen = _left_to_do(expr, printed)
+    if len(seen) < 2:
+        return 0
+    return sum((times - 1) * (len(op.args) - 1) for op, times in Counter(seen).items())
 
 
-def _left_to_do(expr: Expr, printed: Container[Expr]) -> Iterator[Op]:
-    if isinstance(expr, Op) and expr not in printed:
-        yield expr
-        for arg in expr.args:
-            yield from _left_to_do(arg, printed)
+def _left_to_do(expr: Expr, printed: Container[Expr]) -> list[Op]:
+    if not isinstance(expr, Op) or expr in printed:
+        return []
+    return [expr, *(op for arg in expr.args for op in _left_to_do(arg, printed))]
