@@ -49,6 +49,8 @@ _OPINION = re.compile(
 # "The Moles got better from trial 3 to trial 4: how many more ...": a change that the counts tell.
 _GOT_BETTER = re.compile(r"\b(?:got|get|gets|did|do)\s+(?:(?:way|much|a lot|a bit|even)\s+)?(?:better|worse)\b", re.IGNORECASE)
 _COUNTED = re.compile(r"\bhow\s+(?:many|much|menny|meny)\b", re.IGNORECASE)
+_SAID = {"true": "Yes", "false": "No"}
+_YES_OR_NO_SAID = frozenset(_SAID.values())
 _THOUSANDS = re.compile(r"(?<![\d,.])\d{1,3}(?:,\d{3})+(?![\d,])")  # 1,250 as US texts print it
 _YES_OR_NO = re.compile(r"(?:and |so |but )?(?:did|do|does|is|are|was|were|has|have|had|can|could)\b", re.IGNORECASE)
 _ELSEWHERE = re.compile(
@@ -112,6 +114,8 @@ class Listener:
         except NotRead as err:
             return Outcome("ask", why=_sentence(err.reason))
         other = self._as_printed(text)
+        if other is not None and other.display in _YES_OR_NO_SAID:
+            return other  # "Is the total even?": a number is no answer to that
         if other is not None and found.verdict == "answer" and not _alike(found, other):
             return Outcome("ask", why="I can understand this in two ways. Please say it in another way.")
         return found
@@ -173,7 +177,8 @@ class Listener:
         read_as = in_words(reading, self.table, self.scenario)
         shown = reading.shown
         if isinstance(shown, str):
-            return Outcome("answer", read_as, shown.removeprefix(f"{self.scenario.trial.capitalize()} "), shown)
+            said = _SAID.get(shown, shown) if reading.demand.form in ("truth", "rubric") else shown
+            return Outcome("answer", read_as, shown.removeprefix(f"{self.scenario.trial.capitalize()} "), said)
         if isinstance(reading.goal, Ratio):
             text_of = simplest_ratio(int(shown.numerator), int(shown.denominator))
             return Outcome("answer", read_as, text_of, text_of)

@@ -10,7 +10,7 @@ from mathgen.bank.draw import drafts, stream
 from mathgen.grades.curriculum import load
 from mathgen.models.registry import problem_models
 from mathgen.problems.record import Problem
-from mathgen.reading.pupils.verdict import Listener
+from mathgen.reading.pupils.verdict import Listener, ask_the_table
 from mathgen.scenario.words import scenario
 from mathgen.trials.options import ReadOptions
 from mathgen.trials.reading import read_table
@@ -32,7 +32,7 @@ def problems(desk: Desk, grade: int) -> list[Problem]:
     return found
 
 
-@pytest.mark.parametrize("sample", ["main", "accuracy", "spaces"])
+@pytest.mark.parametrize("sample", ["main", "accuracy", "spaces", "tens"])
 def test_a_printed_problem_is_answered_as_in_its_key(sample: str) -> None:
     desk = Desk(read_table(f"samples/{sample}.csv", ReadOptions(counts="down")).table, scenario("ramp"))
     listener = Listener(desk.table, desk.scenario)
@@ -44,3 +44,12 @@ def test_a_printed_problem_is_answered_as_in_its_key(sample: str) -> None:
             if outcome.verdict != "answer" or not outcome.read_as or written.isdisjoint(one.answer.accepted):
                 wrong.append((one.model, one.text, outcome, one.answer.display))
     assert wrong == []
+
+
+def test_whether_something_is_so_is_answered_with_yes_or_no() -> None:
+    table = read_table("samples/tens.csv", ReadOptions(counts="down")).table
+    told = "Look at Trial 1. The Foxes knocked down 2 red and 4 gold pins."
+    asked = (f"{told} Is the total number of red and gold pins knocked down {way}?" for way in ("even", "odd"))
+    even, odd = (ask_the_table(one, table, scenario("ramp")) for one in asked)
+    assert (even.verdict, even.value, even.display) == ("answer", "true", "Yes")
+    assert (odd.verdict, odd.value, odd.display) == ("answer", "false", "No")
