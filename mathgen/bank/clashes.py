@@ -2,14 +2,9 @@
 
 from __future__ import annotations
 
-import re
-from functools import lru_cache
-
 from mathgen.asks.expression import DOLLAR, Choice, Expr, Measured, Op, Price, Quantity, Ratio, Truth, Value
 from mathgen.bank.builder import Candidate
 from mathgen.trials.scope import Scope
-
-_LABELS = re.compile(r"\d+(?:/\d+|\.\d+)?%?")
 
 
 def asked(candidate: Candidate) -> Expr | None:
@@ -109,9 +104,3 @@ def _answer_by_graph(graph: Candidate, other: Candidate) -> bool:
 
 def _is_bar(scope: Scope, spot: tuple[object, object]) -> bool:
     return (scope.groups, scope.trials) == spot and scope.colors is not None and len(scope.colors) == 1
-
-
-@lru_cache(maxsize=4096)
-def masked(text: str) -> str:
-    """A text without its numbers, to see whether two are alike."""
-    return _LABELS.sub("#", text)

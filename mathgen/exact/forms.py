@@ -97,16 +97,6 @@ def repeating(x: Rational) -> tuple[str, str]:
     return f"{sign}{wholes}{'.' if digits else ''}{digits[:before]}", digits[before:]
 
 
-def repeating_text(x: Rational) -> str:
-    """The exact decimal for machine files, the repeating block in brackets.
-
-    >>> repeating_text(Rational(5, 12)), repeating_text(Rational(3, 4))
-    ('0.41(6)', '0.75')
-    """
-    start, block = repeating(x)
-    return f"{start}({block})" if block else start
-
-
 def decimal(x: Rational, places: int | None = None) -> str:
     """The exact decimal; where it does not end, as a pupil writes it, the block written out and then dots.
 

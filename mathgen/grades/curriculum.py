@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import tomllib
 from collections.abc import Mapping
-from dataclasses import dataclass, replace
+from dataclasses import dataclass
 from difflib import get_close_matches
 from functools import cache
 from pathlib import Path
@@ -104,16 +104,6 @@ class Curriculum:
                 for other in entry.when:
                     found.update(dict.fromkeys(other.standards))
         return tuple(found)
-
-    def with_switch(self, name: str, *, on: bool) -> Curriculum:
-        """The same curriculum with one switch set.
-
-        Raises:
-            RequestFault: the curriculum has no such switch.
-        """
-        if name not in self.switches:
-            raise RequestFault(unknown("switch", name, tuple(self.switches)))
-        return replace(self, switches=MappingProxyType({**self.switches, name: on}))
 
     def _on(self, entry: SkillEntry) -> bool:
         return entry.switch is None or self.switches[entry.switch]

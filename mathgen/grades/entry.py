@@ -34,7 +34,6 @@ class Limits:
 class Caps:
     """How long one problem's text may be, question included, in words and sentences."""
 
-    words_aim: int
     words: int
     sentences: int
     longest_sentence: int

@@ -15,7 +15,6 @@ import fontpkg_lexend
 import typst
 
 from mathgen.places import templates_folder
-from mathgen.press.files import write_files
 
 Kind = Literal["worksheet", "key", "cards", "sign", "specimens", "record"]
 # 2000-01-01 00:00 UTC: a date that says nothing, so that the same sheet has the same bytes on any day.
@@ -70,8 +69,3 @@ def page_count(pdf: bytes) -> int:
     found = re.search(rb"/Type/Pages/Count (\d+)", pdf)
     assert found is not None, "the typesetter writes its page tree plainly"
     return int(found[1])
-
-
-def write_pdf(kind: Kind, data: dict[str, Any], path: Path, force: bool = False) -> None:
-    """Write one document; see ``write_files``."""
-    write_files({path: pdf_bytes(kind, data)}, force)

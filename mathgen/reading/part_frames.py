@@ -17,7 +17,6 @@ from mathgen.reading.wanted.parts import ColorPart, OtherNumber, PartOfSet
 from mathgen.trials.scope import Label, Measure
 
 Place = Literal["top", "bottom"]
-DETERMINER = "(the|its|their|these|those)"
 
 
 class Known(NamedTuple):

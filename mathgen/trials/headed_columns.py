@@ -18,7 +18,6 @@ class HeadedColumn:
     number: int  # from 1
     heading: Heading  # the heading rows put together; its text is theirs joined by " / "
     row: int  # the heading row in which it is written, from 1
-    spanned: bool = False  # whether an upper heading reaches over it from the left
 
 
 def columns_beside(grid: Grid, first: int, last: int) -> tuple[HeadedColumn, ...]:
@@ -93,12 +92,10 @@ def columns_below(grid: Grid, first: int, last: int, notes: list[str]) -> tuple[
     for column in range(width):
         parts: list[Heading] = []
         row = last
-        spanned = False
         for index in range(first, last + 1):
             text = tidy(grid.rows[index][column])
             if not text and index < last:
                 text = _from_the_left(grid, index, column, last)
-                spanned = spanned or bool(text)
             elif text:
                 row = index
             if text:
@@ -106,7 +103,7 @@ def columns_below(grid: Grid, first: int, last: int, notes: list[str]) -> tuple[
         heading = _together(parts)
         if heading.guess and not any(f'"{heading.text}"' in note for note in notes):
             notes.append(f'The heading "{heading.text}" is read as "{heading.guess}".')
-        columns.append(HeadedColumn(column + 1, heading, row + 1, spanned))
+        columns.append(HeadedColumn(column + 1, heading, row + 1))
     return tuple(columns)
 
 

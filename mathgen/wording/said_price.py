@@ -77,7 +77,3 @@ class SaidPrice:
         if found is None:
             raise ValueError(f"{self.item} are several already; the model may not offer it")
         return found
-
-    @property
-    def Several(self) -> str:  # noqa: N802 - as above
-        return upper_first(self.several)

@@ -12,7 +12,8 @@ from typing import Any
 from sympy import Integer, Rational
 
 from mathgen.asks.expression import Choice, Equation, Op, Stated
-from mathgen.press.pdf import write_pdf
+from mathgen.press.files import write_files
+from mathgen.press.pdf import pdf_bytes
 from mathgen.sheets.figures.bar_graph import graph_data
 from mathgen.sheets.figures.bar_model import bar_model
 from mathgen.sheets.figures.blank_graph import blank_graph
@@ -113,4 +114,4 @@ def contact_sheet(points: str = "12.5") -> dict[str, Any]:
 
 
 if __name__ == "__main__":
-    write_pdf("specimens", contact_sheet(), Path(sys.argv[1]), force=True)
+    write_files({Path(sys.argv[1]): pdf_bytes("specimens", contact_sheet())}, force=True)

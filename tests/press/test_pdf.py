@@ -14,8 +14,7 @@ import pdfua
 import pytest
 
 from mathgen.bank.plan import ChosenForm, Graph
-from mathgen.errors import RequestFault
-from mathgen.press.pdf import Kind, page_count, pdf_bytes, pdfs, write_pdf
+from mathgen.press.pdf import Kind, page_count, pdf_bytes, pdfs
 from mathgen.sheets.figures.bar_graph import graph_data
 from mathgen.sheets.key import key_data
 from mathgen.sheets.worksheet import worksheet_data
@@ -260,13 +259,3 @@ def test_the_same_sheet_has_the_same_bytes_in_every_process() -> None:
     ]
     together = pdfs([("worksheet", worksheet_data(sheet(4), TABLE, words(4))), ("key", key_data(sheet(4), TABLE, words(4)))])
     assert outputs[0] == outputs[1] == b"".join(together) == made("worksheet", 4) + made("key", 4)
-
-
-def test_writing_refuses_to_replace(tmp_path: Path) -> None:
-    """As every file that the program writes."""
-    path = tmp_path / "sheet.pdf"
-    data = worksheet_data(sheet(2), TABLE, words(2))
-    write_pdf("worksheet", data, path)
-    assert path.read_bytes().startswith(b"%PDF-1.7")
-    with pytest.raises(RequestFault, match=r"sheet\.pdf"):
-        write_pdf("worksheet", data, path)

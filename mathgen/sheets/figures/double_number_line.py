@@ -14,13 +14,12 @@ _PERCENT = re.compile(r"(\d+(?:\.\d+)?)%")
 
 
 class Rate(NamedTuple):
-    """A part, its whole and its percent, and which of the whole and the percent the words print."""
+    """A part, its whole and its percent, and whether the words print the whole."""
 
     part: Rational
     whole: Rational
     percent: Rational
     whole_printed: bool
-    percent_printed: bool
     of_trials: bool = False
 
 
@@ -34,14 +33,14 @@ def rate(scene: Scene) -> Rate | None:
     if not isinstance(exact, Rational):
         return None
     if symbol == "*" and isinstance(second, Stated) and (percent := _printed_percent(scene, first)) is not None:
-        return Rate(exact, Integer(second.number), percent, True, True)
+        return Rate(exact, Integer(second.number), percent, True)
     if symbol == "/" and isinstance(first, Stated) and (percent := _printed_percent(scene, second)) is not None:
-        return Rate(Integer(first.number), exact, percent, False, True)
+        return Rate(Integer(first.number), exact, percent, False)
     counted = summed(first)
     if symbol == "/" and counted is not None and isinstance(second, Quantity) and scene.count(second):
         part, whole = Integer(sum(map(scene.count, counted))), Integer(scene.count(second))
         printed = any(given.expr == second and given.where == "words" for given in scene.problem.givens)
-        return Rate(part, whole, part / whole * 100, printed, False, second.measure == "trials")
+        return Rate(part, whole, part / whole * 100, printed, second.measure == "trials")
     return None
 
 
