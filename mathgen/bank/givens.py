@@ -15,6 +15,7 @@ from mathgen.scenario.words import Scenario
 from mathgen.trials.scope import BY_TRIAL, Scope
 from mathgen.wording.say import Words
 
+_TO_READ = (Quantity, Price)
 # Numbers that no sentence has to print: 1 whole, the count of a list, 2 in a pair, 0 where nothing differs, 100 cents in a dollar.
 STRUCTURAL = frozenset({"whole", "how many", "pair", "nothing", DOLLAR.meaning})
 
@@ -26,7 +27,7 @@ def to_be_read(draft: Draft, printed: dict[Expr, str]) -> tuple[Quantity | Price
         ValueError: the words lack a number that no table holds; a fault of the wording file.
     """
     goal = draft.ask.goal
-    if isinstance(goal, Value | Ratio) and draft.ask.given:
+    if draft.ask.given and isinstance(goal, Value | Ratio):
         waiting: list[Expr] = [side for fact in draft.ask.given for side in fact]
     else:
         waiting = list(goal.exprs)
@@ -37,7 +38,7 @@ def to_be_read(draft: Draft, printed: dict[Expr, str]) -> tuple[Quantity | Price
         expr = waiting.pop(0)
         if expr in printed or expr == asked:
             continue
-        if isinstance(expr, Quantity | Price):
+        if isinstance(expr, _TO_READ):
             found[expr] = None
         elif isinstance(expr, Op):
             waiting[:0] = expr.args

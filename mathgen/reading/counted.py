@@ -16,8 +16,8 @@ from mathgen.trials.scope import Label
 
 def count(told: Told, claim: Count) -> None:
     for scope in told.scopes(claim.np):
-        told.said(Quantity(claim.measure, scope), claim.number)
         told.last_count = Quantity(claim.measure, scope)
+        told.said(told.last_count, claim.number)
 
 
 def some(told: Told, claim: Some) -> None:

@@ -51,6 +51,7 @@ _WORD = re.compile(r"[^\W\d_]+(?:['’-][^\W\d_]+)*")
 _LETTERS = re.compile(r"[^\W\d_]+")
 _NEXT_WORD = re.compile(rf"\s*({_WORD.pattern})")
 _SENTENCE_ENDS = re.compile(r" (?<=[.?!] )(?<!\.\.\. )")  # the dots of a repeating decimal end none
+_TRIAL_WORDS = frozenset({"trial", "trials"})
 _MOST_KEPT = 4096
 
 
@@ -172,9 +173,9 @@ class Tokenizer:
             if token is not None:
                 kinds.append(token[0])
                 values.append(token[1])
-        for before, after, value in zip(kinds, kinds[1:], values[1:], strict=False):
-            if ("trial" in before or "trials" in before) and "NUM" in after:
-                number = value[after.index("NUM")]
+        for place, after in enumerate(kinds):
+            if "NUM" in after and place and not _TRIAL_WORDS.isdisjoint(kinds[place - 1]):
+                number = values[place][after.index("NUM")]
                 assert isinstance(number, Number)
                 raise NotRead(f"the table has no trial {number.text}")
         return Sentence(written_out, tuple(kinds), tuple(values), end)
