@@ -11,7 +11,7 @@ from mathgen.asks.board import board_lines
 from mathgen.asks.expression import NOTHING, PAIR, Ask, Choice, Op, Quantity, Ratio, Stat, Stated, Truth, Value
 from mathgen.asks.steps.cell_reader import CellReader
 from mathgen.exact.demand import Demand
-from tests.asks.test_asks import ANY, DOWN, RATE, SET_UP, WHOLE, down
+from tests.asks.cases import ANY, DOWN, RATE, SET_UP, WHOLE, down
 from tests.tables import TWO_GROUPS
 
 OWLS, HERONS = down("Owls"), down("Herons")  # 15 and 17 pins

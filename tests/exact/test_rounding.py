@@ -78,7 +78,7 @@ def test_rounded_text_reads_back_with_its_places(x, places):
     [(1, {4, 20}), (2, {8, 40, 200}), (3, {16, 80, 400, 2000})],
 )
 def test_ties_stand_over_few_denominators(places, bottoms):
-    """The tie rule by denominator of the project's research facts, 6.1: in lowest terms 4 or 20 tie at tenths, and so on.
+    """In lowest terms only fractions over 4 or 20 tie at tenths, over 8, 40 or 200 at hundredths, and so on.
 
     A tie at tenths is an odd number of twentieths, so in lowest terms it stands over a divisor of 20 that 10 is no multiple of.
     """

@@ -12,6 +12,7 @@ from mathgen.grades.curriculum import load
 from mathgen.models.registry import ProblemModel, problem_models
 from mathgen.problems.draft import Draft
 from mathgen.problems.record import Problem
+from mathgen.proof.record import proved
 from mathgen.scenario.words import scenario
 from mathgen.trials.scope import Measure, Scope
 from mathgen.trials.table import TrialTable
@@ -42,7 +43,14 @@ def problem(name: str, table: TrialTable, grade: int, ask: Ask, sources: frozens
 
 
 def said(name: str, table: TrialTable, grade: int, draft: Draft, sources: frozenset[str] = WORDS) -> Problem:
-    """The problem of one draft, proved."""
+    """The problem of one draft, proved: where a route does not agree, the assertion fails with what each says."""
+    one = judged(name, table, grade, draft, sources)
+    assert proved(one), one.proof
+    return one
+
+
+def judged(name: str, table: TrialTable, grade: int, draft: Draft, sources: frozenset[str] = WORDS) -> Problem:
+    """The problem of one draft with the verdicts of the proof, whatever they are: for faults that are planted."""
     builder = Builder(Desk(table, scenario("ramp")), load("ccss"), grade)
     found = builder.candidate(model(name), draft, stream(1, name), sources)
     assert isinstance(found, Candidate), found

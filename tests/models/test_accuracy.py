@@ -8,7 +8,6 @@ import pytest
 
 from mathgen.asks.expression import Ask, Choice, Equation, Expr, Op, Quantity, Ratio, Stated, Unknown, Value
 from mathgen.exact.demand import Demand
-from mathgen.proof.record import proved
 from mathgen.trials.table import TrialTable
 from tests.aimed import AIMED
 from tests.models.asked import WORDS, every_draft, every_problem, problem, quantity, worked
@@ -150,7 +149,6 @@ ROWS = {
 def test_each_model_by_hand(row: str) -> None:
     grade, sources, ask, *expected = ROWS[row]
     one = problem(row.partition(",")[0], AIMED, grade, ask, sources)
-    assert proved(one)
     assert worked(one) == tuple(expected)
 
 

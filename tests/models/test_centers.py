@@ -6,7 +6,6 @@ import pytest
 
 from mathgen.asks.expression import Ask, Choice, Op, Stat, Stated, Truth, Value
 from mathgen.exact.demand import Demand
-from mathgen.proof.record import proved
 from tests.models.asked import every_draft, every_problem, problem, quantity, said, worked
 from tests.tables import table
 
@@ -58,7 +57,6 @@ def test_each_row_worked_by_hand(name: str, ask: Ask, row: tuple[object, ...]) -
     results = THREE if name == "mean_of_which_count" else CLASS
     # One ask may be said of "each group" and of "a group".
     made = said(name, results, 6, next(draft for draft in every_draft(name, results) if draft.ask == ask), frozenset({"words", "table"}))
-    assert proved(made), made.proof
     assert worked(made) == row
 
 
@@ -75,7 +73,6 @@ def test_a_median_that_is_whole_is_worked_with_as_a_whole_number() -> None:
     series = tuple(quantity("down", group, (1,), "red") for group in (*GROUPS, "Jays"))
     ask = Ask(Value(Op("-", (Stat("median", series[:4]), Stat("median", series)))), (), ANY)
     made = problem("center_without", results, 6, ask)
-    assert proved(made), made.proof
     assert [step.text for step in made.steps] == ["5 + 7 = 12", "12 / 2 = 6", "5 = 5", "6 - 5 = 1"]
 
 

@@ -8,7 +8,6 @@ import pytest
 
 from mathgen.asks.expression import Ask, Choice, Op, Stated, Value
 from mathgen.exact.demand import Demand
-from mathgen.proof.record import proved
 from mathgen.reading.read_problem import read_problem
 from mathgen.reading.tokens import NotRead
 from mathgen.scenario.words import scenario
@@ -157,7 +156,6 @@ ROWS = {
 def test_each_model_by_hand(row: str) -> None:
     trials, grade, ask, *expected = ROWS[row]
     one = problem(row.partition(",")[0], trials, grade, ask)
-    assert proved(one)
     assert worked(one) == tuple(expected)
 
 
@@ -221,5 +219,4 @@ def test_a_model_used_for_many_picks_worked_by_hand() -> None:
         ("4 + 1 + 3 = 8", "3 / 8 = 3/8", "3/8 * 40 = 15"),
         {"K34": "25", "K35": "3"},
     )
-    assert proved(one)
     assert one.standards == ("7.SP.C.6", "7.SP.C.7a")

@@ -41,7 +41,6 @@ def test_a_row_worked_by_hand(model: str, grade: int, group: str, name: str, to:
     one = problem(model, RESULTS, grade, Ask(goal, (), Demand("list")))
     assert worked(one) == expected
     assert one.answer.kind == "list"
-    assert proved(one)
 
 
 @pytest.mark.parametrize(("model", "grade"), [("change_for_total", 4), ("change_for_mean", 6)])

@@ -52,7 +52,6 @@ def test_a_row_worked_by_hand(model: str, grade: int, goal: Chosen, expected: tu
     answer, relation, steps, slips = worked(one)
     assert (answer, relation, steps) == expected[:3]
     assert expected[3].items() <= slips.items()
-    assert proved(one)
 
 
 @pytest.mark.parametrize(("model", "grade"), [("fractions_with_sum", 4), ("unlike_fractions_with_sum", 5)])

@@ -140,7 +140,6 @@ def test_a_row_of_expressions_worked_by_hand(form: str) -> None:
     expression, *rest = EXPRESSIONS[form]
     one = problem("right_expression", TWO_GROUPS, 5, Ask(Truth(SUM, "=", expression), (), Demand("truth")))
     assert worked(one) == tuple(rest)
-    assert proved(one)
     assert one.standards == ("5.OA.A.2",)
 
 
@@ -152,7 +151,6 @@ def test_which_expression_records_worked_by_hand() -> None:
     ask = Ask(Same(("(3 + 2) × 5", "3 + 2 × 5", "3 × 5 + 2"), options, right, red), (), Demand("expression"))
     one = problem("which_expression_records", TWO_GROUPS, 5, ask)
     assert worked(one) == ("(3 + 2) × 5", "x = (3 + 2)*5", (), {"O10": "3 + 2 × 5", "O11": "3 × 5 + 2"})
-    assert proved(one)
     assert one.standards == ("5.OA.A.2",)
 
 
@@ -163,7 +161,6 @@ def test_an_expression_with_a_bonus_worked_by_hand() -> None:
     ask = Ask(Same(("3 × 4 + 10", "3 × (4 + 10)", "3 + 4 × 10"), options, right, red), (), Demand("expression"))
     one = problem("which_expression_records", TWO_GROUPS, 5, ask)
     assert worked(one) == ("3 × 4 + 10", "x = 3*4 + 10", (), {"O13": "3 × (4 + 10)", "O15": "3 + 4 × 10"})
-    assert proved(one)
 
 
 def test_parentheses_do_not_tell_the_right_expression() -> None:

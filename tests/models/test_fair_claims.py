@@ -51,7 +51,6 @@ def test_a_row_worked_by_hand(model: str) -> None:
     assert worked(one) == tuple(expected)
     assert tuple(reason.shown for reason in one.answer.reasons) == reasons
     assert one.answer.because == compared
-    assert proved(one)
 
 
 @pytest.mark.parametrize(("model", "grade"), [(name, grade) for name, (grade, *_) in ROWS.items()])

@@ -4,7 +4,7 @@ from random import Random
 
 import pytest
 
-from mathgen.asks.expression import Choice
+from mathgen.asks.expression import Choice, Stated
 from mathgen.bank.builder import Builder, Candidate, Stopped
 from mathgen.bank.desk import Desk
 from mathgen.grades.curriculum import load
@@ -15,6 +15,8 @@ from mathgen.proof.record import proved
 from mathgen.scenario.words import scenario
 from mathgen.trials.scope import Scope
 from mathgen.trials.table import Row, TrialTable
+from tests.models.asked import every_draft, said, worked
+from tests.tables import TWO_GROUPS
 
 SET_UP = {"red": 4, "blue": 3, "gold": 5}
 DOWN = {
@@ -202,3 +204,32 @@ def test_nothing_and_everything_are_not_asked_for(name):
     """Herons: 4 of 4 red pins in Trial 1, 0 of 3 blue pins in Trial 3."""
     asked = {(d.roles.get("part") or d.roles["given"]).scope for d in drafts(name)}
     assert not asked & {Scope(("Herons",), (1,), ("red",)), Scope(("Herons",), (3,), ("blue",))}
+
+
+GIVEN = {
+    # model: (whose part, number that only the words give, first rate, grade, answer, relation, steps, slips)
+    "whole_from_part": (("Owls", "red"), 30, "3/4", 6, "40", "3/4*x = 30", ("30 / 3/4 = 40",), {"A20": "10", "G13": "31"}),
+    "whole_from_part, one part of several": (
+        ("Herons", "blue"), 8, "1/3", 5, "24", "1/3*x = 8", ("8 / 1/3 = 24",), {"G13": "10", "A21": "16"},
+    ),
+    "equivalent_fraction": (("Owls", None), 4, None, 4, "3", "12/4*x = 9", ("12 / 4 = 3", "9 / 3 = 3"), {"B01": "1", "B02": "9"}),
+    "equivalent_fraction, more parts": (
+        ("Owls", "red"), 12, None, 4, "9", "x = 3*12/4", ("12 / 4 = 3", "3 * 3 = 9"), {"B01": "11", "B02": "3"},
+    ),
+}  # fmt: skip
+
+
+@pytest.mark.parametrize("row", GIVEN)
+def test_each_model_with_a_given_number_by_hand(row: str) -> None:
+    (group, color), number, rate, grade, *expected = GIVEN[row]
+    name, scope = row.partition(",")[0], Scope((group,), (1,), (color,) if color else None)
+    draft = one(
+        [
+            draft
+            for draft in every_draft(name, TWO_GROUPS)
+            if draft.roles["part"].scope == scope
+            and number in [given.number for given in draft.roles.values() if isinstance(given, Stated)]
+            and rate in (None, *(text for _, text in draft.rates[:1]))
+        ]
+    )
+    assert worked(said(name, TWO_GROUPS, grade, draft)) == tuple(expected)

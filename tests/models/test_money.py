@@ -7,7 +7,6 @@ import pytest
 from mathgen.asks.expression import DOLLAR, Ask, Op, Price, QuotientRemainder, Stated, Value
 from mathgen.exact.demand import Demand
 from mathgen.models.registry import problem_models
-from mathgen.proof.record import proved
 from mathgen.trials.table import Priced, Row, TrialTable
 from tests.models.asked import every_draft, problem, worked
 
@@ -75,7 +74,6 @@ ROWS = [
 @pytest.mark.parametrize(("name", "grade", "ask", "row"), ROWS)
 def test_each_row_worked_by_hand(name: str, grade: int, ask: Ask, row: tuple[object, ...]) -> None:
     made = problem(name, STORE, grade, ask)
-    assert proved(made), made.proof
     assert worked(made) == row
 
 

@@ -6,7 +6,6 @@ import pytest
 
 from mathgen.asks.expression import DOLLAR, Ask, Op, Price, QuotientRemainder, Stated, Value
 from mathgen.exact.demand import Demand
-from mathgen.proof.record import proved
 from mathgen.trials.table import Priced, TrialTable
 from tests.models.asked import every_draft, problem, worked
 
@@ -64,7 +63,6 @@ ROWS = [
 @pytest.mark.parametrize(("name", "grade", "ask", "row"), ROWS)
 def test_each_row_worked_by_hand(name: str, grade: int, ask: Ask, row: tuple[object, ...]) -> None:
     made = problem(name, STORE, grade, ask)
-    assert proved(made), made.proof
     assert worked(made) == row
 
 

@@ -89,7 +89,6 @@ def test_a_difference_held_against_a_sum_by_hand(name: str):
     right = Op("+", tuple(Stated(number, "claimed") for number in claimed))
     one = problem("difference_and_sum", TWO_GROUPS, 1, Ask(Truth(left, "=", right), (), Demand("truth")))
     assert list(worked(one)) == expected
-    assert proved(one)
     assert one.standards == ("1.OA.D.7",)
 
 
@@ -109,5 +108,4 @@ def test_a_number_sentence_judged_by_hand(name: str):
     one = problem("true_or_false", TWO_GROUPS, 1, Ask(goal, (), Demand("truth")))
     assert list(worked(one)[:3]) == expected
     assert one.slips
-    assert proved(one)
     assert one.standards == ("1.OA.D.7",)

@@ -31,7 +31,6 @@ def test_greater_total_worked_by_hand(results, grade: int, numbers: str, word: s
     ask = Ask(Choice(("Owls", "Herons"), (OWLS, HERONS), word == "more"), (), Demand("name"))
     (draft,) = [draft for draft in every_draft("greater_total", results) if draft.ask == ask]
     one = said("greater_total", results, grade, draft)
-    assert proved(one)
     assert (one.answer.shown, one.relation) == (winner, f"x = {'Max' if word == 'more' else 'Min'}({numbers})")
     assert {slip.id: slip.value for slip in one.slips} == slips
 
@@ -46,7 +45,6 @@ def test_greater_total_worked_by_hand(results, grade: int, numbers: str, word: s
 )
 def test_a_comparison_judged_by_hand(results, grade: int, test: str, relation: str, key: str, slips: dict[str, str]):
     one = problem("comparison_true", results, grade, Ask(Truth(OWLS, test, HERONS), (), Demand("truth")))
-    assert proved(one)
     assert (one.answer.shown, one.relation, {slip.id: slip.value for slip in one.slips}) == (key, relation, slips)
 
 
@@ -88,7 +86,6 @@ def test_a_row_of_counting_on_worked_by_hand(down: int, answer: str, slips: dict
     ask = Ask(Value(Op("+", (quantity("down", "Owls", (1,)), ONE, ONE))), (), Demand("whole"))
     one = problem("next_number", results, 1, ask)
     assert worked(one) == (answer, f"{down} + 1 + 1 = x", (f"{down} + 1 + 1 = {answer}",), slips)
-    assert proved(one)
     assert one.standards == ("1.NBT.A.1",)
 
 
@@ -105,5 +102,4 @@ def test_a_row_of_counting_back_worked_by_hand(down: int, answer: str, slips: di
     results = table({"red": 60, "blue": 90}, {("Owls", 1): (down - 20, 20), ("Herons", 1): (1, 1)})
     one = problem("number_before", results, 1, Ask(Value(Op("-", (quantity("down", "Owls", (1,)), ONE))), (), Demand("whole")))
     assert worked(one) == (answer, f"1 + x = {down}", (f"{down} - 1 = {answer}",), slips)
-    assert proved(one)
     assert one.standards == ("1.NBT.A.1",)

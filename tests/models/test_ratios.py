@@ -89,7 +89,6 @@ ROWS = {
 def test_each_model_by_hand(row: str) -> None:
     ask, *expected = ROWS[row]
     one = problem(row.partition(",")[0], TWO_GROUPS, 6, ask)
-    assert proved(one)
     assert one.answer.kind == ("number" if row.startswith("fraction") else "ratio")
     assert worked(one) == tuple(expected)
 

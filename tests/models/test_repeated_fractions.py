@@ -5,7 +5,6 @@ from __future__ import annotations
 import pytest
 
 from mathgen.asks.expression import Stated
-from mathgen.proof.record import proved
 from mathgen.trials.scope import Scope
 from tests.models.asked import every_draft, said, worked
 from tests.tables import TWO_GROUPS
@@ -38,7 +37,6 @@ def test_each_model_by_hand(row: str) -> None:
     assert len(found) == 1, found
     one = said(row, TWO_GROUPS, grade, found[0])
     assert worked(one) == tuple(expected)
-    assert proved(one), one.proof
 
 
 def test_a_share_of_pins_is_some_whole_pins() -> None:
@@ -56,4 +54,3 @@ def test_full_sets_by_hand() -> None:
     one = said("full_sets", TWO_GROUPS, 5, found[0])
     slips = {"C50": "1", "C51": "2", "C49": "5/8", "C52": "15"}
     assert worked(one) == ("1 1/4", "24/2*x = 15", ("15 / 12 = 15/12", "15/12 = 1 1/4"), slips)
-    assert proved(one), one.proof

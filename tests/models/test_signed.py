@@ -6,7 +6,6 @@ import pytest
 
 from mathgen.asks.expression import Ask, Choice, Op, Quantity, Stated, Value
 from mathgen.exact.demand import Demand
-from mathgen.proof.record import proved
 from tests.models.asked import every_draft, every_problem, quantity, said, worked
 from tests.tables import table
 
@@ -102,7 +101,6 @@ def test_each_row_worked_by_hand(name: str, grade: int, ask: Ask, row: tuple[obj
         assert found == []
         return
     made = said(name, TABLE, grade, found[0])
-    assert proved(made), made.proof
     assert worked(made) == row
 
 
@@ -113,7 +111,6 @@ def test_the_mean_of_results_may_be_below_zero() -> None:
     found = [draft for draft in every_draft("mean_of_results", results) if draft.roles["goal"] == goal]
     assert len(found) == 1
     made = said("mean_of_results", results, 7, found[0])
-    assert proved(made)
     assert worked(made) == (
         "-1",
         "3*x = 8 - 6 + 3 - 6 + 4 - 6",

@@ -7,7 +7,6 @@ import pytest
 from mathgen.asks.evaluate import value
 from mathgen.asks.expression import Ask, Op, Stat, Stated, Value
 from mathgen.exact.demand import Demand
-from mathgen.proof.record import proved
 from mathgen.reading.evaluate import Counts, evaluate
 from mathgen.trials.totals import Totals
 from tests.models.asked import every_draft, problem, quantity, worked
@@ -104,7 +103,6 @@ ROWS["interquartile_range, halves of three"][-1].pop("I26")  # both slips give 7
 def test_each_model_by_hand(row: str) -> None:
     trials, grade, ask, *expected = ROWS[row]
     one = problem(row.partition(",")[0], trials, grade, ask)
-    assert proved(one)
     assert worked(one) == tuple(expected)
 
 
@@ -163,5 +161,4 @@ def test_the_trials_behind_a_mean_worked_by_hand() -> None:
     ask = Ask(Value(Op("/", (total, Op("/", (total, Stated(3, "trials")))))), (), Demand("whole"))
     one = problem("trials_behind_mean", results, 6, ask)
     assert worked(one) == ("3", "12/3*x = 12", ("12 / 4 = 3",), {"I46": "8", "I47": "48", "I48": "12"})
-    assert proved(one)
     assert one.standards == ("6.SP.B.5c",)

@@ -6,7 +6,6 @@ import pytest
 
 from mathgen.asks.expression import Ask, Equation, Op, Stat, Stated, Unknown, Value
 from mathgen.exact.demand import Demand
-from mathgen.proof.record import proved
 from tests.models.asked import every_draft, problem, quantity, worked
 from tests.tables import TWO_GROUPS, table
 
@@ -102,7 +101,6 @@ ROWS = {
 def test_each_model_by_hand(row: str) -> None:
     trials, grade, ask, *expected = ROWS[row]
     one = problem(row.partition(",")[0], trials, grade, ask)
-    assert proved(one)
     assert worked(one) == tuple(expected)
 
 

@@ -6,7 +6,6 @@ import pytest
 
 from mathgen.asks.expression import Ask, Op, Value
 from mathgen.exact.demand import Demand
-from mathgen.proof.record import proved
 from tests.models.asked import every_draft, problem, quantity, worked
 from tests.tables import table
 
@@ -60,7 +59,6 @@ ROWS = {
 def test_each_model_by_hand(row: str) -> None:
     results, ask, *expected = ROWS[row]
     one = problem(row.partition(",")[0], results, 8, ask)
-    assert proved(one)
     answer, relation, steps, slips = worked(one)
     assert [answer, relation, steps] == expected[:3]
     assert expected[3].items() <= slips.items()  # type: ignore[attr-defined]

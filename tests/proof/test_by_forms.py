@@ -60,7 +60,7 @@ def test_a_wrong_key_fails(answer: Answer, change: dict[str, Any]) -> None:
 
 
 def test_a_value_half_way_between_two_roundings_fails() -> None:
-    """3/8 = 37.5% ties at whole percents: research facts, section 6.1."""
+    """3/8 is 37.5%, half way between 37% and 38%: schools round up there, other trades to the even one, so neither may be a key."""
     with pytest.raises(FormFails):
         check(Answer("number", Rational(3, 8), "38%", "38%", ("38%",), Demand("percent", 0)), ())
 

@@ -1,20 +1,12 @@
-"""An ask is evaluated forwards, stated as an equation, and worked in steps: by hand on one small table."""
+"""Asks by hand on one small table: what each comes to, its equation, and its steps. The tests of all three share them."""
 
 from __future__ import annotations
 
-import pytest
-from sympy import Rational, solve, sympify
+from sympy import Rational
 
-from mathgen.asks.evaluate import NoAnswer, answer
-from mathgen.asks.expression import Ask, Choice, Equation, Op, Quantity, Ratio, Stat, Stated, Unknown, Value
-from mathgen.asks.relation import relation, written
-from mathgen.asks.steps.by_goal import school_steps
-from mathgen.asks.steps.cell_reader import CellReader
+from mathgen.asks.expression import Ask, Equation, Op, Quantity, Ratio, Stat, Stated, Unknown, Value
 from mathgen.exact.demand import Demand
-from mathgen.proof.raw import RawRows
 from mathgen.trials.scope import Scope
-from mathgen.trials.totals import Totals
-from tests.tables import TWO_GROUPS
 
 ANY, WHOLE, PERCENT = Demand(), Demand("whole"), Demand("percent")
 
@@ -130,43 +122,3 @@ CASES = {
         ("3 * 9 = 27", "8 + 9 = 17", "27 - 17 = 10"),
     ),
 }
-
-
-@pytest.mark.parametrize("name", CASES)
-def test_each_kind_of_ask_by_hand(name: str) -> None:
-    ask, printed, value, equation, steps = CASES[name]
-    assert answer(ask, Totals(TWO_GROUPS)) == value
-    assert written(relation(ask), RawRows(TWO_GROUPS).count) == equation
-    assert school_steps(ask, CellReader(TWO_GROUPS), printed) == steps
-
-
-@pytest.mark.parametrize("name", CASES)
-def test_sympy_reads_the_written_relation_and_finds_the_answer(name: str) -> None:
-    """sympy's own parser and solver, a general-purpose reference."""
-    ask, _, value, equation, _ = CASES[name]
-    left, _, right = equation.partition(" = ")
-    assert written(relation(ask), RawRows(TWO_GROUPS).count) == equation
-    assert solve(sympify(f"({left}) - ({right})", rational=True)) == [value]
-
-
-def test_which_takes_the_one_that_beats_every_other() -> None:
-    choice = Choice(("Owls", "Herons"), (down("Owls", 1), down("Herons", 1)))
-    assert answer(Ask(choice, (), Demand("name")), Totals(TWO_GROUPS)) == "Owls"
-
-
-def test_a_tie_has_no_answer() -> None:
-    tie = Choice(("Owls", "Herons"), (down("Owls", 1, "red"), down("Herons", 1, "gold")))
-    with pytest.raises(NoAnswer):
-        answer(Ask(tie, (), Demand("name")), Totals(TWO_GROUPS))
-
-
-def test_division_by_zero_has_no_answer() -> None:
-    nothing = Op("-", (DOWN, DOWN))
-    with pytest.raises(NoAnswer):
-        answer(Ask(Value(Op("/", (DOWN, nothing))), (), ANY), Totals(TWO_GROUPS))
-
-
-def test_brackets_keep_the_meaning_of_the_relation() -> None:
-    """12 - (3 + 4) is not 12 - 3 + 4."""
-    ask = Ask(Value(Op("*", (Stated(2, "times"), Op("-", (SET_UP, Op("+", OWLS_1[:2])))))), (), WHOLE)
-    assert written(relation(ask), RawRows(TWO_GROUPS).count) == "x = 2*(12 - (3 + 2))"
