@@ -238,17 +238,13 @@ class Builder:
             clash=draft.clash,
             fewer=draft.fewer,
             extra_numbers=extra,
-            extra_lines=0,
             operations=_operations(steps),
             steps=steps,
             answer=text,
             display=_display(words.source, places),
             words=self._words(draft, words),
-            clauses=0,
-            mixed_forms=False,
             explain=draft.ask.demand.form == "rubric",
             unlike=draft.unlike,  # type: ignore[arg-type]
-            warning=False,
         )
 
     def _words(self, draft: Draft, words: Words) -> int:

@@ -37,17 +37,13 @@ class Features(NamedTuple):
     clash: bool = False  # the words point to the wrong operation
     fewer: bool = False  # "fewer" or "less" rather than "more"
     extra_numbers: int = 0  # in the words, not needed
-    extra_lines: int = 0  # rows or columns of the problem's own table, not needed
     operations: int = 1
     steps: tuple[str, ...] = ()
     answer: str = ""
-    display: Literal["read", "between", "beyond"] | None = None  # a table or graph: one value, values compared, a rule found
+    display: Literal["read", "between"] | None = None  # a table or graph: one value, or values compared
     words: int = 0
-    clauses: int = 0  # with if, passive, which or that
-    mixed_forms: bool = False  # fraction, decimal, percent side by side
     explain: bool = False
     unlike: Literal["one divides", "neither"] | None = None  # denominators that are compared or added
-    warning: bool = False  # a line that says that not all numbers are needed
 
 
 def score(features: Features, grade: int) -> int:
@@ -69,17 +65,14 @@ def score(features: Features, grade: int) -> int:
     """
     of = weights(grade)
     total = of.structure[features.structure]
-    total += of.clash * features.clash + of.fewer * features.fewer + of.mixed_forms * features.mixed_forms
-    if not features.warning:
-        total += of.extra_number * features.extra_numbers
-        total += of.extra_line * min(features.extra_lines, of.extra_line_cap)
-    total += of.operation * max(0, features.operations - 1)
+    total += of.clash * features.clash + of.fewer * features.fewer
+    total += of.extra_number * features.extra_numbers + of.operation * max(0, features.operations - 1)
     total += _numbers(hardness(features.steps, features.answer), of)
     if features.unlike is not None:
         total += of.one_bottom_divides if features.unlike == "one divides" else of.neither_bottom_divides
     if features.display is not None:
         total += of.display[features.display]
-    total += of.ten_words * max(0, (features.words - of.median_words) // 10) + of.clause * features.clauses
+    total += of.ten_words * max(0, (features.words - of.median_words) // 10)
     return total + of.explain * features.explain
 
 

@@ -19,10 +19,7 @@ class Weights(NamedTuple):
     structure: Mapping[str, int]
     clash: int
     fewer: int
-    mixed_forms: int
     extra_number: int
-    extra_line: int
-    extra_line_cap: int
     operation: int
     carry_or_borrow: int
     beyond_facts: int
@@ -35,7 +32,6 @@ class Weights(NamedTuple):
     easy_percents: tuple[int, ...]
     display: Mapping[str, int]
     ten_words: int
-    clause: int
     median_words: int
     explain: int
 
@@ -58,10 +54,7 @@ def weights(grade: int) -> Weights:
         structure={name: row[band] for name, row in data["structure"].items()},
         clash=data["language"]["clash"][band],
         fewer=data["language"]["fewer"][band],
-        mixed_forms=data["language"]["mixed_forms"][band],
         extra_number=data["extra"]["number"][band],
-        extra_line=data["extra"]["line"][band],
-        extra_line_cap=data["extra"]["line_cap"],
         operation=data["steps"]["operation"][band],
         carry_or_borrow=numbers["carry_or_borrow"][band],
         beyond_facts=numbers["beyond_facts"][band],
@@ -74,7 +67,6 @@ def weights(grade: int) -> Weights:
         easy_percents=tuple(numbers["easy_percents"]),
         display={name: row[band] for name, row in data["display"].items()},
         ten_words=data["reading"]["ten_words"][band],
-        clause=data["reading"]["clause"][band],
         median_words=medians[str(grade)],
         explain=data["answer"]["explain"][band],
     )

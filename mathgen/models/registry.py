@@ -12,8 +12,6 @@ from mathgen.models.space import AskSpace
 from mathgen.models.view import TableView
 from mathgen.trials.table import TableKind
 
-_ROOM = frozenset({"aimed", "lists", "registry", "side_by_side", "slips", "space", "stories", "view"})  # what is no strand
-
 
 class ProblemModel(NamedTuple):
     """A rule that proposes asks for a skill."""
@@ -44,6 +42,5 @@ def problem_model(skill: str, table: TableKind = "results") -> Callable[[Callabl
 def problem_models(table: TableKind | None = None) -> tuple[ProblemModel, ...]:
     """Every model about a kind of table, or about either, in name order."""
     for module in sorted(iter_modules(mathgen.models.__path__), key=lambda module: module.name):
-        if module.name not in _ROOM:
-            import_module(f"mathgen.models.{module.name}")
+        import_module(f"mathgen.models.{module.name}")  # one without models files none
     return tuple(_MODELS[name] for name in sorted(_MODELS) if table in (None, _MODELS[name].table))

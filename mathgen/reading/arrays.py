@@ -59,7 +59,6 @@ def array_total(question: HowMany, told: Told) -> Asked:
     return Asked("array", Value(Op("+", (each,) * int(rows.value))), WHOLE, (whole,), ("rows", "row"), whole)
 
 
-# What takes in each claim of this room.
 TAKEN: Takers = {
     InRows: in_rows,
     RowHolds: row_holds,

@@ -151,7 +151,6 @@ def farther_point(question: FartherPoint, told: Told, _: Scenario) -> Asked:
     return Asked("which list", goal, NAME, tuple(count for _, count in points), ("line", "points"))
 
 
-# What answers each question of this room.
 ASKED: Answers = {
     Goes: goes,
     OddPoint: odd_point,
@@ -159,7 +158,6 @@ ASKED: Answers = {
 }
 
 
-# What takes in each claim of this room.
 TAKEN: Takers = {
     PlotTells: plot_tells,
     Plotted: plotted,

@@ -118,7 +118,6 @@ def _whole(down: Quantity, left: Quantity) -> Expr:
     return Op("+", (down, left))
 
 
-# What answers each question of this room.
 ASKED: Answers = {
     Blank: blank,
     IsTrue: is_true,

@@ -110,7 +110,6 @@ def mean_counts(question: MeanCounts, told: Told, _: Scenario) -> Asked:
     return Asked("mean of a count", Truth(left, "=", stated), TRUTH, series, ("mean",))
 
 
-# What answers each question of this room.
 ASKED: Answers = {
     WhichStatistical: which_statistical,
     CenterWithout: center_without,
@@ -118,7 +117,6 @@ ASKED: Answers = {
 }
 
 
-# What takes in each claim of this room.
 TAKEN: Takers = {
     OneOfTwo: one_of_two,
     LeaveOut: leave_out,

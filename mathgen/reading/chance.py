@@ -130,7 +130,6 @@ def times_picked(question: TimesPicked, told: Told, scenario: Scenario) -> Asked
     return asked._replace(kind="picks", goal=goal, demand=WHOLE, uses=(*asked.uses, "picks"))
 
 
-# What answers each question of this room.
 ASKED: Answers = {
     TimesPicked: times_picked,
     Picked: picked,
@@ -139,7 +138,6 @@ ASKED: Answers = {
 }
 
 
-# What takes in each claim of this room.
 TAKEN: Takers = {
     PickOne: pick_one,
     Choices: choices,

@@ -58,13 +58,11 @@ def which_sums(question: WhichSums, told: Told, _: Scenario) -> Asked:
     return Asked("sums listed", goal, Demand("list"), told.parts_of, ("parts",))
 
 
-# What answers each question of this room.
 ASKED: Answers = {
     WhichSums: which_sums,
 }
 
 
-# What takes in each claim of this room.
 TAKEN: Takers = {
     PartsOfSets: parts_of_sets,
 }

@@ -95,14 +95,12 @@ def least_both(question: LeastBoth, told: Told, _: Scenario) -> Asked:
     return Asked("common", Value(Op("lcm", both)), WHOLE, both, ("repeated",))
 
 
-# What answers each question of this room.
 ASKED: Answers = {
     GreatestBoxes: greatest_boxes,
     LeastBoth: least_both,
 }
 
 
-# What takes in each claim of this room.
 TAKEN: Takers = {
     PutInBoxes: put_in_boxes,
     BoxesAlike: boxes_alike,

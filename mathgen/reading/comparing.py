@@ -217,7 +217,6 @@ def percent_more(question: PercentMore, told: Told, _: Scenario) -> Asked:
     return Asked("change", Value(Op("/", (change, base))), PERCENT, (first, base), sign=question.sign)
 
 
-# What answers each question of this room.
 ASKED: Answers = {
     HowManyOfTotal: how_many_of_total,
     Difference: difference,

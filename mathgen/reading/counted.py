@@ -136,7 +136,6 @@ def _forget_parts(told: Told, over: Literal["groups", "trials"], labels: tuple[L
     ]
 
 
-# What takes in each claim of this room.
 TAKEN: Takers = {
     Count: count,
     Some: some,

@@ -46,13 +46,11 @@ def next_number(question: NextNumber, told: Told, _: Scenario) -> Asked:
     return Asked("counted on" if claim.by == 2 else "counted back", Value(goal), WHOLE, (count,), ("count on",))
 
 
-# What answers each question of this room.
 ASKED: Answers = {
     NextNumber: next_number,
 }
 
 
-# What takes in each claim of this room.
 TAKEN: Takers = {
     CountOn: count_on,
 }

@@ -48,7 +48,6 @@ def about(told: Told, _: About) -> None:
     told.open["about"] = '"about"'
 
 
-# What takes in each claim of this room.
 TAKEN: Takers = {
     Look: look,
     Against: against,

@@ -137,7 +137,6 @@ def is_statistical(_: IsStatistical, told: Told, __: Scenario) -> Asked:
     return Asked("is statistical", Truth(Stat("range", series), ">", NOTHING), TRUTH, series, ("wondered",))
 
 
-# What answers each question of this room.
 ASKED: Answers = {
     WhichList: which_list,
     MeanOrMedian: mean_or_median,
@@ -147,7 +146,6 @@ ASKED: Answers = {
 }
 
 
-# What takes in each claim of this room.
 TAKEN: Takers = {
     Wondered: wondered,
     TwoPlots: two_plots,

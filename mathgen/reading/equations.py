@@ -194,7 +194,6 @@ def _written_out(built: str, numbers: tuple[Number, ...]) -> str:
     return "".join(next(texts) if sign.isalpha() else sign for sign in built)
 
 
-# What answers each question of this room.
 ASKED: Answers = {
     WhichRecords: which_records,
     RightExpression: right_expression,
@@ -203,7 +202,6 @@ ASKED: Answers = {
 }
 
 
-# What takes in each claim of this room.
 TAKEN: Takers = {
     ToChooseFrom: to_choose_from,
     LetterEquation: letter_equation,

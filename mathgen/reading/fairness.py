@@ -69,7 +69,6 @@ def _counts(rate: Expr) -> tuple[Quantity, ...]:
     return tuple(one for one in rate.args if isinstance(one, Quantity)) if isinstance(rate, Op) else ()
 
 
-# What answers each question of this room.
 ASKED: Answers = {
     IsFair: is_fair,
 }

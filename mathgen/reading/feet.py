@@ -105,7 +105,6 @@ def longer_than(question: LongerThan, told: Told, scenario: Scenario) -> Asked:
     return inches._replace(goal=goal, demand=TRUTH, uses=(*inches.uses, "foot"))
 
 
-# What answers each question of this room.
 ASKED: Answers = {
     LongerThan: longer_than,
     NextWider: next_wider,
@@ -114,7 +113,6 @@ ASKED: Answers = {
 }
 
 
-# What takes in each claim of this room.
 TAKEN: Takers = {
     FootIs: foot_is,
     InFeet: in_feet,

@@ -197,7 +197,6 @@ def same_value(question: SameValue, told: Told, scenario: Scenario) -> Asked:
     return asked._replace(kind="same value", goal=Truth(shown, "=", claim), demand=TRUTH)
 
 
-# What answers each question of this room.
 ASKED: Answers = {
     GreaterPart: greater_part,
     FractionGap: fraction_gap,
@@ -209,7 +208,6 @@ ASKED: Answers = {
 }
 
 
-# What takes in each claim of this room.
 TAKEN: Takers = {
     SameInTrials: same_in_trials,
     ShareFraction: share_fraction,

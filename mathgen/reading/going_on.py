@@ -156,7 +156,6 @@ def mean(question: MeanOf, told: Told, _: Scenario) -> Asked:
     return Asked("mean", Value(Stat(question.statistic, series)), question.demand, series)
 
 
-# What answers each question of this room.
 ASKED: Answers = {
     NextCount: next_count,
     NextSetUp: next_set_up,
@@ -166,7 +165,6 @@ ASKED: Answers = {
 }
 
 
-# What takes in each claim of this room.
 TAKEN: Takers = {
     NextGoal: next_goal,
 }

@@ -45,13 +45,11 @@ def pictures_for(question: PicturesFor, told: Told, _: Scenario) -> Asked:
     return Asked("pictures", Value(goal), WHOLE, (down,), ("graph", "picture"))
 
 
-# What answers each question of this room.
 ASKED: Answers = {
     PicturesFor: pictures_for,
 }
 
 
-# What takes in each claim of this room.
 TAKEN: Takers = {
     GraphToMake: graph_to_make,
     PictureStandsFor: picture_stands_for,

@@ -199,13 +199,11 @@ def _part(told: Told, statement: AgainstPart) -> tuple[Quantity, Quantity]:
     return part, whole
 
 
-# What answers each question of this room.
 ASKED: Answers = {
     JudgeClaim: judge_claim,
 }
 
 
-# What takes in each claim of this room.
 TAKEN: Takers = {
     Claimed: claimed,
     LastOne: last_one,

@@ -175,7 +175,6 @@ def each_equal(question: EachEqual, told: Told, _: Scenario) -> Asked:
     return Asked("length", Value(Stat("mean", _plotted(told, question.plotted))), ANY, (), ("made equal",))
 
 
-# What answers each question of this room.
 ASKED: Answers = {
     MoreCrosses: more_crosses,
     SpacesBeyond: spaces_beyond,
@@ -188,7 +187,6 @@ ASKED: Answers = {
 }
 
 
-# What takes in each claim of this room.
 TAKEN: Takers = {
     Apart: apart,
     Spaces: spaces,

@@ -49,13 +49,11 @@ def most_allowed(question: MostAllowed, told: Told, _: Scenario) -> Asked:
     return Asked("goal", Value(allowed), WHOLE, (have,), ("limit", "points each 1"))
 
 
-# What answers each question of this room.
 ASKED: Answers = {
     MostAllowed: most_allowed,
 }
 
 
-# What takes in each claim of this room.
 TAKEN: Takers = {
     LossLimit: loss_limit,
 }

@@ -123,7 +123,6 @@ def all_pairs(question: AllPairs, told: Told, scenario: Scenario) -> Asked:
     return asked._replace(uses=("list", *asked.uses))
 
 
-# What answers each question of this room.
 ASKED: Answers = {
     IsSplit: is_split,
     AllPairs: all_pairs,
@@ -132,7 +131,6 @@ ASKED: Answers = {
 }
 
 
-# What takes in each claim of this room.
 TAKEN: Takers = {
     InEqualRows: to_list,
     SplitInto: to_list,

@@ -215,7 +215,6 @@ def how_many_to_buy(question: HowManyToBuy, told: Told, _: Scenario) -> Asked:
     return asked_for(told, goal, Demand("quotient_remainder"), "money")
 
 
-# What answers each question of this room.
 ASKED: Answers = {
     Pays: pays,
     CostTogether: cost_together,
@@ -228,7 +227,6 @@ ASKED: Answers = {
 }
 
 
-# What takes in each claim of this room.
 TAKEN: Takers = {
     PriceIs: price_is,
     Bought: bought,

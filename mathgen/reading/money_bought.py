@@ -74,7 +74,6 @@ def bills_needed(question: BillsNeeded, told: Told, _: Scenario) -> Asked:
     return money.asked_for(told, QuotientRemainder(cost, DOLLAR, "needed"), WHOLE, *uses)
 
 
-# What answers each question of this room.
 ASKED: Answers = {
     HowManyBought: how_many_bought,
     EachPays: each_pays,
@@ -83,7 +82,6 @@ ASKED: Answers = {
 }
 
 
-# What takes in each claim of this room.
 TAKEN: Takers = {
     Spent: spent,
     SharedBy: shared_by,

@@ -115,7 +115,6 @@ def _gap(told: Told, number: Price | Stated, base: Price, more: bool) -> Op:
     return Op("-", (number, base) if more else (base, number))
 
 
-# What answers each question of this room.
 ASKED: Answers = {
     PriceThen: price_then,
     PercentPart: percent_part,
@@ -124,7 +123,6 @@ ASKED: Answers = {
 }
 
 
-# What takes in each claim of this room.
 TAKEN: Takers = {
     PercentOn: percent_on,
     NewPrice: new_price,

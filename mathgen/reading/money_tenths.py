@@ -72,7 +72,6 @@ def part_left(_: PartLeft, told: Told, _scenario: Scenario) -> Asked:
     return Asked("money", Value(Op("-", (Stated(1, "whole"), Op("+", (part, part2))))), ANY, (), ("money", "both"))
 
 
-# What answers each question of this room.
 ASKED: Answers = {
     WhichCosts: which_costs,
     CostsMoreThan: costs_more_than,
@@ -81,7 +80,6 @@ ASKED: Answers = {
 }
 
 
-# What takes in each claim of this room.
 TAKEN: Takers = {
     PartPaid: part_paid,
     BuysBoth: buys_both,

@@ -44,7 +44,6 @@ def _keep_comparison(told: Told, comparison: Comparison, number: Number) -> None
     told.open[f"comparison {len(told.comparisons)}"] = number.text
 
 
-# What takes in each claim of this room.
 TAKEN: Takers = {
     More: more,
     Times: times,

@@ -104,14 +104,12 @@ def how_many_fit(question: HowManyFit, told: Told, scenario: Scenario) -> Asked:
     return Asked("tally", Value(Tally(series, limit.test, stated)), WHOLE, series, ("limit",))
 
 
-# What answers each question of this room.
 ASKED: Answers = {
     TimesLetter: times_letter,
     HowManyFit: how_many_fit,
 }
 
 
-# What takes in each claim of this room.
 TAKEN: Takers = {
     LetterAhead: letter_ahead,
     LeftIs: left_is,

@@ -45,7 +45,6 @@ def one_more(told: Told, claim: OneMoreTrial) -> None:
     told.open["one more trial"] = "one more trial"
 
 
-# What takes in each claim of this room.
 TAKEN: Takers = {
     NextSet: next_set,
     SameRate: same_rate,

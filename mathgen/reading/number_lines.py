@@ -136,7 +136,6 @@ def top_of_sets(_question: TopOfSets, told: Told, _: Scenario) -> Asked:
     return Asked("sets as a fraction", Value(Op("*", (count, each.expr))), WHOLE, (total,), ("as fraction",), total)
 
 
-# What answers each question of this room.
 ASKED: Answers = {
     WholeOfFraction: whole_of_fraction,
     PartsFromOne: parts_from_one,
@@ -144,7 +143,6 @@ ASKED: Answers = {
 }
 
 
-# What takes in each claim of this room.
 TAKEN: Takers = {
     NumberLine: number_line,
     FromOne: from_one,

@@ -48,13 +48,11 @@ def mean_then(question: MeanThen, told: Told, _: Scenario) -> Asked:
     return Asked("mean then", Value(goal), ANY, series, ("next trial",))
 
 
-# What answers each question of this room.
 ASKED: Answers = {
     MeanThen: mean_then,
 }
 
 
-# What takes in each claim of this room.
 TAKEN: Takers = {
     NextTrial: next_trial,
 }

@@ -151,14 +151,12 @@ def fraction_told(told: Told, measure: Measure | None, np: Np) -> tuple[Measure,
     return measure, scopes[0]
 
 
-# What answers each question of this room.
 ASKED: Answers = {
     PartOfSet: part_of_set,
     OtherNumber: other_number,
 }
 
 
-# What takes in each claim of this room.
 TAKEN: Takers = {
     PartOf: part_of,
     TheFraction: the_fraction,

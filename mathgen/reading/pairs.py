@@ -143,7 +143,6 @@ def boxed(question: Boxed, told: Told, _: Scenario) -> Asked:
     return Asked("in boxes", goal, Demand("quotient_remainder") if question.want == "both" else WHOLE, (whole,), ("boxes",))
 
 
-# What answers each question of this room.
 ASKED: Answers = {
     Doubled: doubled,
     Paired: paired,
@@ -154,7 +153,6 @@ ASKED: Answers = {
 }
 
 
-# What takes in each claim of this room.
 TAKEN: Takers = {
     InPairs: in_pairs,
     InBoxes: in_boxes,

@@ -59,7 +59,6 @@ def color_part(question: ColorPart, told: Told, _: Scenario) -> Asked:
     return Asked("color part", Value(Op("/", (part, whole))), question.demand, (part, whole))
 
 
-# What answers each question of this room.
 ASKED: Answers = {
     Which: which,
     RatioOf: ratio,

@@ -41,7 +41,6 @@ def point_at(told: Told, claim: PointAt) -> None:
     told.coordinates.append(told.facts[-1])
 
 
-# What takes in each claim of this room.
 TAKEN: Takers = {
     Axes: axes,
     PointAt: point_at,

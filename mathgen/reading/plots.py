@@ -79,14 +79,12 @@ def in_bar(question: InBar, told: Told, scenario: Scenario) -> Asked:
     return Asked("tally", Value(Tally(series, "from", low, high)), WHOLE, series, ("plot", "bars"))
 
 
-# What answers each question of this room.
 ASKED: Answers = {
     Dots: dots,
     InBar: in_bar,
 }
 
 
-# What takes in each claim of this room.
 TAKEN: Takers = {
     PlotToMake: plot_to_make,
     Bars: bars_told,

@@ -156,7 +156,6 @@ def _fitting(told: Told, nps: tuple[Np, ...]) -> tuple[str, ...] | None:
     return Scope(*told.mentions.scope((), (), colors)).colors if isinstance(colors, tuple) else None
 
 
-# What answers each question of this room.
 ASKED: Answers = {
     PointsOfOne: points_of_one,
     OneRack: one_rack,
@@ -164,7 +163,6 @@ ASKED: Answers = {
 }
 
 
-# What takes in each claim of this room.
 TAKEN: Takers = {
     SamePoints: same_points,
     SameRacks: same_racks,

@@ -33,7 +33,6 @@ def share_out(told: Told, claim: ShareOut) -> None:
         told.points_said.append(claim.points)
 
 
-# What takes in each claim of this room.
 TAKEN: Takers = {
     Points: points,
     PointsEarned: points_earned,

@@ -49,7 +49,6 @@ def all_the_others(told: Told, claim: AllTheOthers) -> None:
             raise NotRead(f'"the other" are of other {part}')
 
 
-# What takes in each claim of this room.
 TAKEN: Takers = {
     Portion: portion,
     AllTheOthers: all_the_others,

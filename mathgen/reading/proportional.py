@@ -175,7 +175,6 @@ def slopes_apart(question: SlopesApart, told: Told, _: Scenario) -> Asked:
     return Asked("line", Value(goal), WHOLE, tuple(counts), ("proportional", "score 1", "score 2"))
 
 
-# What answers each question of this room.
 ASKED: Answers = {
     Constant: constant,
     Growth: growth,
@@ -186,7 +185,6 @@ ASKED: Answers = {
 }
 
 
-# What takes in each claim of this room.
 TAKEN: Takers = {
     Proportional: proportional,
     Growing: growing,

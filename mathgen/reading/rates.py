@@ -103,7 +103,6 @@ def in_row(question: InRow, told: Told, _: Scenario) -> Asked:
     return Asked("ratio table", goal, WHOLE, (asked, other), ("same ratio",))
 
 
-# What answers each question of this room.
 ASKED: Answers = {
     UnitRate: unit_rate,
     ForEach: for_each,
@@ -113,7 +112,6 @@ ASKED: Answers = {
 }
 
 
-# What takes in each claim of this room.
 TAKEN: Takers = {
     SameRatio: same_ratio,
 }

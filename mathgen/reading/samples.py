@@ -220,7 +220,6 @@ def than_model(question: ThanModel, told: Told, _: Scenario) -> Asked:
     return Asked("model gap", Value(goal), WHOLE, (part, whole), ("model",))
 
 
-# What answers each question of this room.
 ASKED: Answers = {
     AllGroups: all_groups,
     EstimateOff: estimate_off,
@@ -233,7 +232,6 @@ ASKED: Answers = {
 }
 
 
-# What takes in each claim of this room.
 TAKEN: Takers = {
     Sample: sample,
     SampleLike: sample_like,

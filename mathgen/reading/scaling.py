@@ -52,14 +52,12 @@ def product_or_factor(question: ProductOrFactor, told: Told, scenario: Scenario)
     return asked._replace(kind="product or factor named", goal=goal, demand=NAME)
 
 
-# What answers each question of this room.
 ASKED: Answers = {
     ProductOrFactor: product_or_factor,
     AgainstFactor: against_factor,
 }
 
 
-# What takes in each claim of this room.
 TAKEN: Takers = {
     ScaledCount: scaled_count,
 }

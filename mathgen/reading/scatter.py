@@ -124,7 +124,6 @@ def line_change(question: LineChange, told: Told, _: Scenario) -> Asked:
     return Asked("length", Value(Op("*", (_slope(line), more))), WHOLE, (), ("line",))
 
 
-# What answers each question of this room.
 ASKED: Answers = {
     Predicted: predicted,
     OffLine: off_line,
@@ -132,7 +131,6 @@ ASKED: Answers = {
 }
 
 
-# What takes in each claim of this room.
 TAKEN: Takers = {
     ScatterPlot: scatter_plot,
     LineCloseBy: line_close_by,

@@ -105,7 +105,6 @@ def fewest_needed(question: FewestNeeded, told: Told, _: Scenario) -> Asked:
     return Asked("goal", Value(more), WHOLE, (have,), ("goal score", "points each 1"))
 
 
-# What answers each question of this room.
 ASKED: Answers = {
     LevelWith: level_with,
     OfLine: of_line,
@@ -113,7 +112,6 @@ ASKED: Answers = {
 }
 
 
-# What takes in each claim of this room.
 TAKEN: Takers = {
     StartingScores: starting_scores,
     OneLine: one_line,

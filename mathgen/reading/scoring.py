@@ -333,14 +333,12 @@ def _alone(terms: Terms) -> bool:
     return len(terms) == 1 and terms[0].letter is None
 
 
-# What answers each question of this room.
 ASKED: Answers = {
     Score: score,
     ValueOf: value_of,
 }
 
 
-# What takes in each claim of this room.
 TAKEN: Takers = {
     RuleIs: rule_is,
     EquationIs: equation_is,

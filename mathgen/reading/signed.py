@@ -146,7 +146,6 @@ def results_apart(question: ResultsApart, told: Told, _: Scenario) -> Asked:
     return Asked("signed", Value(Op("-", (told.results[high], told.results[1 - high]))), ANY, counts, ("zero",))
 
 
-# What answers each question of this room.
 ASKED: Answers = {
     ChangeFrom: change_from,
     StandsForResult: stands_for_result,
@@ -157,7 +156,6 @@ ASKED: Answers = {
 }
 
 
-# What takes in each claim of this room.
 TAKEN: Takers = {
     ZeroIs: zero_is,
     ResultIs: result_is,

@@ -55,13 +55,11 @@ def run_chance(question: RunChance, told: Told, _: Scenario) -> Asked:
     return Asked("runs", Value(goal), ANY, (part, whole), ("hit digits", "runs"))
 
 
-# What answers each question of this room.
 ASKED: Answers = {
     RunChance: run_chance,
 }
 
 
-# What takes in each claim of this room.
 TAKEN: Takers = {
     HitDigits: hit_digits,
     RunsAre: runs_are,

@@ -99,7 +99,6 @@ def behind_mean(question: BehindMean, told: Told, __: Scenario) -> Asked:
     return Asked("behind a mean", Value(Op("/", (totals[0], told.mean_was))), WHOLE, (totals[0],), ("mean",))
 
 
-# What answers each question of this room.
 ASKED: Answers = {
     BehindMean: behind_mean,
     BoxPart: box_part,
@@ -107,7 +106,6 @@ ASKED: Answers = {
 }
 
 
-# What takes in each claim of this room.
 TAKEN: Takers = {
     BoxPlot: box_plot,
     Recorded: recorded,

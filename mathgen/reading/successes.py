@@ -173,7 +173,6 @@ def new_trials(_: NewTrials, told: Told, __: Scenario) -> Asked:
     return Asked("needed", Value(goal), WHOLE, (hits, tries), ("success", "success goal", "new successes"))
 
 
-# What answers each question of this room.
 ASKED: Answers = {
     SuccessCount: success_count,
     SuccessShare: success_share,
@@ -185,7 +184,6 @@ ASKED: Answers = {
 }
 
 
-# What takes in each claim of this room.
 TAKEN: Takers = {
     SuccessRule: success_rule,
     TriesWere: tries_were,

@@ -36,13 +36,11 @@ def other_than(question: OtherThan, told: Told, _: Scenario) -> Asked:
     return Asked("count", Value(part), WHOLE, (whole,), ("other row",) if question.colors is None else ())
 
 
-# What answers each question of this room.
 ASKED: Answers = {
     OtherThan: other_than,
 }
 
 
-# What takes in each claim of this room.
 TAKEN: Takers = {
     OtherRow: other_row,
 }

@@ -46,14 +46,12 @@ def _space(told: Told, who: Labels) -> Measured:
     return found[0]
 
 
-# What answers each question of this room.
 ASKED: Answers = {
     ForDrawnInch: for_drawn_inch,
     ForEachInch: for_each_inch,
 }
 
 
-# What takes in each claim of this room.
 TAKEN: Takers = {
     OnDrawing: on_drawing,
 }

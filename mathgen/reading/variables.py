@@ -169,14 +169,12 @@ def which_inequality(question: WhichInequality, told: Told, _: Scenario) -> Aske
     return Asked("expression", goal, Demand("expression"), (down, whole), ("letter", "expressions"))
 
 
-# What answers each question of this room.
 ASKED: Answers = {
     WhichInequality: which_inequality,
     WhichExpression: which_expression,
 }
 
 
-# What takes in each claim of this room.
 TAKEN: Takers = {
     LetterCount: letter_count,
     SumTimes: sum_times,

@@ -32,16 +32,9 @@ def test_one_more_step_is_harder(grade):
 
 
 @pytest.mark.parametrize("grade", GRADES)
-def test_an_extra_number_is_harder_unless_a_line_warns_of_it(grade):
-    """Muth 1984: an extra number lowers accuracy, a warning line brings it back."""
-    extra = PLAIN._replace(extra_numbers=1, extra_lines=2)
+def test_an_extra_number_is_harder(grade):
+    """Muth 1984: an extra number lowers accuracy."""
     assert score(PLAIN._replace(extra_numbers=1), grade) > score(PLAIN, grade)
-    assert score(extra, grade) > score(PLAIN._replace(extra_numbers=1), grade)
-    assert score(extra._replace(warning=True), grade) == score(PLAIN, grade)
-
-
-def test_extra_lines_count_up_to_three():
-    assert score(PLAIN._replace(extra_lines=4), 4) == score(PLAIN._replace(extra_lines=3), 4) > score(PLAIN._replace(extra_lines=2), 4)
 
 
 @pytest.mark.parametrize("grade", GRADES)
@@ -58,9 +51,9 @@ def test_the_whole_from_a_part_is_harder_than_the_part_from_the_whole(grade):
 
 @pytest.mark.parametrize("grade", GRADES)
 def test_reading_between_the_data_is_harder_than_reading_it(grade):
-    """Curcio 1987, from memory: read the data, between, beyond."""
-    read, between, beyond = (score(PLAIN._replace(display=kind), grade) for kind in ("read", "between", "beyond"))
-    assert read < between < beyond
+    """Curcio 1987, from memory: read the data, read between the data."""
+    read, between = (score(PLAIN._replace(display=kind), grade) for kind in ("read", "between"))
+    assert read < between
 
 
 @pytest.mark.parametrize("grade", GRADES)
@@ -77,9 +70,8 @@ def test_a_longer_text_is_no_easier(grade):
 
 
 @pytest.mark.parametrize("grade", GRADES)
-def test_fewer_clauses_and_mixed_forms_are_harder(grade):
-    for more in ({"fewer": True}, {"clauses": 1}, {"mixed_forms": True}):
-        assert score(PLAIN._replace(**more), grade) > score(PLAIN, grade)
+def test_fewer_is_harder_than_more(grade):
+    assert score(PLAIN._replace(fewer=True), grade) > score(PLAIN, grade)
 
 
 def test_names_and_colors_cannot_move_the_score():
