@@ -11,7 +11,7 @@ from sympy import Rational
 
 from mathgen.asks.expression import Ask
 from mathgen.bank.balance import tips
-from mathgen.bank.builder import Builder, Candidate, Stopped
+from mathgen.bank.builder import TOO_LONG, Builder, Candidate, Stopped
 from mathgen.bank.desk import Desk
 from mathgen.bank.draw import drafts, stream
 from mathgen.bank.why_not import in_words
@@ -21,7 +21,7 @@ from mathgen.problems.record import Problem
 from mathgen.proof.record import proved
 from mathgen.proof.verdict import AGREES
 
-_NOT_THE_GATE = ("words", "no wording for this grade", "graph", "twice", "yes and no")
+_NOT_THE_GATE = (*TOO_LONG, "no wording for this grade", "graph", "twice", "yes and no")
 
 
 @dataclass

@@ -61,8 +61,9 @@ _GRAPH = frozenset({"graph"})
 _FROM_TABLE = (Quantity, Measured, Price)
 _OF_LINES_ALIKE = (Listing, Changes, Chosen)
 _SINGLE_UNITS = 20  # the tallest bar that a scale of ones has room for on a sheet
+TOO_LONG = ("words in the question", "sentences", "words", "words in a sentence")  # what a wording can have too many of
 # Limits that hang on how much stands in the words and how much in the table, not on the numbers.
-_OF_SHAPE = frozenset({"words", "cells to read", "operations", "addends"})
+_OF_SHAPE = frozenset({*TOO_LONG, "cells to read", "operations", "addends"})
 
 
 class Stopped(NamedTuple):
@@ -194,8 +195,9 @@ class Builder:
         words = say(frame, draft, desk.speaker, desk.view.value)
         if self._part_names:
             words = words._replace(facts=with_part_names(words.facts), question=with_part_names(words.question))
-        if not self._short_enough(words):
-            return Stopped(("words",))
+        too_long = self._too_long(words)
+        if too_long:
+            return Stopped((too_long,))
         left_out = to_be_read(draft, words.printed)
         if left_out and words.source == "words":
             raise ValueError(f"{model.name}, frame {frame.name}: the words lack {left_out[0]}; a fault of the wording file")
@@ -254,7 +256,8 @@ class Builder:
             text = text.replace(name, "x")
         return text.count(" ") + 1
 
-    def _short_enough(self, words: Words) -> bool:
+    def _too_long(self, words: Words) -> str:
+        """Which of the grade's caps the words go past; "" where they keep them all."""
         caps = self._caps
         asked, _, rounding = words.question.partition("? ")  # how to round is told after the question
         question = _word_count(asked)
@@ -263,12 +266,13 @@ class Builder:
         if rounding:
             lengths.append(_word_count(rounding))
             told += rounding != "Tell why."  # an instruction of two words is no sentence to be understood
-        return (
-            question <= caps.question
-            and told < caps.sentences
-            and sum(lengths) + question <= caps.words
-            and max(lengths, default=0) <= caps.longest_sentence
-        )
+        if question > caps.question:
+            return "words in the question"
+        if told >= caps.sentences:
+            return "sentences"
+        if sum(lengths) + question > caps.words:
+            return "words"
+        return "words in a sentence" if max(lengths, default=0) > caps.longest_sentence else ""
 
     def _graph_features(self, givens: tuple[Given, ...]) -> frozenset[str]:
         """A graph, and a scale that counts in steps where a bar is too tall for single units."""

@@ -7,6 +7,7 @@ from dataclasses import replace
 
 from sympy import Rational
 
+from mathgen.bank.builder import TOO_LONG
 from mathgen.bank.desk import Desk
 from mathgen.bank.draw import drafts, stream
 from mathgen.models.registry import ProblemModel
@@ -28,7 +29,7 @@ _WORDS: dict[str, tuple[str, ...]] = {  # the limits of the gate, by what a teac
     "its decimals have too many places or too few": (
         "decimal places", "decimal places in a step", "answer places", "repeating", "repeating block", "rounded answer", "rounding tie",
     ),
-    "too much would have to be read or said": ("words", "cells to read", "graph categories", "operations"),
+    "too much would have to be read or said": (*TOO_LONG, "cells to read", "graph categories", "operations"),
     "its answers are not whole, or not parts, as the grade wants them": ("whole answer",),
     # What leaves a problem out although the grade allows it.
     "there are no words for it in this grade": ("no wording for this grade",),

@@ -42,7 +42,7 @@ def _filled(claims: Claims, part: str, labels: Labels) -> Claims:
         if np is not None:
             if getattr(np, part) is not None:
                 raise Clash
-            claim = claim._replace(np=np._replace(**{part: labels}))  # type: ignore[call-arg]
+            claim = claim._replace(np=np._replace(**{part: labels}))  # type: ignore[attr-defined]
         out.append(claim)
     return tuple(out)
 

@@ -85,7 +85,7 @@ def asked(question: Question, told: Told, scenario: Scenario) -> list[Asked]:
         ]
     found = []
     for choice in choices:
-        one = question if choice is None or choice is np else question._replace(np=choice)  # type: ignore[call-arg]
+        one = question if choice is None or choice is np else question._replace(np=choice)  # type: ignore[attr-defined]
         found.append(_ASKED[type(question)](one, told, scenario))
     return found
 

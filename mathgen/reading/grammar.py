@@ -1,12 +1,13 @@
 """The grammar made ready, and sentences read by it.
 
-To add a frame: one ``rule`` in the strand's own frames file, such as ``rate_frames``, made of the shared parts of
-``noun_phrases``: ``<who>``, ``<when>``, ``<tail>``, ``<things>``, ``<counted>``, ``<whole>``. ``facts``, ``instructions`` and
-``questions`` hold what all strands say. A rule makes one of the records of ``meaning`` (what is told) or ``wanted`` (what is asked),
-a file a strand. A new record needs one function more in the strand's own room, such as ``rates``, and a line in that room's table
-``TAKEN`` (what takes in a claim) or ``ASKED`` (what answers a question); ``claims`` and ``goals`` name the rooms. Words that a rule
-names are known from then on. Add to a part rather than write a second frame, and add the sentences to
-``tests/reading/sentences.toml``, those that must not be read, too.
+To add a frame: one ``rule`` in the frames file of its subject, made of the shared parts of ``noun_phrases``: ``<who>``, ``<when>``,
+``<tail>``, ``<things>``, ``<counted>``, ``<whole>``. Files are cut by what the sentences are about, not by the strands of the models:
+``grep`` some words of a like sentence in ``*.py`` here, and take the file that has them. ``facts``, ``instructions`` and ``questions``
+hold what all strands say. A rule makes one of the records of ``meaning`` (what is told) or ``wanted`` (what is asked), a file for each
+subject. A new record needs one function more in a room of its subject, such as ``rates``, and a line in that room's table ``TAKEN``
+(what takes in a claim) or ``ASKED`` (what answers a question); ``claims`` and ``goals`` name the rooms. Words that a rule names are
+known from then on. Add to a part rather than write a second frame, and add the sentences to ``tests/reading/sentences.toml``, those
+that must not be read, too.
 """
 
 from __future__ import annotations

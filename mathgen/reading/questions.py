@@ -306,4 +306,4 @@ def _asked_at(when: Labels, question: Question) -> Question:
     np = getattr(question, "np", None)
     if np is None or np.trials is not None:
         raise Clash
-    return question._replace(np=np._replace(trials=when))  # type: ignore[call-arg]
+    return question._replace(np=np._replace(trials=when))  # type: ignore[attr-defined, no-any-return]

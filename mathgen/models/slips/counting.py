@@ -20,11 +20,6 @@ def word_picks_sign(given: int, difference: int) -> Wrong:
     return whole(given + difference)
 
 
-@slip("H04", "Count the {items} {down}, not the {items} {set_up}.")
-def set_up_instead(n: int, n2: int) -> Wrong:
-    return whole(abs(n - n2))
-
-
 @slip("H05", "Count the {items} {down}, not the {items} {standing}.")
 def standing_instead(u: int, u2: int) -> Wrong:
     return whole(abs(u - u2))

@@ -20,11 +20,6 @@ def other_part(k: int, n: int) -> Wrong:
     return over(n - k, n)
 
 
-@slip("A04", "Compare the part with the whole set, not one part with the other.")
-def rest_above(k: int, n: int) -> Wrong:
-    return over(n - k, k)
-
-
 @slip("A05", "You counted the part. Now say: out of how many?")
 def just_the_count(k: int) -> Wrong:
     return whole(k)
