@@ -49,14 +49,13 @@ from mathgen.gate.work import operations
 from mathgen.grades.curriculum import Curriculum
 from mathgen.models.registry import ProblemModel
 from mathgen.problems.draft import Draft
-from mathgen.problems.record import Cell, Given, Problem, Step
-from mathgen.wording.frames import Frame
+from mathgen.problems.record import Cell, Given, Level, Problem, Step
+from mathgen.wording.frames import SOURCES, Frame
 from mathgen.wording.part_names import with_part_names
 from mathgen.wording.say import Words, fitting_frames, in_turn, say
 
 _HYPHENS = re.compile(r"(?<=[^\W\d_])-(?=[^\W\d_])")
 _SENTENCE_END = re.compile(r"(?<=[.?!]) (?=[A-Z0-9\"“])")
-ALL_SOURCES = frozenset({"words", "table", "graph"})
 _GRAPH = frozenset({"graph"})
 _FROM_TABLE = (Quantity, Measured, Price)
 _OF_LINES_ALIKE = (Listing, Changes, Chosen)
@@ -88,7 +87,7 @@ class Candidate(NamedTuple):
     shown: str  # "" for a name
     standards: tuple[str, ...]
     difficulty: int
-    level: str
+    level: Level
 
 
 class _Core(NamedTuple):
@@ -115,7 +114,7 @@ class Builder:
         self._fitting: dict[tuple[object, ...], tuple[Frame, ...]] = {}
         self._unfit: dict[tuple[object, ...], tuple[str, ...]] = {}
 
-    def candidate(self, model: ProblemModel, draft: Draft, rng: Random, sources: frozenset[str] = ALL_SOURCES) -> Candidate | Stopped:
+    def candidate(self, model: ProblemModel, draft: Draft, rng: Random, sources: frozenset[str] = SOURCES) -> Candidate | Stopped:
         """The draft in words, if the grade may meet it."""
         desk, demand = self.desk, draft.ask.demand
         try:
@@ -302,7 +301,7 @@ class Builder:
             skill=candidate.model.skill,
             strand=candidate.model.strand,
             model=candidate.model.name,
-            level=candidate.level,  # type: ignore[arg-type]
+            level=candidate.level,
             difficulty=candidate.difficulty,
             ask=draft.ask,
             frame=candidate.words.frame,

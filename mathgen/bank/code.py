@@ -15,7 +15,7 @@ from mathgen.errors import RequestFault
 from mathgen.trials.table import TrialTable
 
 RELEASE = 6  # raised whenever the same table, plan and seed would make another sheet
-_SIGNS = "0123456789ABCDEFGHJKMNPQRSTVWXYZ"
+SIGNS = "0123456789ABCDEFGHJKMNPQRSTVWXYZ"
 _LENGTH = 14
 _BITS = 5 * _LENGTH
 _STIR = 0x2545F4914F6CDD1D7  # odd, so that multiplying modulo a power of two can be undone
@@ -110,16 +110,16 @@ def _packed(values: dict[str, int]) -> int:
 def _signs(number: int) -> str:
     stirred = (number * _STIR) & _MASK
     stirred ^= stirred >> 35
-    signs = "".join(_SIGNS[stirred >> 5 * place & 31] for place in reversed(range(_LENGTH)))
+    signs = "".join(SIGNS[stirred >> 5 * place & 31] for place in reversed(range(_LENGTH)))
     return signs + _check_sign(signs)
 
 
 def _check_sign(signs: str) -> str:
     total = 0
     for place, sign in enumerate(reversed(signs)):
-        doubled = _SIGNS.index(sign) * (2 if place % 2 == 0 else 1)
+        doubled = SIGNS.index(sign) * (2 if place % 2 == 0 else 1)
         total += doubled // 32 + doubled % 32
-    return _SIGNS[-total % 32]
+    return SIGNS[-total % 32]
 
 
 def decode(code: str) -> Decoded:
@@ -129,7 +129,7 @@ def decode(code: str) -> Decoded:
         RequestFault: no sheet code, or one with a wrong sign.
     """
     signs = "".join(sign for sign in code.upper() if sign not in " -").translate(str.maketrans("ILO", "110"))
-    if len(signs) != _LENGTH + 1 or any(sign not in _SIGNS for sign in signs):
+    if len(signs) != _LENGTH + 1 or any(sign not in SIGNS for sign in signs):
         raise RequestFault(
             f'"{code}" is no sheet code: expected {_LENGTH + 1} characters, digits and letters without I, L, O, U. '
             "It stands at the foot of the sheet."
@@ -138,7 +138,7 @@ def decode(code: str) -> Decoded:
         raise RequestFault(f'"{code}" has a wrong sign: its check sign does not fit. Compare it with the foot of the sheet.')
     stirred = 0
     for sign in signs[:-1]:
-        stirred = stirred << 5 | _SIGNS.index(sign)
+        stirred = stirred << 5 | SIGNS.index(sign)
     stirred ^= stirred >> 35
     number = stirred * pow(_STIR, -1, 1 << _BITS) & _MASK
     values: dict[str, int] = {}

@@ -7,11 +7,11 @@ from collections.abc import Iterable, Mapping
 from functools import cache
 from itertools import combinations
 from pathlib import Path
-from typing import Literal, NamedTuple
+from typing import NamedTuple
 
 from mathgen.errors import RequestFault
+from mathgen.problems.record import Level
 
-Level = Literal["support", "on grade", "challenge"]
 _FILE = Path(__file__).parent / "levels.toml"
 
 

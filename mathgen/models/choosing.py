@@ -11,6 +11,7 @@ from mathgen.exact.demand import Demand
 from mathgen.models.registry import problem_model
 from mathgen.models.space import AskSpace
 from mathgen.models.view import Spot, TableView
+from mathgen.models.written_fractions import lowest
 from mathgen.problems.draft import Draft
 
 _FEWEST = {2: 4, 3: 5}  # numbers to choose from: of fewer there is little to try
@@ -45,7 +46,7 @@ def _chosen(view: TableView, like: bool) -> AskSpace:
             return None
         n = view.number(sets[0])
         right = sum(sum(some) == total for some in combinations(tops, size))
-        pairs = tuple((top, n) if like else (top // gcd(top, n), n // gcd(top, n)) for top in tops)
+        pairs = tuple((top, n) if like else lowest(top, n) for top in tops)
         bottom = lcm(*(one for _, one in pairs))
         if not 2 <= right <= _MOST_RIGHT or bottom > _COMMON or (not like and len({one for _, one in pairs}) < 2):
             return None

@@ -10,6 +10,7 @@ from mathgen.exact.demand import Demand
 from mathgen.models.registry import problem_model
 from mathgen.models.space import AskSpace
 from mathgen.models.view import Spot, TableView
+from mathgen.models.written_fractions import lowest, unlike
 from mathgen.problems.draft import Draft
 from mathgen.trials.scope import Label
 
@@ -22,11 +23,6 @@ _NEAR_PERCENT = 15
 _TIMES = (2, 3, 4, 5)
 _TABLE_OF = 8  # pins in a row of a two-way table: of fewer, a fraction says little
 _CHANCE_BOTTOM = 24  # the largest bottom number of a probability that is claimed
-
-
-def _of_one_trial(view: TableView) -> list[Spot]:
-    """Where each pin was set up once: of several trials it would take one sentence more to say which whole is meant."""
-    return [spot for spot in view.spots if len(spot.trials or view.table.trials) == 1]
 
 
 def _greater_fraction(view: TableView, look_up: bool, fewest: int = 1) -> AskSpace:
@@ -47,11 +43,11 @@ def _greater_fraction(view: TableView, look_up: bool, fewest: int = 1) -> AskSpa
             slips=(("V01", (int(k > k2),)), ("V02", (int(n - k < n2 - k2),))),
             features=frozenset({"unequal_sets"}),
             sets=(n, n2),
-            unlike="one divides" if max(n, n2) % min(n, n2) == 0 else "neither",
+            unlike=unlike(n, n2),
             wanted=frozenset() if not look_up or all(map(view.is_cell, sets)) else frozenset({"class"}),
         )
 
-    return AskSpace((_of_one_trial(view), tuple(permutations(view.table.colors, 2))), build)
+    return AskSpace((view.one_trial_spots, tuple(permutations(view.table.colors, 2))), build)
 
 
 @problem_model(skill="judge a claim about fractions")
@@ -93,7 +89,7 @@ def part_claimed(view: TableView) -> AskSpace:
             wanted=frozenset({"more" if more else "less"}),
         )
 
-    return AskSpace((_of_one_trial(view), view.colors_or_all, _PARTS, (True, False)), build)
+    return AskSpace((view.one_trial_spots, view.colors_or_all, _PARTS, (True, False)), build)
 
 
 @problem_model(skill="judge a claim about a percent")
@@ -120,7 +116,7 @@ def percent_claimed(view: TableView) -> AskSpace:
             wanted=frozenset({"more" if more else "less"}),
         )
 
-    return AskSpace((_of_one_trial(view), view.colors_or_all, _PERCENTS, (True, False)), build)
+    return AskSpace((view.one_trial_spots, view.colors_or_all, _PERCENTS, (True, False)), build)
 
 
 @problem_model(skill="judge a claim of times as many")
@@ -172,7 +168,7 @@ def sum_claimed(view: TableView) -> AskSpace:
     def build(spot: Spot, colors: tuple[str, str], kind: str) -> Draft | None:
         whole, parts = view.quantity("set_up", spot), tuple(view.quantity("down", spot, color) for color in colors)
         n, counts = view.number(whole), tuple(map(view.number, parts))
-        (a, b), (c, d) = ((k // gcd(k, n), n // gcd(k, n)) for k in counts)
+        (a, b), (c, d) = (lowest(k, n) for k in counts)
         top, bottom = {"right": (sum(counts), n), "tops and bottoms": (a + c, b + d), "tops": (a + c, max(b, d))}[kind]
         shared, right = gcd(top, bottom), top * n == sum(counts) * bottom
         if 0 in counts or b == d or sum(counts) == n or 1 in (b, d) or lcm(b, d, bottom // shared) > _COMMON:
@@ -192,19 +188,16 @@ def sum_claimed(view: TableView) -> AskSpace:
             rates=tuple(zip(rates, (f"{a}/{b}", f"{c}/{d}"), strict=True)),
             features=frozenset({"unlike_denominators"}),
             sets=(n,),
-            unlike="one divides" if max(b, d) % min(b, d) == 0 else "neither",
+            unlike=unlike(b, d),
         )  # fmt: skip
 
     pairs = tuple(combinations(view.table.colors, 2)) if len(view.table.colors) > 2 else ()
-    return AskSpace((_of_one_trial(view), pairs, ("right", "tops and bottoms", "tops")), build)
+    return AskSpace((view.one_trial_spots, pairs, ("right", "tops and bottoms", "tops")), build)
 
 
 @problem_model(skill="judge a claimed percent change")
 def change_claimed(view: TableView) -> AskSpace:
     """Whether a count rose (or fell) by a percent: it did, or the percent is the bare difference, or one of the later count."""
-    groups: list[tuple[str, ...] | None] = [(group,) for group in view.table.groups]
-    if len(groups) > 1:
-        groups.append(None)
 
     def build(group: tuple[str, ...] | None, trials: tuple[Label, Label], color: str | None, kind: str) -> Draft | None:
         before, after = (view.quantity("down", Spot(group, (trial,)), color) for trial in trials)
@@ -232,7 +225,8 @@ def change_claimed(view: TableView) -> AskSpace:
             wanted=frozenset({"increase" if rise else "decrease"}),
         )
 
-    return AskSpace((groups, tuple(combinations(view.table.trials, 2)), view.colors_or_all, ("right", "difference", "of the later")), build)
+    kinds = ("right", "difference", "of the later")
+    return AskSpace((view.groups_or_class, tuple(combinations(view.table.trials, 2)), view.colors_or_all, kinds), build)
 
 
 @problem_model(skill="judge a claim about the next one")

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from itertools import combinations, pairwise
-from math import gcd, lcm
+from math import lcm
 
 from mathgen.asks.expression import Ask, Choice, Op, Value
 from mathgen.asks.steps.written_number import terminating
@@ -11,6 +11,7 @@ from mathgen.exact.demand import Demand
 from mathgen.models.registry import problem_model
 from mathgen.models.space import AskSpace
 from mathgen.models.view import Spot, TableView
+from mathgen.models.written_fractions import two_of_one_whole, unlike
 from mathgen.problems.draft import Draft, Role
 from mathgen.trials.scope import Label
 
@@ -18,26 +19,7 @@ _ANY = Demand("any")
 _DECIMAL = Demand("decimal")
 _NAME = Demand("name")
 _COLORS = frozenset({"colors"})
-_COMMON = 48  # the largest bottom number that two fractions may be brought to
 _MOST_PLACES = 3
-
-
-def _lowest(top: int, bottom: int) -> tuple[int, int]:
-    shared = gcd(top, bottom)
-    return top // shared, bottom // shared
-
-
-def _forms(k: int, k2: int, n: int, like: bool) -> tuple[int, int, int, int] | None:
-    """k of n and k2 of n over one bottom number, or each in lowest terms over two; None where there are no such forms."""
-    if like:
-        return k, n, k2, n
-    a, b = _lowest(k, n)
-    c, d = _lowest(k2, n)
-    return (a, b, c, d) if b != d and lcm(b, d) <= _COMMON else None
-
-
-def _unlike(b: int, d: int) -> str | None:
-    return None if b == d else "one divides" if max(b, d) % min(b, d) == 0 else "neither"
 
 
 def _decimals(k: int, k2: int, n: int) -> tuple[str, str] | None:
@@ -80,7 +62,7 @@ def greater_part_of_one_whole(view: TableView) -> AskSpace:
         if found is None:
             return None
         roles, rates, (k, k2, n) = found
-        forms = _forms(k, k2, n, like)
+        forms = two_of_one_whole(k, k2, n, like)
         if forms is None:
             return None
         a, b, c, d = forms
@@ -104,7 +86,7 @@ def greater_part_of_one_whole(view: TableView) -> AskSpace:
             rates=((rates[0], f"{a}/{b}"), (rates[1], f"{c}/{d}")),
             sets=(n, n),
             unit=False,
-            unlike=_unlike(b, d),
+            unlike=unlike(b, d),
             wanted=_COLORS,
         )
 
@@ -173,11 +155,6 @@ def _two_trials(
     return roles, (rate, rate2), (k, k2, n)
 
 
-def _whose(view: TableView) -> list[_Group]:
-    groups: list[_Group] = [(group,) for group in view.table.groups]
-    return [*groups, None] if len(groups) > 1 else groups
-
-
 @problem_model(skill="difference of two fractions")
 def how_much_greater(view: TableView) -> AskSpace:
     """How much greater the fraction of a set was in one trial than in the one beside it."""
@@ -187,7 +164,7 @@ def how_much_greater(view: TableView) -> AskSpace:
         if found is None:
             return None
         roles, (rate, rate2), (k, k2, n) = found
-        forms = _forms(k, k2, n, like)
+        forms = two_of_one_whole(k, k2, n, like)
         if forms is None:
             return None
         a, b, c, d = forms
@@ -204,10 +181,10 @@ def how_much_greater(view: TableView) -> AskSpace:
             sets=(n, n),
             over=lcm(b, d),
             unit=False,
-            unlike=_unlike(b, d),
+            unlike=unlike(b, d),
         )
 
-    return AskSpace((_whose(view), list(pairwise(view.table.trials)), view.colors_or_all, (True, False)), build)
+    return AskSpace((view.groups_or_class, list(pairwise(view.table.trials)), view.colors_or_all, (True, False)), build)
 
 
 @problem_model(skill="difference of two decimals")
@@ -233,4 +210,4 @@ def how_much_greater_decimal(view: TableView) -> AskSpace:
             unit=False,
         )
 
-    return AskSpace((_whose(view), list(pairwise(view.table.trials)), view.colors_or_all), build)
+    return AskSpace((view.groups_or_class, list(pairwise(view.table.trials)), view.colors_or_all), build)

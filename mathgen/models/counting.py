@@ -2,17 +2,14 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable, Sequence
-from typing import Any
-
 from mathgen.asks.expression import Ask, Equation, Op, Quantity, Stated, Truth, Value
 from mathgen.exact.demand import Demand
 from mathgen.models.off_by_one import off_by_one
+from mathgen.models.put_together import put_together
 from mathgen.models.registry import problem_model
-from mathgen.models.space import AskSpace, joined
+from mathgen.models.space import AskSpace
 from mathgen.models.view import Spot, TableView
 from mathgen.problems.draft import Draft
-from mathgen.trials.scope import Label
 
 _WHOLE = Demand("whole")
 _BY_HEART = 5  # sums within 5 are known before school word problems have sums of their own
@@ -43,7 +40,7 @@ def put_together_total(view: TableView) -> AskSpace:
             must_not_show=(whole.scope,),
         )
 
-    return _put_together(view, build)
+    return put_together(view, build)
 
 
 @problem_model(skill="check a total")
@@ -73,45 +70,12 @@ def is_that_the_total(view: TableView) -> AskSpace:
             must_not_show=(whole.scope,),
         )
 
-    return _put_together(view, build, (True, False))
-
-
-def _put_together(view: TableView, build: Callable[..., Draft | None], *more: Sequence[Any]) -> AskSpace:
-    """Drafts of parts and their whole: the colors at one spot, the trials of one group, or two to four groups; over any further axes."""
-    table = view.table
-    neighbors = [table.groups[start : start + size] for size in (2, 3, 4) for start in range(len(table.groups) - size + 1)]
-    whose: list[tuple[str, ...] | None] = [(group,) for group in table.groups]
-    if len(table.groups) > 1:
-        whose.append(None)
-    times = [span for span in (table.trials, *view.trial_spans) if span is not None and 2 <= len(span) <= 4]
-
-    def of_colors(spot: Spot, colors: tuple[str, ...], *rest: Any) -> Draft | None:
-        return build(tuple(view.quantity("down", spot, color) for color in colors), view.quantity("down", spot, colors), *rest)
-
-    def of_trials(groups: tuple[str, ...] | None, trials: tuple[Label, ...], color: str | None, *rest: Any) -> Draft | None:
-        parts = tuple(view.quantity("down", Spot(groups, (trial,)), color) for trial in trials)
-        return build(parts, view.quantity("down", Spot(groups, trials), color), *rest)
-
-    def of_groups(groups: tuple[str, ...], trials: tuple[Label, ...] | None, color: str | None, *rest: Any) -> Draft | None:
-        parts = tuple(view.quantity("down", Spot((group,), trials), color) for group in groups)
-        return build(parts, view.quantity("down", Spot(groups, trials), color), *rest)
-
-    return joined(
-        AskSpace((view.spots, [colors for colors in view.color_sets if len(colors) > 1], *more), of_colors),
-        AskSpace((whose, list(dict.fromkeys(times)), view.colors_or_all, *more), of_trials),
-        AskSpace((neighbors, view.trial_spans, view.colors_or_all, *more), of_groups),
-    )
+    return put_together(view, build, (True, False))
 
 
 @problem_model(skill="missing part of a total")
 def take_apart(view: TableView) -> AskSpace:
     """The part that is not told, from the total and every other part: colors, trials of one group, or two or three groups."""
-    table = view.table
-    neighbors = [table.groups[start : start + size] for size in (2, 3) for start in range(len(table.groups) - size + 1)]
-    whose: list[tuple[str, ...] | None] = [(group,) for group in table.groups]
-    if len(table.groups) > 1:
-        whose.append(None)
-    times = [span for span in (table.trials, *view.trial_spans) if span is not None and 2 <= len(span) <= 3]
     places = (0, 1, 2, 3)  # of the missing part among the parts
 
     def build(parts: tuple[Quantity, ...], whole: Quantity, place: int) -> Draft | None:
@@ -139,22 +103,7 @@ def take_apart(view: TableView) -> AskSpace:
             must_not_show=(asked.scope,),
         )
 
-    def of_colors(spot: Spot, colors: tuple[str, ...], place: int) -> Draft | None:
-        return build(tuple(view.quantity("down", spot, color) for color in colors), view.quantity("down", spot, colors), place)
-
-    def of_trials(groups: tuple[str, ...] | None, trials: tuple[Label, ...], color: str | None, place: int) -> Draft | None:
-        parts = tuple(view.quantity("down", Spot(groups, (trial,)), color) for trial in trials)
-        return build(parts, view.quantity("down", Spot(groups, trials), color), place)
-
-    def of_groups(groups: tuple[str, ...], trials: tuple[Label, ...] | None, color: str | None, place: int) -> Draft | None:
-        parts = tuple(view.quantity("down", Spot((group,), trials), color) for group in groups)
-        return build(parts, view.quantity("down", Spot(groups, trials), color), place)
-
-    return joined(
-        AskSpace((view.spots, [colors for colors in view.color_sets if len(colors) > 1], places), of_colors),
-        AskSpace((whose, list(dict.fromkeys(times)), view.colors_or_all, places[:3]), of_trials),
-        AskSpace((neighbors, view.trial_spans, view.colors_or_all, places[:3]), of_groups),
-    )
+    return put_together(view, build, places[:3], longest=3, with_colors=(places,))
 
 
 @problem_model(skill="two steps, what is left")

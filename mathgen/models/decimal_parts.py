@@ -8,6 +8,7 @@ from math import lcm
 from mathgen.asks.expression import Ask, Op, Quantity, Stated, Value
 from mathgen.asks.steps.written_number import terminating
 from mathgen.exact.demand import Demand
+from mathgen.models.next_sets import NEXT_SETS, may_be_next
 from mathgen.models.parts_of_parts import rest_of
 from mathgen.models.registry import problem_model
 from mathgen.models.space import AskSpace
@@ -17,8 +18,6 @@ from mathgen.problems.draft import Draft, Role
 _DECIMAL = Demand("decimal")
 _TENTHS = Demand("decimal", 1)
 _WHOLE = Demand("whole")
-_NEXT = (12, 15, 16, 18, 20, 24, 25, 28, 30, 32, 36, 40, 48, 50, 60, 80)  # sets that a class could really set up
-_TIMES = 10  # the next set is at most so many times the last
 _MOST_PLACES = 3
 
 
@@ -130,7 +129,7 @@ def rest_after_decimal_parts(view: TableView) -> AskSpace:
 def _rate(view: TableView, spot: Spot, color: str | None, number: int) -> tuple[int, int, str] | None:
     """How many of a set were knocked down, and the decimal; None where the next set makes no whole number of it."""
     k, n = view.count("down", spot, color), view.count("set_up", spot, color)
-    texts = decimals((k, n)) if 0 < k < n and 2 * k != n and n < number <= _TIMES * n and k * number % n == 0 else None
+    texts = decimals((k, n)) if 0 < k < n and 2 * k != n and may_be_next(number, n) and k * number % n == 0 else None
     return None if texts is None else (k, n, texts[0])
 
 
@@ -168,7 +167,7 @@ def part_from_decimal(view: TableView) -> AskSpace:
             sets=(n,),
         )
 
-    return AskSpace((view.spots, view.colors_or_all, _NEXT), build)
+    return AskSpace((view.spots, view.colors_or_all, NEXT_SETS), build)
 
 
 @problem_model(skill="whole from a decimal")
@@ -196,7 +195,7 @@ def whole_from_decimal(view: TableView) -> AskSpace:
             sets=(n,),
         )
 
-    return AskSpace((view.spots, view.colors_or_all, _NEXT), build)
+    return AskSpace((view.spots, view.colors_or_all, NEXT_SETS), build)
 
 
 @problem_model(skill="add tenths and hundredths")

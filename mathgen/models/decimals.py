@@ -15,6 +15,7 @@ from mathgen.models.registry import problem_model
 from mathgen.models.side_by_side import Pair, side_by_side
 from mathgen.models.space import AskSpace, joined
 from mathgen.models.view import Spot, TableView
+from mathgen.models.written_fractions import lowest
 from mathgen.problems.draft import Draft
 
 _DECIMAL = Demand("decimal")
@@ -41,7 +42,7 @@ def part_as_decimal(view: TableView) -> AskSpace:
         if before > _MOST_DIGITS:
             return None
         # Nobody writes 20.36 for 20/36. Of 15/24 it is the 5 and the 8 of 5/8 that are written side by side.
-        a, b = (k, n) if n <= _SIDE_BY_SIDE else (k // gcd(k, n), n // gcd(k, n))
+        a, b = (k, n) if n <= _SIDE_BY_SIDE else lowest(k, n)
         glued = (("D01", (a, b)), ("D02", (a, b))) if b <= _SIDE_BY_SIDE else ()
         return Draft(
             ask=Ask(Value(Op("/", (part, whole))), (), _DECIMAL),

@@ -10,6 +10,7 @@ from mathgen.exact.demand import Demand
 from mathgen.models.registry import problem_model
 from mathgen.models.space import AskSpace
 from mathgen.models.view import Spot, TableView
+from mathgen.models.written_fractions import unlike
 from mathgen.problems.draft import Draft, Role
 from mathgen.trials.scope import Label
 
@@ -60,7 +61,7 @@ def _two_groups(view: TableView, rate: _Rate, slip: str, features: frozenset[str
             slips=((slip, (int(of_more),)),),
             features=features,
             sets=tuple(map(view.number, wholes)) if "unequal_sets" in features else (),
-            unlike="one divides" if max(one[2], other[2]) % min(one[2], other[2]) == 0 else "neither",
+            unlike=unlike(one[2], other[2]),
         )
 
     return AskSpace((spots, spots, view.colors_or_all, (True, False)), build)

@@ -8,10 +8,12 @@ from math import gcd, lcm
 from mathgen.asks.expression import Ask, Choice, Op, Quantity, Stated, Value
 from mathgen.exact.demand import Demand
 from mathgen.models.aimed import SUCCESS, Record, aimed, of_successes, slips
+from mathgen.models.next_sets import NEXT_SETS, may_be_next
 from mathgen.models.registry import problem_model
 from mathgen.models.side_by_side import Pair, side_by_side
 from mathgen.models.space import AskSpace, joined
 from mathgen.models.view import Spot, TableView
+from mathgen.models.written_fractions import lowest, unlike
 from mathgen.problems.draft import Draft, Role
 
 _ANY = Demand("any")
@@ -19,8 +21,6 @@ _NAME = Demand("name")
 _WHOLE = Demand("whole")
 _MIXED = Demand("mixed:any")
 _ONE = Stated(1, "whole")
-_NEXT = (12, 15, 16, 18, 20, 24, 25, 28, 30, 32, 36, 40, 48, 50, 60, 80)  # sets that a class could really set up
-_TIMES = 10  # the next set is at most so many times the last: no group with 4 red pins sets up 80
 _FRIENDLY = (3, 4, 5, 6, 8, 10, 12)  # of halves, the part is the rest as well: two slips would give the key
 _BOTTOMS = (2, 3, 4, 5, 6, 8, 10, 12, 100)  # footnote 4.NF
 _COMMON = 180  # the largest bottom number that two sets of different sizes may ask for
@@ -173,7 +173,7 @@ def compare_fractions(view: TableView) -> AskSpace:
             sets=(n, n2),
             unit=False,
             wanted=frozenset({pair.kind} if n == n2 else {pair.kind, "counts"}),
-            unlike=None if b == d else "one divides" if max(b, d) % min(b, d) == 0 else "neither",
+            unlike=unlike(b, d),
         )
 
     def of_trials(one: Record, other: Record) -> Draft | None:
@@ -203,8 +203,8 @@ def _unlike_forms(k: int, k2: int, n: int, first_wins: bool) -> tuple[int, int, 
     Only ways on which a slip shows. Which of those is taken differs from one pair of counts to the next, so that the fraction
     in lowest terms is not always the greater.
     """
-    g, g2 = gcd(k, n), gcd(k2, n)
-    ways = ((k // g, n // g, k2, n), (k, n, k2 // g2, n // g2), (k // g, n // g, k2 // g2, n // g2))
+    one, other = lowest(k, n), lowest(k2, n)
+    ways = ((*one, k2, n), (k, n, *other), (*one, *other))
     good = [way for way in ways if way[1] != way[3] and _misleads(*way, first_wins)]
     return good[(k + k2) % len(good)] if good else None
 
@@ -231,7 +231,7 @@ def part_from_fraction(view: TableView) -> AskSpace:
         part, whole = view.quantity("down", spot, color), view.quantity("set_up", spot, color)
         k, n = view.number(part), view.number(whole)
         shared = gcd(k, n)
-        if not shared or number in printed or not n < number <= _TIMES * n:
+        if not shared or number in printed or not may_be_next(number, n):
             return None
         a, b = k // shared, n // shared
         if a == b or b not in _FRIENDLY or number % b:
@@ -248,7 +248,7 @@ def part_from_fraction(view: TableView) -> AskSpace:
             sets=(n,),
         )
 
-    return AskSpace((view.spots, view.colors_or_all, _NEXT), build)
+    return AskSpace((view.spots, view.colors_or_all, NEXT_SETS), build)
 
 
 @problem_model(skill="whole from a fraction")
@@ -260,7 +260,7 @@ def whole_from_part(view: TableView) -> AskSpace:
         part, whole = view.quantity("down", spot, color), view.quantity("set_up", spot, color)
         k, n = view.number(part), view.number(whole)
         shared = gcd(k, n)
-        if not shared or not n < number <= _TIMES * n:
+        if not shared or not may_be_next(number, n):
             return None
         a, b = k // shared, n // shared
         goal = number // b * a
@@ -276,7 +276,7 @@ def whole_from_part(view: TableView) -> AskSpace:
             sets=(n,),
         )
 
-    return AskSpace((view.spots, view.colors_or_all, _NEXT), build)
+    return AskSpace((view.spots, view.colors_or_all, NEXT_SETS), build)
 
 
 @problem_model(skill="equal fractions")

@@ -6,6 +6,7 @@ from itertools import combinations, pairwise
 
 from mathgen.asks.expression import PAIR, Ask, Equation, Listing, Op, Quantity, QuotientRemainder, Stated, Test, Truth, Value, Want
 from mathgen.exact.demand import Demand
+from mathgen.models.put_together import of_colors
 from mathgen.models.registry import problem_model
 from mathgen.models.space import AskSpace, joined
 from mathgen.models.view import Spot, TableView
@@ -23,11 +24,6 @@ _SEEN_AT_ONCE = 5  # so few pins are paired at a glance
 _TESTS: tuple[Test, ...] = ("multiple", "no multiple")
 _WANTS: tuple[Want, ...] = ("full", "needed", "over")
 _SIZES = tuple(range(3, 10))  # one digit; pairs are another question
-
-
-def _at_once(view: TableView) -> list[Spot]:
-    """Spots of one trial: the same pins stand again in the next, and no pin can be its own partner."""
-    return [spot for spot in view.spots if len(spot.trials or view.table.trials) == 1]
 
 
 @problem_model(skill="odd and even")
@@ -54,17 +50,14 @@ def odd_or_even(view: TableView) -> AskSpace:
         whole = view.quantity("down", spot, color)
         return build((whole,), whole, test)
 
-    def of_colors(spot: Spot, two: tuple[str, str], test: Test) -> Draft | None:
-        return build(tuple(view.quantity("down", spot, color) for color in two), view.quantity("down", spot, two), test)
-
     def of_groups(spot: Spot, color: str | None, test: Test) -> Draft | None:
         parts = tuple(view.quantity("down", Spot((group,), spot.trials), color) for group in spot.groups or view.table.groups)
         return build(parts, view.quantity("down", spot, color), test)
 
     twos = [Spot(two, (trial,)) for two in pairwise(view.table.groups) for trial in view.table.trials]
     return joined(
-        AskSpace((_at_once(view), view.colors_or_all, _TESTS), of_one),
-        AskSpace((view.group_trials, tuple(combinations(colors, 2)), _TESTS), of_colors),
+        AskSpace((view.one_trial_spots, view.colors_or_all, _TESTS), of_one),
+        AskSpace((view.group_trials, tuple(combinations(colors, 2)), _TESTS), of_colors(view, build)),
         AskSpace((twos, view.colors_or_all, _TESTS), of_groups),
     )
 
@@ -97,7 +90,7 @@ def quotient_and_remainder(view: TableView) -> AskSpace:
             unit=False,
         )
 
-    return AskSpace((_at_once(view), view.colors_or_all, _SIZES), build)
+    return AskSpace((view.one_trial_spots, view.colors_or_all, _SIZES), build)
 
 
 @problem_model(skill="what a remainder means")
@@ -128,7 +121,7 @@ def boxes_for_pins(view: TableView) -> AskSpace:
             wanted=frozenset({want}),
         )
 
-    return AskSpace((_at_once(view), view.colors_or_all, _SIZES, _WANTS), build)
+    return AskSpace((view.one_trial_spots, view.colors_or_all, _SIZES, _WANTS), build)
 
 
 @problem_model(skill="odd and even")
@@ -148,7 +141,7 @@ def number_of_pairs(view: TableView) -> AskSpace:
             unit="asked",
         )
 
-    return AskSpace((_at_once(view), view.colors_or_all), build)
+    return AskSpace((view.one_trial_spots, view.colors_or_all), build)
 
 
 @problem_model(skill="factors and multiples")
@@ -171,7 +164,7 @@ def equal_rows(view: TableView) -> AskSpace:
             features=frozenset({"multiply_divide"}),
         )
 
-    return AskSpace((_at_once(view), view.colors_or_all, _SIZES, (True, False)), build)
+    return AskSpace((view.one_trial_spots, view.colors_or_all, _SIZES, (True, False)), build)
 
 
 @problem_model(skill="factor pairs")
@@ -193,7 +186,7 @@ def factor_pairs(view: TableView) -> AskSpace:
             unit=False,
         )
 
-    return AskSpace((_at_once(view), view.colors_or_all), build)
+    return AskSpace((view.one_trial_spots, view.colors_or_all), build)
 
 
 @problem_model(skill="array as a sum")
@@ -215,7 +208,7 @@ def array_total(view: TableView) -> AskSpace:
             must_not_show=(whole.scope,),
         )
 
-    return AskSpace((_at_once(view), view.colors_or_all, _ROWS), build)
+    return AskSpace((view.one_trial_spots, view.colors_or_all, _ROWS), build)
 
 
 @problem_model(skill="array as a sum")
@@ -241,4 +234,4 @@ def is_that_the_array(view: TableView) -> AskSpace:
             must_not_show=(whole.scope,),
         )
 
-    return AskSpace((_at_once(view), view.colors_or_all, _ROWS, (True, False)), build)
+    return AskSpace((view.one_trial_spots, view.colors_or_all, _ROWS, (True, False)), build)

@@ -8,7 +8,6 @@ from mathgen.models.registry import problem_model
 from mathgen.models.space import AskSpace
 from mathgen.models.view import TableView
 from mathgen.problems.draft import Draft
-from mathgen.scenario.naming import several_of
 
 _WHOLE = Demand("whole")
 _BOTH = Demand("quotient_remainder")
@@ -72,11 +71,6 @@ def price_difference(view: TableView) -> AskSpace:
     return AskSpace((view.prices("cents"), view.prices("cents")), build)
 
 
-def _countable(view: TableView) -> tuple[Price, ...]:
-    """Prices of items of which several can be said: 4 paper tubes."""
-    return tuple(price for price in view.prices("cents") if several_of(price.item) is not None)
-
-
 @problem_model(skill="price of several", table="price list")
 def price_of_several(view: TableView) -> AskSpace:
     """What several of one item cost."""
@@ -95,7 +89,7 @@ def price_of_several(view: TableView) -> AskSpace:
             unit="cents",
         )
 
-    return AskSpace((_countable(view), range(2, 11)), build)
+    return AskSpace((view.countable_prices("cents"), range(2, 11)), build)
 
 
 @problem_model(skill="several prices from a dollar", table="price list")
@@ -117,7 +111,7 @@ def several_from_dollar(view: TableView) -> AskSpace:
             unit="cents",
         )
 
-    return AskSpace((_countable(view), range(2, 11)), build)
+    return AskSpace((view.countable_prices("cents"), range(2, 11)), build)
 
 
 @problem_model(skill="how many for a dollar", table="price list")
@@ -138,7 +132,7 @@ def bought_for_dollar(view: TableView) -> AskSpace:
             unit=False,
         )
 
-    return AskSpace((_countable(view),), build)
+    return AskSpace((view.countable_prices("cents"),), build)
 
 
 @problem_model(skill="cents left of some dollars", table="price list")

@@ -8,15 +8,9 @@ from mathgen.models.registry import problem_model
 from mathgen.models.space import AskSpace
 from mathgen.models.view import TableView
 from mathgen.problems.draft import Draft
-from mathgen.scenario.naming import several_of
 
 _WHOLE = Demand("whole")
 _FEW = range(2, 11)
-
-
-def _countable(view: TableView) -> tuple[Price, ...]:
-    """Prices of items of which several can be said: 4 paper tubes."""
-    return tuple(price for price in view.prices("cents") if several_of(price.item) is not None)
 
 
 @problem_model(skill="price of several and one more", table="price list")
@@ -37,7 +31,7 @@ def several_and_one(view: TableView) -> AskSpace:
             unit="cents",
         )
 
-    return AskSpace((_countable(view), range(2, 6), view.prices("cents")), build)
+    return AskSpace((view.countable_prices("cents"), range(2, 6), view.prices("cents")), build)
 
 
 @problem_model(skill="change from a dollar for two things", table="price list")
@@ -79,7 +73,7 @@ def bought_for_cents(view: TableView) -> AskSpace:
             unit=False,
         )
 
-    return AskSpace((_countable(view), _FEW), build)
+    return AskSpace((view.countable_prices("cents"), _FEW), build)
 
 
 @problem_model(skill="share of a price", table="price list")
@@ -144,4 +138,4 @@ def bills_needed(view: TableView) -> AskSpace:
             unit=False,
         )
 
-    return AskSpace((_countable(view), range(3, 11)), build)
+    return AskSpace((view.countable_prices("cents"), range(3, 11)), build)

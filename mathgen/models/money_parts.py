@@ -8,7 +8,6 @@ from mathgen.models.registry import problem_model
 from mathgen.models.space import AskSpace
 from mathgen.models.view import TableView
 from mathgen.problems.draft import Draft
-from mathgen.scenario.naming import several_of
 
 _ANY = Demand("any")
 _FRACTION = Demand("fraction")
@@ -138,10 +137,6 @@ def dollars_difference(view: TableView) -> AskSpace:
     return AskSpace((view.prices("dollars"), view.prices("dollars")), build)
 
 
-def _countable(view: TableView) -> tuple[Price, ...]:
-    return tuple(price for price in view.prices("dollars") if several_of(price.item) is not None)
-
-
 @problem_model(skill="multiply dollars", table="price list")
 def dollars_of_several(view: TableView) -> AskSpace:
     """What several of one item cost, in dollars."""
@@ -160,7 +155,7 @@ def dollars_of_several(view: TableView) -> AskSpace:
             unit="dollars",
         )
 
-    return AskSpace((_countable(view), range(3, 13)), build)
+    return AskSpace((view.countable_prices("dollars"), range(3, 13)), build)
 
 
 @problem_model(skill="change in dollars", table="price list")
@@ -183,4 +178,4 @@ def change_in_dollars(view: TableView) -> AskSpace:
             unit="dollars",
         )
 
-    return AskSpace((_countable(view), range(3, 10), range(2, 6)), build)
+    return AskSpace((view.countable_prices("dollars"), range(3, 10), range(2, 6)), build)

@@ -8,7 +8,6 @@ from mathgen.models.registry import problem_model
 from mathgen.models.space import AskSpace, joined
 from mathgen.models.view import TableView
 from mathgen.problems.draft import Draft
-from mathgen.scenario.naming import several_of
 
 _WHOLE = Demand("whole")
 _ANY = Demand("any")
@@ -203,5 +202,4 @@ def several_on_sale(view: TableView) -> AskSpace:
             unit="dollars",
         )
 
-    prices = tuple(price for price in view.prices("dollars") if several_of(price.item) is not None)
-    return AskSpace((prices, range(3, 13), _OFF), build)
+    return AskSpace((view.countable_prices("dollars"), range(3, 13), _OFF), build)

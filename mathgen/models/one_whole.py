@@ -3,20 +3,20 @@
 from __future__ import annotations
 
 from itertools import combinations
-from math import gcd, lcm
+from math import lcm
 
 from mathgen.asks.expression import Ask, Expr, Listing, Op, Stated, Truth, Value
 from mathgen.exact.demand import Demand
 from mathgen.models.registry import problem_model
 from mathgen.models.space import AskSpace
 from mathgen.models.view import Spot, TableView
+from mathgen.models.written_fractions import two_of_one_whole, unlike
 from mathgen.problems.draft import Draft, Role
 
 _ANY = Demand("any")
 _PERCENT = Demand("percent")
 _JOINED = frozenset({"joined_parts"})
 _PLAIN: frozenset[str] = frozenset()
-_COMMON = 48  # the largest bottom number that two fractions may be brought to
 _FEW = 3  # colors that a question lists
 _MOST_SPLIT = 7  # parts of a fraction that is split in every way
 
@@ -123,19 +123,6 @@ def share_of_down(view: TableView) -> AskSpace:
     return AskSpace((view.spots, _ways(view), (_ANY, _PERCENT)), build)
 
 
-def _forms(k: int, k2: int, n: int, like: bool) -> tuple[int, int, int, int] | None:
-    """k of n and k2 of n as they are printed: both over n, or each in lowest terms over two bottom numbers. None: no such forms."""
-    if like:
-        return k, n, k2, n
-    g, g2 = gcd(k, n), gcd(k2, n)
-    b, d = n // g, n // g2
-    return (k // g, b, k2 // g2, d) if b != d and lcm(b, d) <= _COMMON else None
-
-
-def _unlike(b: int, d: int) -> str | None:
-    return None if b == d else "one divides" if max(b, d) % min(b, d) == 0 else "neither"
-
-
 @problem_model(skill="add parts of one whole")
 def add_parts_of_one_whole(view: TableView) -> AskSpace:
     """The sum of two colors' fractions of one rack."""
@@ -144,7 +131,7 @@ def add_parts_of_one_whole(view: TableView) -> AskSpace:
         first, second = (view.quantity("down", spot, color) for color in colors)
         whole = view.quantity("set_up", spot)
         k, k2, n = view.number(first), view.number(second), view.number(whole)
-        forms = _forms(k, k2, n, like) if k and k2 and k + k2 < n and n > 4 else None
+        forms = two_of_one_whole(k, k2, n, like) if k and k2 and k + k2 < n and n > 4 else None
         if forms is None:
             return None
         a, b, c, d = forms
@@ -163,7 +150,7 @@ def add_parts_of_one_whole(view: TableView) -> AskSpace:
             sets=(n,),
             over=lcm(b, d),
             unit=False,
-            unlike=_unlike(b, d),
+            unlike=unlike(b, d),
             must_not_show=(view.scope(spot, colors),),
         )
 
@@ -186,7 +173,7 @@ def subtract_parts_of_one_whole(view: TableView) -> AskSpace:
             return None
         if any(view.count("down", spot, one) == 0 for one in others):
             return None
-        forms = _forms(k, k2, n, like)
+        forms = two_of_one_whole(k, k2, n, like)
         if forms is None:
             return None
         a, b, c, d = forms
@@ -205,7 +192,7 @@ def subtract_parts_of_one_whole(view: TableView) -> AskSpace:
             sets=(n,),
             over=lcm(b, d),
             unit=False,
-            unlike=_unlike(b, d),
+            unlike=unlike(b, d),
             must_not_show=(view.scope(spot, others),),
         )
 

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from math import gcd, lcm
+from math import lcm
 from typing import NamedTuple
 
 from mathgen.asks.expression import Ask, Op, Quantity, Stated, Value
@@ -10,20 +10,14 @@ from mathgen.exact.demand import Demand
 from mathgen.models.registry import problem_model
 from mathgen.models.space import AskSpace
 from mathgen.models.view import Spot, TableView
+from mathgen.models.written_fractions import COMMON, lowest, two_of_one_whole, unlike
 from mathgen.problems.draft import Draft, Role
 
 _ANY = Demand("any")
 _ONE = Stated(1, "whole")
-_COMMON = 48  # the largest bottom number that fractions may be brought to
 _FRIENDLY = (2, 3, 4, 5, 6, 8, 9, 10, 12)  # bottom numbers that pupils multiply and divide with
 _FEW = 3  # colors that a question lists
 _LEAST = 5  # pins in a rack whose fractions are taken away
-
-
-def lowest(top: int, bottom: int) -> tuple[int, int]:
-    """A fraction in lowest terms."""
-    shared = gcd(top, bottom)
-    return top // shared, bottom // shared
 
 
 class Rest(NamedTuple):
@@ -77,9 +71,10 @@ def rest_after_two_parts(view: TableView) -> AskSpace:
         if found is None or view.number(found.whole) < _LEAST:
             return None
         s, k, n = map(view.number, (found.standing, found.part, found.whole))
-        a, b, c, d = (s, n, k, n) if like else (*lowest(s, n), *lowest(k, n))
-        if not like and (b == d or lcm(b, d) > _COMMON):
+        forms = two_of_one_whole(s, k, n, like)
+        if forms is None:
             return None
+        a, b, c, d = forms
         rate, rate2 = found.rates
         return Draft(
             ask=found.ask(_ANY),
@@ -95,7 +90,7 @@ def rest_after_two_parts(view: TableView) -> AskSpace:
             sets=(n,),
             over=lcm(b, d),
             unit=False,
-            unlike=None if like else "one divides" if max(b, d) % min(b, d) == 0 else "neither",
+            unlike=unlike(b, d),
             must_not_show=(view.scope(spot, tuple(one for one in colors if one != color)),),
         )
 
@@ -110,7 +105,7 @@ def _nested(view: TableView, spot: Spot, color: str) -> tuple[int, int, int] | N
     if not 0 < k < down < n or 2 * down == n:
         return None
     bottoms = [lowest(k, down)[1], lowest(down, n)[1], lowest(k, n)[1]]
-    return (k, down, n) if all(bottom in _FRIENDLY for bottom in bottoms[:2]) and bottoms[2] <= _COMMON else None
+    return (k, down, n) if all(bottom in _FRIENDLY for bottom in bottoms[:2]) and bottoms[2] <= COMMON else None
 
 
 @problem_model(skill="part of a part")

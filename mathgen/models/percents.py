@@ -3,15 +3,16 @@
 from __future__ import annotations
 
 from itertools import combinations
-from math import gcd
 
 from mathgen.asks.expression import Ask, Op, Stated, Value
 from mathgen.asks.steps.written_number import percent, terminating
 from mathgen.exact.demand import Demand
 from mathgen.models.aimed import SUCCESS, Record, of_successes, slips
+from mathgen.models.next_sets import may_be_next
 from mathgen.models.registry import problem_model
 from mathgen.models.space import AskSpace, joined
 from mathgen.models.view import Spot, TableView
+from mathgen.models.written_fractions import lowest
 from mathgen.problems.draft import Draft
 from mathgen.trials.scope import Label
 
@@ -128,7 +129,7 @@ def part_from_percent(view: TableView) -> AskSpace:
         whole = view.quantity("set_up", spot, color)
         part = view.quantity("down", spot, color)
         n, k = view.number(whole), view.number(part)
-        if n < 4 or k in (0, n) or 100 * k % n or not n < number <= 10 * n or number * k % n:
+        if n < 4 or k in (0, n) or 100 * k % n or not may_be_next(number, n) or number * k % n:
             return None
         percent, share = 100 * k // n, number * k // n
         # At 50% the rest is the part; at 10% dividing by the percent's number happens to be right.
@@ -164,7 +165,7 @@ def whole_from_percent(view: TableView) -> AskSpace:
         whole = view.quantity("set_up", spot, color)
         part = view.quantity("down", spot, color)
         n, k = view.number(whole), view.number(part)
-        if n < 4 or k in (0, n) or 100 * k % n or not n < number <= 10 * n or number * k % n:
+        if n < 4 or k in (0, n) or 100 * k % n or not may_be_next(number, n) or number * k % n:
             return None
         points, share = 100 * k // n, number * k // n
         if points in (number, share) or share in (k, n):
@@ -194,7 +195,7 @@ def three_forms(view: TableView) -> AskSpace:
         k, n = view.number(part), view.number(whole)
         if k in (0, n) or 2 * k == n or n < 4 or n == 100 or 1000 * k % n:
             return None
-        a, b = k // gcd(k, n), n // gcd(k, n)
+        a, b = lowest(k, n)
         rate = Op("/", (part, whole))
         return Draft(
             ask=Ask(Value(rate), (), Demand("percent" if asked == "percent" else "decimal")),
@@ -215,7 +216,7 @@ def three_forms(view: TableView) -> AskSpace:
         if not k or not k2 or k + k2 >= n or n == 100 or 100 * k % n or 100 * k2 % n:
             return None
         rates = Op("/", (first, whole)), Op("/", (second, whole))
-        texts = tuple(_in_form(one // gcd(one, n), n // gcd(one, n), form) for one, form in zip((k, k2), given, strict=True))
+        texts = tuple(_in_form(*lowest(one, n), form) for one, form in zip((k, k2), given, strict=True))
         every = k + k2
         return Draft(
             ask=Ask(Value(Op("+", rates)), (), Demand("percent" if asked == "percent" else "decimal")),
@@ -262,9 +263,6 @@ def percent_change(view: TableView) -> AskSpace:
     spans: list[_Spans] = [((a,), (b,)) for a, b in combinations(trials, 2)]
     if len(trials) > 2 and len(trials) % 2 == 0:
         spans.append((trials[: len(trials) // 2], trials[len(trials) // 2 :]))
-    groups: list[tuple[str, ...] | None] = [(group,) for group in table.groups]
-    if len(groups) > 1:
-        groups.append(None)
 
     def build(group: tuple[str, ...] | None, span: _Spans, color: str | None) -> Draft | None:
         before, after = (view.quantity("down", Spot(group, trials_), color) for trials_ in span)
@@ -291,4 +289,4 @@ def percent_change(view: TableView) -> AskSpace:
             wanted=frozenset({"increase" if new > old else "decrease"}),
         )
 
-    return AskSpace((groups, spans, view.colors_or_all), build)
+    return AskSpace((view.groups_or_class, spans, view.colors_or_all), build)

@@ -26,11 +26,6 @@ def _per_trial(view: TableView, group: tuple[str, ...] | None, color: str | None
     return view.number(total), trials, {"total": total, "count": count}
 
 
-def _groups(view: TableView) -> list[tuple[str, ...] | None]:
-    groups: list[tuple[str, ...] | None] = [(group,) for group in view.table.groups]
-    return [*groups, None] if len(groups) > 1 else groups
-
-
 @problem_model(skill="unit rate")
 def unit_rate(view: TableView) -> AskSpace:
     """How many pins were knocked down per trial, over all trials."""
@@ -51,7 +46,7 @@ def unit_rate(view: TableView) -> AskSpace:
             unit="per trial",
         )
 
-    return AskSpace((_groups(view), view.colors_or_all), build)
+    return AskSpace((view.groups_or_class, view.colors_or_all), build)
 
 
 @problem_model(skill="unit rate")
@@ -99,7 +94,7 @@ def count_at_this_rate(view: TableView) -> AskSpace:
             features=_RATE,
         )
 
-    return AskSpace((_groups(view), view.colors_or_all, _AHEAD), build)
+    return AskSpace((view.groups_or_class, view.colors_or_all, _AHEAD), build)
 
 
 @problem_model(skill="a rate carried on")
@@ -124,7 +119,7 @@ def trials_at_this_rate(view: TableView) -> AskSpace:
             unit="asked",
         )
 
-    return AskSpace((_groups(view), view.colors_or_all, _AHEAD), build)
+    return AskSpace((view.groups_or_class, view.colors_or_all, _AHEAD), build)
 
 
 @problem_model(skill="equal ratios in a table")

@@ -126,7 +126,7 @@ def ratio_part_to_whole(view: TableView) -> AskSpace:
 def fraction_from_ratio(view: TableView) -> AskSpace:
     """The fraction of all that one of two parts is, from the ratio of the parts: two colors knocked down, or knocked down and standing."""
     pairs = tuple(combinations(view.table.colors, 2))
-    sets = [spot for spot in view.spots if len(spot.trials or view.table.trials) == 1]  # what was left standing is set up again
+    sets = view.one_trial_spots  # what was left standing is set up again
 
     def fraction(first: Quantity, second: Quantity, roles: dict[str, Role], mark: frozenset[str]) -> Draft | None:
         a, b = view.number(first), view.number(second)

@@ -108,7 +108,6 @@ def estimate_off(view: TableView) -> AskSpace:
 def sample_represents(view: TableView) -> AskSpace:
     """Whether a color is the same fraction of a sample as of its population, the pins of one trial."""
     colors = view.table.colors if len(view.table.colors) > 1 else ()
-    spots = [spot for spot in view.spots if len(spot.trials or view.table.trials) == 1]
 
     def build(spot: Spot, color: str, size: int, alike: bool) -> Draft | None:
         whole, part = view.quantity("down", spot), view.quantity("down", spot, color)
@@ -129,14 +128,13 @@ def sample_represents(view: TableView) -> AskSpace:
             unit=False,
         )
 
-    return AskSpace((spots, colors, _SIZES, (True, False)), build)
+    return AskSpace((view.one_trial_spots, colors, _SIZES, (True, False)), build)
 
 
 @problem_model(skill="sample like its population")
 def sample_like_population(view: TableView) -> AskSpace:
     """How many of a color belong in a sample that represents the colors of a population: the pins of one trial."""
     colors = view.table.colors if len(view.table.colors) > 1 else ()
-    spots = [spot for spot in view.spots if len(spot.trials or view.table.trials) == 1]
 
     def build(spot: Spot, color: str, size: int) -> Draft | None:
         whole, part = view.quantity("down", spot), view.quantity("down", spot, color)
@@ -153,7 +151,7 @@ def sample_like_population(view: TableView) -> AskSpace:
             sets=(n,),
         )
 
-    return AskSpace((spots, colors, _SIZES), build)
+    return AskSpace((view.one_trial_spots, colors, _SIZES), build)
 
 
 @problem_model(skill="simulation by digits")

@@ -48,11 +48,8 @@ def side_by_side(view: TableView, build: Callable[..., Draft | None], *more: Seq
         one, other = (view.quantity("down", spot, label) for label in labels)
         return at("colors", labels, (one, other), *rest)
 
-    whose: list[tuple[str, ...] | None] = [(group,) for group in table.groups]
-    if len(table.groups) > 1:
-        whose.append(None)
     return joined(
         AskSpace((list(combinations(table.groups, 2)), view.trial_spans, view.colors_or_all, *more), of_groups),
-        AskSpace((list(pairwise(table.trials)), whose, view.colors_or_all, *more), of_trials),
+        AskSpace((list(pairwise(table.trials)), view.groups_or_class, view.colors_or_all, *more), of_trials),
         AskSpace((list(combinations(table.colors, 2)), view.spots, *more), of_colors),
     )

@@ -6,6 +6,7 @@ from mathgen.asks.expression import Ask, Equation, Op, Quantity, Stat, Stated, U
 from mathgen.exact.demand import Demand
 from mathgen.models.aimed import SUCCESS, Record, aimed
 from mathgen.models.lists import MOST_NUMBERS, list_choices, listed
+from mathgen.models.next_sets import may_be_next
 from mathgen.models.registry import problem_model
 from mathgen.models.space import AskSpace, joined
 from mathgen.models.view import Spot, TableView
@@ -161,7 +162,7 @@ def expected_count(view: TableView) -> AskSpace:
 
     def of_trials(record: Record, number: int) -> Draft | None:
         k, n = record.k, record.n
-        if n < 5 or k in (0, n) or 2 * k == n or not n < number <= 10 * n or number * k % n:
+        if n < 5 or k in (0, n) or 2 * k == n or not may_be_next(number, n) or number * k % n:
             return None
         expected = number * k // n
         if expected in (k, n):

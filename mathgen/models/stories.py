@@ -25,9 +25,6 @@ class Story(NamedTuple):
 def adding(view: TableView, build: Callable[..., Draft | None], *more: Sequence[Any]) -> AskSpace:
     """Drafts of every group's (and the class's) count before a trial, in it, and after it; of one color or all, over any further axes."""
     table = view.table
-    whose: list[tuple[str, ...] | None] = [(group,) for group in table.groups]
-    if len(table.groups) > 1:
-        whose.append(None)
 
     def told(groups: tuple[str, ...] | None, place: int, color: str | None, *rest: Any) -> Draft | None:
         trials = table.trials
@@ -41,12 +38,11 @@ def adding(view: TableView, build: Callable[..., Draft | None], *more: Sequence[
             return None
         return build(Story(start, change, result, (a, b, c)), *rest)
 
-    return AskSpace((whose, range(1, len(table.trials)), view.colors_or_all, *more), told)
+    return AskSpace((view.groups_or_class, range(1, len(table.trials)), view.colors_or_all, *more), told)
 
 
 def taking(view: TableView, build: Callable[..., Draft | None], *more: Sequence[Any]) -> AskSpace:
     """Drafts of every rack of one trial: set up, knocked down and left standing; of one color or all, over any further axes."""
-    spots = [spot for spot in view.spots if len(spot.trials or view.table.trials) == 1]
 
     def told(spot: Spot, color: str | None, *rest: Any) -> Draft | None:
         start, change, result = (view.quantity(measure, spot, color) for measure in ("set_up", "down", "standing"))
@@ -56,4 +52,4 @@ def taking(view: TableView, build: Callable[..., Draft | None], *more: Sequence[
             return None
         return build(Story(start, change, result, (a, b, c)), *rest)
 
-    return AskSpace((spots, view.colors_or_all, *more), told)
+    return AskSpace((view.one_trial_spots, view.colors_or_all, *more), told)

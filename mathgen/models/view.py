@@ -9,6 +9,7 @@ from typing import Any, NamedTuple
 from sympy import Rational
 
 from mathgen.asks.expression import Measured, Money, Price, Quantity
+from mathgen.scenario.naming import several_of
 from mathgen.trials.scope import Label, Measure, Scope
 from mathgen.trials.totals import Totals
 
@@ -54,6 +55,10 @@ class TableView:
     def prices(self, unit: Money) -> tuple[Price, ...]:
         """Every price of the list, to be told in one unit, in list order."""
         return tuple(Price(one.item, unit) for one in self.table.prices)
+
+    def countable_prices(self, unit: Money) -> tuple[Price, ...]:
+        """As ``prices``, of items of which several can be said: 4 paper tubes."""
+        return tuple(price for price in self.prices(unit) if several_of(price.item) is not None)
 
     def value(self, leaf: Quantity | Measured | Price) -> Any:
         """The count, the length or the price."""
@@ -107,6 +112,11 @@ class TableView:
         """Every group and the class, over every span of trials, wherever no result is missing."""
         spots = [Spot(groups, span) for groups in self.groups_or_class for span in self.trial_spans]
         return tuple(spot for spot in spots if self.totals.complete(Scope(spot.groups, spot.trials)))
+
+    @cached_property
+    def one_trial_spots(self) -> tuple[Spot, ...]:
+        """Every spot of one trial: each pin was set up once; the same pins stand again in the next trial."""
+        return tuple(spot for spot in self.spots if len(spot.trials or self.table.trials) == 1)
 
     @cached_property
     def group_trials(self) -> tuple[Spot, ...]:

@@ -45,7 +45,7 @@ def page_words(scenario: Scenario, curriculum: Curriculum, table: TrialTable, gr
         "trials": scenario.trials,
         "graph_title": counted,
         "graph_axis": f"Number of {scenario.items}",
-        "group_labels": {label: _shown_group(label, scenario) for label in table.groups},
+        "group_labels": {label: shown_group(label, scenario) for label in table.groups},
         "trial_labels": {label: trial_name(label, scenario) for label in table.trials},
         "i_can": {words.skill: words.i_can for words in skills},
         "topics": {words.skill: words.topic for words in skills},
@@ -56,14 +56,14 @@ def page_words(scenario: Scenario, curriculum: Curriculum, table: TrialTable, gr
     }
 
 
+def shown_group(label: str, scenario: Scenario) -> str:
+    """A group at the head of a row: "Owls" where a sentence has "the Owls", "Group 7" as in a sentence."""
+    name = group_name(label, scenario)
+    return label if name == f"the {label}" else name
+
+
 def table_names(table: TrialTable, words: dict[str, Any]) -> list[str]:
     """Every name that a class gave, as typed and as shown on pages: data that is never read as a number."""
     trials = [str(trial) for trial in table.trials]
     items = [one.item for one in table.prices]
     return [*items, *table.groups, *words["group_labels"].values(), *trials, *words["trial_labels"].values(), *table.colors]
-
-
-def _shown_group(label: str, scenario: Scenario) -> str:
-    """A group at the head of a row: "Owls" where a sentence has "the Owls", "Group 7" as in a sentence."""
-    name = group_name(label, scenario)
-    return label if name == f"the {label}" else name

@@ -4,9 +4,10 @@ from __future__ import annotations
 
 from typing import Any
 
-from mathgen.scenario.naming import group_name, trial_name, upper_first
+from mathgen.scenario.naming import trial_name, upper_first
 from mathgen.scenario.words import Scenario
 from mathgen.sheets.key import OWN_RULES
+from mathgen.sheets.page_words import shown_group
 from mathgen.sheets.record_plan import RecordPlan
 
 WHO = "Who counts, who writes:"
@@ -19,7 +20,7 @@ def record_data(plan: RecordPlan, said: Scenario) -> dict[str, Any]:
         plan: a plan that was checked.
         said: what the activity calls its things.
     """
-    shown = [_shown(group, said) for group in plan.groups]
+    shown = [shown_group(group, said) for group in plan.groups]
     extra = [*(["Called color"] if plan.target else []), *(["Space (in.)"] if plan.spaces else [])]
     set_up, in_all = said.after_noun["set_up"], sum(size for _, size in plan.colors)
     columns = [{"head": color, "note": f"({size} {set_up})", "short": f"({size})"} for color, size in plan.colors]
@@ -56,8 +57,3 @@ def _rule(line: str) -> dict[str, Any]:
     """
     text, *choices = (part.strip() for part in line.split("|"))
     return {"text": text, "choices": choices, "blank": not choices}
-
-
-def _shown(label: str, said: Scenario) -> str:
-    name = group_name(label, said)
-    return label if name == f"the {label}" else name

@@ -22,7 +22,7 @@ from jinja2 import Environment, StrictUndefined, Template
 from mathgen.places import templates_folder
 
 _HEAD = re.compile(r"\{#\s*frame\s+([a-z0-9-]+)\s*:\s*([a-z0-9 ,-]+?)\s*#\}\n?")
-_SOURCES = frozenset({"words", "table", "graph"})
+SOURCES = frozenset({"words", "table", "graph"})
 _READERS = frozenset({"easy", "older"})
 
 
@@ -75,10 +75,10 @@ def frames(strand: str, model: str) -> tuple[Frame, ...]:
     found = []
     for name, tags, body in zip(pieces[1::3], pieces[2::3], pieces[3::3], strict=True):
         words = frozenset(re.split(r"[ ,]+", tags))
-        source = words & _SOURCES
+        source = words & SOURCES
         if len(source) != 1:
             raise ValueError(f"{path.name}, frame {name}: needs one of words, table, graph")
-        found.append(Frame(name, min(source), words & _READERS, words - _SOURCES - _READERS, body.strip()))
+        found.append(Frame(name, min(source), words & _READERS, words - SOURCES - _READERS, body.strip()))
     if not found:
         raise ValueError(f"{path.name}: no frame")
     return tuple(found)
