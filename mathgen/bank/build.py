@@ -18,7 +18,7 @@ from mathgen.bank.why_not import in_words
 from mathgen.grades.curriculum import Curriculum
 from mathgen.models.registry import ProblemModel, problem_models
 from mathgen.problems.record import Problem
-from mathgen.proof.record import proved
+from mathgen.proof.judge import proved
 from mathgen.proof.verdict import AGREES
 
 _NOT_THE_GATE = (*TOO_LONG, "no wording for this grade", "graph", "twice", "yes and no")

@@ -17,14 +17,14 @@ from mathgen.bank.deck_wishes import check_deck_plan
 from mathgen.bank.desk import Desk
 from mathgen.bank.draw import stream
 from mathgen.bank.graph import graph_of
-from mathgen.bank.leaf import leaf
+from mathgen.bank.length import usual
 from mathgen.bank.pool import Pool, fill_pool, wanted_models
 from mathgen.bank.wishes import settled
 from mathgen.errors import RequestFault
 from mathgen.grades.curriculum import load
 from mathgen.problems.record import Problem
 from mathgen.proof import by_sum
-from mathgen.proof.record import proved
+from mathgen.proof.judge import proved
 from mathgen.proof.verdict import AGREES
 from mathgen.scenario.words import scenario
 from mathgen.trials.table import TrialTable
@@ -149,7 +149,7 @@ class DeckMaker:
         """Candidates grade by grade; answers come again only where the deck has too few cards without."""
         chosen: list[Candidate] = []
         count, grades = self._plan.count, self._plan.grades
-        top, bottom = leaf(grades[0]).own_share
+        top, bottom = usual(grades[0]).own_share
         mixed = len(grades) > 1
         never, seldom = partial(fits, clashing=_clashing), partial(fits, clashing=partial(_clashing_but_for_keys, chosen))
         # Where grades are mixed, one grade's own problems are another's review.

@@ -7,7 +7,7 @@ from functools import cached_property
 from mathgen.asks.steps.cell_reader import CellReader
 from mathgen.models.slips.rule import SlipRule
 from mathgen.models.view import TableView
-from mathgen.proof.record import Judge
+from mathgen.proof.judge import Judge
 from mathgen.scenario.words import Scenario
 from mathgen.trials.table import TrialTable
 from mathgen.trials.totals import Totals

@@ -14,7 +14,7 @@ from mathgen.bank.builder import Builder, Candidate
 from mathgen.bank.choose import LEVELS, best, fits, unlike
 from mathgen.bank.desk import Desk
 from mathgen.bank.draw import drafts, stream
-from mathgen.bank.leaf import leaf, wanted_count
+from mathgen.bank.length import usual, wanted_count
 from mathgen.bank.plan import SheetPlan
 from mathgen.bank.pool import Pool, stop_of, wanted_models
 from mathgen.bank.spot import spot_of
@@ -56,7 +56,7 @@ def fill_group_pool(desk: Desk, curriculum: Curriculum, plan: SheetPlan) -> Pool
         plan: what the teacher wishes.
     """
     pool = Pool({}, {}, {}, {})
-    enough = leaf(plan.grade).models_each * wanted_count(plan)
+    enough = usual(plan.grade).models_each * wanted_count(plan)
     for grade, kept, most in ((plan.grade, pool.own, enough), (plan.grade - 1, pool.review, -(-enough // 2))):
         if grade not in curriculum.grades:
             continue

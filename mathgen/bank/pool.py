@@ -10,7 +10,7 @@ from mathgen.bank.balance import tips
 from mathgen.bank.builder import Builder, Candidate, Stopped
 from mathgen.bank.desk import Desk
 from mathgen.bank.draw import drafts, stream
-from mathgen.bank.leaf import leaf, wanted_count
+from mathgen.bank.length import usual, wanted_count
 from mathgen.bank.plan import SheetPlan
 from mathgen.exact.printed_step import Printed, printed_number, printed_step
 from mathgen.grades.curriculum import Curriculum
@@ -89,7 +89,7 @@ def fill_pool(desk: Desk, curriculum: Curriculum, plan: SheetPlan, count: int | 
         count: how many problems are wanted; as many as the plan says where it is left out.
         draws_each: how many times a sheet's candidates are drawn of each model.
     """
-    sizes = leaf(plan.grade)
+    sizes = usual(plan.grade)
     pool = Pool({}, {}, {}, {})
     # Tiers need every level of a standard, and a story every spot; a model at the end of the row may have it.
     wanted = wanted_count(plan) if count is None else count

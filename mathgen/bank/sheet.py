@@ -11,7 +11,7 @@ from mathgen.bank.desk import Desk
 from mathgen.bank.draw import stream
 from mathgen.bank.each_group import choose_for_groups, fill_group_pool
 from mathgen.bank.graph import graph_of
-from mathgen.bank.leaf import leaf, wanted_count
+from mathgen.bank.length import usual, wanted_count
 from mathgen.bank.options import offers_choices, options_of
 from mathgen.bank.parallel import parallel_forms
 from mathgen.bank.plan import ChosenForm, ChosenSheet, SheetPlan
@@ -21,7 +21,7 @@ from mathgen.bank.wishes import settled
 from mathgen.errors import RequestFault
 from mathgen.grades.curriculum import load
 from mathgen.problems.record import Problem
-from mathgen.proof.record import proved
+from mathgen.proof.judge import proved
 from mathgen.scenario.words import scenario
 from mathgen.trials.table import TableKind, TrialTable
 
@@ -110,7 +110,7 @@ class SheetMaker:
                 return forms, gaps
 
     def _forms(self, count: int) -> tuple[list[list[Candidate]], list[str]]:
-        top, bottom = leaf(self._plan.grade).own_share
+        top, bottom = usual(self._plan.grade).own_share
         forms, short = parallel_forms(self._pool, count, -(-count * top // bottom), self._plan.forms)
         if short and not forms[0]:
             raise RequestFault(

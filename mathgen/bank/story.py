@@ -8,7 +8,7 @@ from dataclasses import replace
 from mathgen.bank.builder import Candidate
 from mathgen.bank.choose import LEVELS, best, fits
 from mathgen.bank.draw import stream
-from mathgen.bank.leaf import wanted_count
+from mathgen.bank.length import wanted_count
 from mathgen.bank.plan import ChosenSheet, SheetPlan
 from mathgen.bank.sheet import SheetMaker
 from mathgen.bank.spot import Spot, spot_of

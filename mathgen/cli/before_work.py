@@ -11,7 +11,7 @@ import click
 
 from mathgen.bank.deck_plan import DeckPlan
 from mathgen.bank.deck_wishes import check_deck_plan
-from mathgen.bank.leaf import wanted_count
+from mathgen.bank.length import wanted_count
 from mathgen.bank.plan import SheetPlan
 from mathgen.bank.wishes import settled
 from mathgen.cli.usage import WholeCommand

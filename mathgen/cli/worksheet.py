@@ -8,7 +8,7 @@ from typing import Any
 
 import click
 
-from mathgen.bank.leaf import MOST_PROBLEMS
+from mathgen.bank.length import MOST_PROBLEMS
 from mathgen.bank.plan import SheetPlan
 from mathgen.cli.before_work import WishCommand, check_sheets
 from mathgen.cli.common_options import GRADES, comma_list, one_or_more_grades, out_options, source_options

@@ -11,7 +11,7 @@ import typst
 from mathgen import __version__
 from mathgen.asks.expression import Ask
 from mathgen.bank.code import table_digest
-from mathgen.bank.leaf import leaf, wanted_count
+from mathgen.bank.length import usual, wanted_count
 from mathgen.bank.plan import ChosenSheet, SheetPlan
 from mathgen.bank.sheet import SheetMaker
 from mathgen.bank.story import StoryMaker
@@ -111,7 +111,7 @@ def _with_key(made: _Printed, table: TrialTable, scenario_name: str, said_as: _S
     few = few_on_pages(plan, len(chosen.forms[0].problems), wanted_count(plan)) if left_out else None
     changed = (page_change(worksheet, page_count(printed)), few, *said(signs))
     chosen = replace(chosen, changes=(*chosen.changes, *(change for change in changed if change is not None)))
-    minutes = plan.minutes or leaf(plan.grade).minutes_each * len(chosen.forms[0].problems)
+    minutes = plan.minutes or usual(plan.grade).minutes_each * len(chosen.forms[0].problems)
     key = without(key_data(chosen, table, words, minutes), signs)
     made_files = (printed, pdf_bytes("key", key), key_file(chosen, table, scenario_name, notes, worksheet, key))
     contents = dict(zip(sheet_names(plan.grade), made_files, strict=True))

@@ -11,7 +11,7 @@ from mathgen.bank.builder import Builder, Candidate
 from mathgen.bank.desk import Desk
 from mathgen.grades.curriculum import load
 from mathgen.models.registry import problem_models
-from mathgen.proof.record import proved
+from mathgen.proof.judge import proved
 from mathgen.scenario.words import scenario
 from mathgen.trials.table import TrialTable
 from tests.audit.audit import audit, audit_bank

@@ -14,8 +14,8 @@ from mathgen.bank.deck_order import APART
 from mathgen.bank.deck_plan import ChosenDeck, DeckPlan
 from mathgen.errors import RequestFault
 from mathgen.proof import by_sum
+from mathgen.proof.judge import proved
 from mathgen.proof.raw import RawRows
-from mathgen.proof.record import proved
 from mathgen.trials.options import ReadOptions
 from mathgen.trials.reading import read_table
 from mathgen.trials.table import TrialTable

@@ -11,7 +11,7 @@ from mathgen.bank.plan import ChosenSheet, SheetPlan
 from mathgen.bank.sheet import make_sheet
 from mathgen.errors import RequestFault
 from mathgen.problems.record import Problem
-from mathgen.proof.record import proved
+from mathgen.proof.judge import proved
 from mathgen.trials.table import Row, TrialTable
 from tests.audit.banks import sample
 from tests.tables import table

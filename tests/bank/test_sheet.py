@@ -11,12 +11,12 @@ import pytest
 
 from mathgen.asks.expression import Quantity
 from mathgen.bank.builder import Builder, Candidate
-from mathgen.bank.leaf import leaf, wanted_count
+from mathgen.bank.length import usual, wanted_count
 from mathgen.bank.plan import ChosenSheet, SheetPlan
 from mathgen.bank.sheet import make_sheet
 from mathgen.errors import RequestFault
 from mathgen.problems.record import Problem
-from mathgen.proof.record import proved
+from mathgen.proof.judge import proved
 from mathgen.trials.options import ReadOptions
 from mathgen.trials.reading import read_table
 from mathgen.trials.table import TrialTable
@@ -44,7 +44,7 @@ everywhere = pytest.mark.parametrize(("sample", "grade"), [(sample, grade) for s
 @everywhere
 def test_a_default_sheet_is_a_full_leaf_of_proved_problems(sample: str, grade: int) -> None:
     made = sheet(sample, grade)
-    assert len(made.forms[0].problems) == leaf(grade).count
+    assert len(made.forms[0].problems) == usual(grade).count
     assert all(proved(problem) for form in made.forms for problem in form.problems)
 
 

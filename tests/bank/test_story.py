@@ -14,7 +14,7 @@ from mathgen.errors import RequestFault
 from mathgen.grades.curriculum import load
 from mathgen.press.sheet_files import story_files
 from mathgen.problems.record import Problem
-from mathgen.proof.record import proved
+from mathgen.proof.judge import proved
 from mathgen.scenario.words import scenario
 from mathgen.sheets.key import key_data
 from mathgen.sheets.page_words import page_words

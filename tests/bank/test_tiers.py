@@ -13,7 +13,7 @@ from mathgen.bank.sheet import make_sheet
 from mathgen.bank.tiers import TIERS, choose_tiers, off_level
 from mathgen.errors import RequestFault
 from mathgen.grades.curriculum import load
-from mathgen.proof.record import proved
+from mathgen.proof.judge import proved
 from mathgen.scenario.words import scenario
 from mathgen.sheets.key import key_data
 from mathgen.sheets.page_words import page_words

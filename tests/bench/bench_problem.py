@@ -33,7 +33,7 @@ from mathgen.bank.draw import drafts, stream
 from mathgen.cli import SELDOM
 from mathgen.grades.curriculum import load
 from mathgen.models.registry import problem_models
-from mathgen.proof.record import proved
+from mathgen.proof.judge import proved
 from mathgen.scenario.words import scenario
 from mathgen.trials.options import ReadOptions
 from mathgen.trials.reading import read_table

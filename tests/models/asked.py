@@ -12,7 +12,7 @@ from mathgen.grades.curriculum import load
 from mathgen.models.registry import ProblemModel, problem_models
 from mathgen.problems.draft import Draft
 from mathgen.problems.record import Problem
-from mathgen.proof.record import proved
+from mathgen.proof.judge import proved
 from mathgen.scenario.words import scenario
 from mathgen.trials.scope import Measure, Scope
 from mathgen.trials.table import TrialTable

@@ -8,7 +8,7 @@ import pytest
 
 from mathgen.asks.expression import Ask, Chosen, Op, Stated
 from mathgen.exact.demand import Demand
-from mathgen.proof.record import proved
+from mathgen.proof.judge import proved
 from mathgen.trials.table import TrialTable
 from tests.models.asked import every_problem, problem, quantity, worked
 from tests.tables import table

@@ -7,7 +7,7 @@ import pytest
 from mathgen.asks.expression import Ask, Op, Stated, Truth
 from mathgen.bank.line import as_line
 from mathgen.exact.demand import Demand
-from mathgen.proof.record import proved
+from mathgen.proof.judge import proved
 from mathgen.trials.table import TrialTable
 from tests.models.asked import every_problem, problem, quantity, worked
 from tests.tables import TWO_GROUPS, table

@@ -10,7 +10,7 @@ from mathgen.bank.desk import Desk
 from mathgen.grades.curriculum import load
 from mathgen.models.registry import problem_models
 from mathgen.problems.draft import Draft
-from mathgen.proof.record import proved
+from mathgen.proof.judge import proved
 from mathgen.scenario.words import scenario
 from mathgen.sheets.key import worked_lines
 from mathgen.trials.scope import Scope

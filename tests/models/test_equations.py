@@ -7,7 +7,7 @@ import pytest
 from mathgen.asks.expression import Ask, Equation, Op, Same, Stated, Truth, Value
 from mathgen.bank.desk import Desk
 from mathgen.exact.demand import Demand
-from mathgen.proof.record import proved
+from mathgen.proof.judge import proved
 from mathgen.scenario.words import scenario
 from mathgen.wording.frames import frames
 from tests.models.asked import every_draft, every_problem, problem, quantity, said, worked

@@ -6,7 +6,7 @@ import pytest
 
 from mathgen.asks.expression import Ask, Expr, Op, Quantity, Stat, Stated, Truth
 from mathgen.exact.demand import Demand
-from mathgen.proof.record import proved
+from mathgen.proof.judge import proved
 from tests.models.asked import every_draft, every_problem, problem, quantity, worked
 from tests.tables import table
 

@@ -11,7 +11,7 @@ from mathgen.grades.curriculum import load
 from mathgen.models.registry import problem_models
 from mathgen.problems.draft import Draft
 from mathgen.problems.record import Problem
-from mathgen.proof.record import proved
+from mathgen.proof.judge import proved
 from mathgen.scenario.words import scenario
 from mathgen.trials.scope import Scope
 from mathgen.trials.table import Row, TrialTable

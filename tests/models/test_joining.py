@@ -9,7 +9,7 @@ import pytest
 from mathgen.asks.expression import Ask, Equation, Op, Quantity, Value
 from mathgen.bank.desk import Desk
 from mathgen.exact.demand import Demand
-from mathgen.proof.record import proved
+from mathgen.proof.judge import proved
 from mathgen.scenario.words import scenario
 from mathgen.trials.table import TrialTable
 from mathgen.wording.frames import frames

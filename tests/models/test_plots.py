@@ -6,7 +6,7 @@ import pytest
 
 from mathgen.asks.expression import Ask, Stated, Tally, Value
 from mathgen.exact.demand import Demand
-from mathgen.proof.record import proved
+from mathgen.proof.judge import proved
 from mathgen.trials.table import Row, TrialTable
 from tests.models.asked import every_draft, every_problem, quantity, said, worked
 

@@ -8,7 +8,7 @@ from mathgen.asks.expression import Ask, Op, Ratio, Value
 from mathgen.bank.desk import Desk
 from mathgen.exact.demand import Demand
 from mathgen.exact.judge import judge
-from mathgen.proof.record import proved
+from mathgen.proof.judge import proved
 from mathgen.scenario.words import scenario
 from mathgen.wording.frames import frames
 from tests.aimed import AIMED

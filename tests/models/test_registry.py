@@ -16,7 +16,7 @@ from mathgen.grades.curriculum import load
 from mathgen.models.registry import ProblemModel, problem_models
 from mathgen.models.slips import slip_ids
 from mathgen.problems.draft import Draft
-from mathgen.proof.record import proved
+from mathgen.proof.judge import proved
 from mathgen.scenario.words import scenario
 from mathgen.trials.options import ReadOptions
 from mathgen.trials.reading import read_table

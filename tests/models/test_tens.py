@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from mathgen.proof.record import proved
+from mathgen.proof.judge import proved
 from tests.models.asked import every_problem
 from tests.tables import table
 

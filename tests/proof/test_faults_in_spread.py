@@ -11,7 +11,7 @@ from mathgen.bank.build import Report, build_bank
 from mathgen.bank.desk import Desk
 from mathgen.grades.curriculum import load
 from mathgen.proof import by_relation, lists
-from mathgen.proof.record import proved
+from mathgen.proof.judge import proved
 from mathgen.reading import evaluate as reading_evaluate
 from mathgen.scenario.words import scenario
 from mathgen.trials.options import ReadOptions

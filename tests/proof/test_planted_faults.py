@@ -18,8 +18,8 @@ from mathgen.grades.curriculum import load
 from mathgen.problems.draft import leaves_of
 from mathgen.problems.record import Problem, Slip, Step
 from mathgen.proof import by_relation
+from mathgen.proof.judge import Judge, proved
 from mathgen.proof.raw import RawRows
-from mathgen.proof.record import Judge, proved
 from mathgen.proof.verdict import AGREES
 from mathgen.scenario.words import scenario
 from mathgen.trials.options import ReadOptions

@@ -13,8 +13,8 @@ from mathgen.bank.build import Report, build_bank
 from mathgen.bank.desk import Desk
 from mathgen.grades.curriculum import load
 from mathgen.problems.record import Problem
+from mathgen.proof.judge import Judge, proved
 from mathgen.proof.raw import RawRows
-from mathgen.proof.record import Judge, proved
 from mathgen.scenario.words import scenario
 from mathgen.trials.reading import read_table
 

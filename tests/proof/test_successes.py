@@ -14,8 +14,8 @@ from mathgen.bank.desk import Desk
 from mathgen.grades.curriculum import load
 from mathgen.models.registry import problem_models
 from mathgen.problems.record import Problem
+from mathgen.proof.judge import proved
 from mathgen.proof.raw import RawRows
-from mathgen.proof.record import proved
 from mathgen.reading.evaluate import Counts
 from mathgen.scenario.words import scenario
 from mathgen.trials.scope import Label, Measure, Scope

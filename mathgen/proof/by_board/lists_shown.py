@@ -6,7 +6,7 @@ from collections.abc import Iterable
 from typing import NamedTuple
 
 from mathgen.asks.expression import StatName
-from mathgen.proof.lists import distances, statistic
+from mathgen.proof.list_statistics import distances, statistic
 from mathgen.proof.step_numbers import Pair, compared, lowest
 
 

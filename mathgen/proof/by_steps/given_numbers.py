@@ -6,7 +6,7 @@ from collections.abc import Iterable
 
 from mathgen.asks.expression import DOLLAR, Ask, Choice, Expr, Op, Quantity, Stat, Stated, Tally
 from mathgen.problems.record import Problem
-from mathgen.proof.lists import statistic
+from mathgen.proof.list_statistics import statistic
 from mathgen.proof.step_numbers import NotTrue, Pair, lowest, number
 
 _ADDED_UP = ("mean", "mean absolute deviation")  # statistics of which each number of the list is used

@@ -5,7 +5,7 @@ from __future__ import annotations
 from mathgen.asks.expression import Op, Ratio, Stat, Value
 from mathgen.problems.record import Answer
 from mathgen.proof.by_steps.work import Work
-from mathgen.proof.lists import is_statistic
+from mathgen.proof.list_statistics import is_statistic
 from mathgen.proof.step_numbers import NotTrue
 
 

@@ -1,4 +1,4 @@
-"""How many problems a sheet holds."""
+"""How long a sheet is: what is usual in a grade, and what a plan asks for."""
 
 from __future__ import annotations
 
@@ -12,8 +12,8 @@ from mathgen.errors import RequestFault
 
 
 @dataclass(frozen=True, slots=True)
-class Leaf:
-    """Defaults of one grade, and how a sheet is made up."""
+class Usual:
+    """What a sheet of one grade holds unless a teacher says otherwise, and how it is made up."""
 
     count: int
     minutes_each: int
@@ -25,25 +25,25 @@ class Leaf:
 
 
 @cache
-def leaf(grade: int) -> Leaf:
-    """The defaults of a grade."""
-    data = tomllib.loads(files("mathgen.bank").joinpath("leaf.toml").read_text(encoding="utf-8"))
+def usual(grade: int) -> Usual:
+    """What is usual in a grade."""
+    data = tomllib.loads(files("mathgen.bank").joinpath("length.toml").read_text(encoding="utf-8"))
     one, choice = data["grades"][str(grade)], data["choice"]
     top, bottom = choice["own_share"]
     draws = choice["own_draws"], choice["models_each"], choice["review_draws"]
-    return Leaf(one["count"], one["minutes_each"], choice["most"], (top, bottom), *draws)
+    return Usual(one["count"], one["minutes_each"], choice["most"], (top, bottom), *draws)
 
 
-MOST_PROBLEMS = max(leaf(grade).most for grade in range(1, 9))
+MOST_PROBLEMS = max(usual(grade).most for grade in range(1, 9))
 
 
 def wanted_count(plan: SheetPlan) -> int:
-    """How many problems a plan asks for: by count, by minutes, by pages, or the grade's leaf.
+    """How many problems a plan asks for: by count, by minutes, by pages, or what is usual in its grade.
 
     Raises:
         RequestFault: two of them at once, or a number outside what a sheet can hold.
     """
-    defaults = leaf(plan.grade)
+    defaults = usual(plan.grade)
     named = {"--count": plan.count, "--minutes": plan.minutes, "--pages": plan.pages}
     given = [name for name, number in named.items() if number is not None]
     if len(given) > 1:

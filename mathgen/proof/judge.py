@@ -1,4 +1,4 @@
-"""The record of a proof: what each route says of one problem."""
+"""The judge of a table's problems: writes down what each route of the proof says of one."""
 
 from __future__ import annotations
 
