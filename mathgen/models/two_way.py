@@ -56,6 +56,7 @@ def two_way_frequency(view: TableView) -> AskSpace:
                 "rounded": "" if demand is _PERCENT else "yes",
             },
             structure="what fraction",
+            drawn=downs,
             slips=tuple((_OUT_OF[name], (k, size)) for name, size in sizes.items() if name != kind),
             features=frozenset({"percent"}),
             sets=(n,),

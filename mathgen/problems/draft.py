@@ -32,7 +32,7 @@ class Draft(NamedTuple):
     unlike: str | None = None  # bottom numbers: "one divides", "neither"
     at_sight: bool = False  # whether a pupil can tell it without working anything out
     must_not_show: tuple[Scope, ...] = ()
-    drawn: tuple[Quantity, ...] = ()  # what a graph that pupils make shows, though the ask needs less
+    drawn: tuple[Quantity, ...] = ()  # what a graph or a table that pupils make shows, though the ask needs less
 
     def leaves(self) -> tuple[Expr, ...]:
         """Every leaf of the ask, once each, in order: what a pupil has to know, but for the asked quantity."""

@@ -6,7 +6,7 @@ import pytest
 
 from mathgen.asks.expression import Ask, Op, Value
 from mathgen.exact.demand import Demand
-from tests.models.asked import every_draft, problem, quantity, worked
+from tests.models.asked import every_draft, problem, quantity, said, worked
 from tests.tables import table
 
 BOTH = table({"red": 6, "blue": 8, "gold": 4}, {("Owls", 1): (4, 6, 1), ("Owls", 2): (5, 3, 1)})  # 12, 16, 8 set up; 9, 9, 2 down
@@ -78,3 +78,10 @@ def test_nothing_is_asked_of_an_empty_column() -> None:
 def test_a_table_of_two_kinds_has_no_other_kinds() -> None:
     two = table({"red": 6, "blue": 8}, {("Owls", 1): (4, 6), ("Owls", 2): (5, 3)})
     assert not list(every_draft("two_way_missing", two))
+
+
+def test_a_table_to_be_made_is_read_whole_whatever_is_asked_of_it() -> None:
+    """Of one row alone the percent needs one kind; the pupil who makes the table needs the numbers of every kind."""
+    made = [said("two_way_frequency", BOTH, 8, draft, frozenset({"table"})) for draft in every_draft("two_way_frequency", BOTH)]
+    assert made
+    assert all({color for _, _, color in one.cells} == {"red", "blue", "gold"} for one in made)
