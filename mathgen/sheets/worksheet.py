@@ -16,7 +16,8 @@ from mathgen.sheets.parts import names_like_fractions, running_parts
 from mathgen.sheets.results import results_table
 from mathgen.trials.table import TrialTable
 
-# Type sizes in points and lines in millimeters: research on print for pupils; "common practice" for the writing lines.
+# Type sizes in points and lines in millimeters. Sizes are ours: children err more in smaller type (Hughes and Wilkins 2000; Wilkins
+# et al. 2009); large print is 18 points (APH guidelines). Writing lines: common practice, no source.
 _TYPE = {1: ("18", "14"), 2: ("16", "13"), 3: ("14", "11")}
 _TYPE_LATER = ("12.5", "9")
 _LARGE = 18

@@ -59,8 +59,7 @@ CAPS = {
     8: (60, 5, 20, 18),
 }
 
-# Codes that a trial table can exercise, as published; 5.NBT.A.3a (write decimals to thousandths) is the one that the table of
-# the project's facts leaves out.
+# Codes that a trial table can exercise, as published.
 CODES = frozenset(
     """
     1.OA.A.1 1.OA.A.2 1.OA.B.4 1.OA.C.6 1.OA.D.7 1.OA.D.8 1.NBT.A.1 1.NBT.B.3 1.NBT.C.4 1.NBT.C.6 1.MD.C.4

@@ -1,4 +1,4 @@
-"""The pupil errors that the project's catalogue wants first: each is in use, under its own id or the named one."""
+"""The pupil errors that keys should have first, a choice of ours from sections A to K of the slips: each is in use."""
 
 from __future__ import annotations
 
@@ -19,7 +19,7 @@ J01 J04
 K01 K07
 """
 FIRST = tuple(_SECTIONS.split())
-# As our problems have it: decimals that begin with 0, and one more trial in place of a second group.
+# Under another id, as our problems have it: decimals that begin with 0, and one more trial in place of a second group.
 AS = {"E06": "E31", "I05": "I41"}
 ON_OTHER_TABLES = {"D13"}  # a percent under 10, which no sample has: worked by hand in tests/models/test_percents.py
 

@@ -104,7 +104,7 @@ def test_each_model_by_hand(row: str) -> None:
 
 
 def test_the_range_is_the_greatest_less_the_least() -> None:
-    """The numbers 8, 0, 1, 2, and 9 have the range 9. The project's catalogue of pupil errors, section I."""
+    """By hand: of the numbers 8, 0, 1, 2, and 9 the least is 0 and the greatest 9."""
     numbers = table({"red": 9}, {("Owls", n): (down,) for n, down in enumerate((8, 0, 1, 2, 9))})
     spread = Stat("range", tuple(quantity("down", "Owls", (n,), "red") for n in range(5)))
     assert value(spread, Totals(numbers)) == evaluate(spread, Counts(numbers)) == 9

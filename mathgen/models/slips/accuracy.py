@@ -1,4 +1,4 @@
-"""Slips about target-color accuracy. Not in the research catalogue: common practice, no source."""
+"""Slips, section T: target-color accuracy."""
 
 from __future__ import annotations
 

@@ -1,4 +1,4 @@
-"""Slips, section I of the catalogue. Mean."""
+"""Slips, section I: mean, median, range, spread."""
 
 from __future__ import annotations
 
@@ -59,31 +59,31 @@ def mean_fills_gap(mean: int) -> Wrong:
 
 @slip("I15", "Count the next {trial}, too. How many {trials} will there be?")
 def next_trial_not_counted(mean: int, *numbers: int) -> Wrong:
-    """Not in the research catalogue: the total is found for the trials so far."""
+    """Ours: the total is found for the trials so far."""
     return whole(mean * len(numbers) - sum(numbers))
 
 
 @slip("I16", "That is the total for all the {trials}. Take away the {items} so far.")
 def stops_at_the_total(total: int) -> Wrong:
-    """Not in the research catalogue: H07, for a goal."""
+    """Ours: H07, for a goal."""
     return whole(total)
 
 
 @slip("I20", "That adds up the distances. Now share the sum equally.")
 def adds_distances(apart: int) -> Wrong:
-    """Not in the research catalogue: I02, for a mean absolute deviation."""
+    """Ours: I02, for a mean absolute deviation."""
     return whole(apart)
 
 
 @slip("I21", "That is the mean. How far is each number from the mean?")
 def stops_at_the_mean(mean: int) -> Wrong:
-    """Not in the research catalogue: H07, for a mean absolute deviation."""
+    """Ours: H07, for a mean absolute deviation."""
     return whole(mean)
 
 
 @slip("I22", "A number equal to the mean still counts: its distance is 0.")
 def zero_distance_does_not_count(*numbers: int) -> Wrong:
-    """I01 of the research catalogue, for a mean absolute deviation."""
+    """I01, for a mean absolute deviation."""
     size, total = len(numbers), sum(numbers)
     far = [abs(size * one - total) for one in numbers]
     others = sum(1 for one in far if one)
@@ -92,19 +92,19 @@ def zero_distance_does_not_count(*numbers: int) -> Wrong:
 
 @slip("I23", "Take all the distances, not just the greatest and the least.")
 def half_of_the_spread(*numbers: int) -> Wrong:
-    """Not in the research catalogue: from memory."""
+    """From memory."""
     return _shared(max(numbers) - min(numbers), 2)
 
 
 @slip("I24", "That is the distance from the least to the greatest. Find the middles of both halves.")
 def all_the_spread(*numbers: int) -> Wrong:
-    """Not in the research catalogue: I11's answer where the middle half is asked for."""
+    """Ours: all of the range where the middle half is asked for."""
     return whole(max(numbers) - min(numbers))
 
 
 @slip("I25", "Put the numbers in order before you take halves.")
 def halves_of_the_row(*numbers: int) -> Wrong:
-    """I06 of the research catalogue, for quartiles."""
+    """I06, for quartiles."""
     half = len(numbers) // 2
     low, high = numbers[:half], numbers[-half:]
     twice = high[(half - 1) // 2] + high[half // 2] - low[(half - 1) // 2] - low[half // 2]
@@ -113,79 +113,79 @@ def halves_of_the_row(*numbers: int) -> Wrong:
 
 @slip("I26", "That is the upper quartile. Take away the lower quartile.")
 def stops_at_the_upper_quartile(twice: int) -> Wrong:
-    """Not in the research catalogue: H07, for an interquartile range."""
+    """Ours: H07, for an interquartile range."""
     return _shared(twice, 2)
 
 
 @slip("I27", "The box does not reach as far as that. That is where the whisker ends.")
 def end_of_the_whisker(number: int) -> Wrong:
-    """Not in the research catalogue: common practice, no source."""
+    """Ours: common practice, no source."""
     return whole(number)
 
 
 @slip("I28", "That is the line inside the box, the median.")
 def line_in_the_box(twice: int) -> Wrong:
-    """Not in the research catalogue: common practice, no source."""
+    """Ours: common practice, no source."""
     return _shared(twice, 2)
 
 
 @slip("I29", "That is the other end of the box.")
 def other_end_of_the_box(twice: int) -> Wrong:
-    """Not in the research catalogue: common practice, no source."""
+    """Ours: common practice, no source."""
     return _shared(twice, 2)
 
 
 @slip("I30", "Each has as many {trials} as any other. Multiply, do not add.")
 def adds_how_many(*counts: int) -> Wrong:
-    """Not in the research catalogue: common practice, no source."""
+    """Ours: common practice, no source."""
     return whole(sum(counts))
 
 
 @slip("I31", "That is for one only. How many are there in all?")
 def counts_for_one(count: int) -> Wrong:
-    """Not in the research catalogue: common practice, no source."""
+    """Ours: common practice, no source."""
     return whole(count)
 
 
 @slip("I32", "The greatest number alone does not tell. Take away the least number, too.")
 def greatest_for_range(label: str) -> Wrong:
-    """I12 of the research catalogue, where two ranges are compared: only the greatest numbers are looked at."""
+    """Ours: of two ranges, only the greatest numbers are looked at."""
     return label
 
 
 @slip("I33", "You compared the totals. How far apart are the least and the greatest?")
 def total_for_range(label: str) -> Wrong:
-    """Not in the research catalogue: common practice, no source."""
+    """Ours: common practice, no source."""
     return label
 
 
 @slip("I34", "You compared the totals. The median is the middle of the list in order.")
 def total_for_median(label: str) -> Wrong:
-    """I13 of the research catalogue, where two medians are compared: lists as long have means that go with their totals."""
+    """I13, where two medians are compared: lists as long have means that go with their totals."""
     return label
 
 
 @slip("I35", "Put the numbers in order before you look for the middle.")
 def middle_of_the_row_compared(label: str) -> Wrong:
-    """I06 of the research catalogue, where medians are compared."""
+    """I06, where medians are compared."""
     return label
 
 
 @slip("I36", "The median is the middle number of the list, not the middle between its ends.")
 def half_way_ends_compared(label: str) -> Wrong:
-    """I08 of the research catalogue, where a mean and a median are compared."""
+    """I08, where a mean and a median are compared."""
     return label
 
 
 @slip("I37", "The answers differ from group to group. That is what makes it a statistical question.")
 def answers_differ(verdict: str) -> Wrong:
-    """Not in the research catalogue: common practice, no source."""
+    """Ours: common practice, no source."""
     return verdict
 
 
 @slip("I38", "There is only one answer. The answers to a statistical question differ.")
 def numbers_make_it_statistical(verdict: str) -> Wrong:
-    """Not in the research catalogue: common practice, no source."""
+    """Ours: common practice, no source."""
     return verdict
 
 
@@ -197,13 +197,13 @@ def new_trial_not_counted(total: int, count: int) -> Wrong:
 
 @slip("I41", "The mean so far stands for several {trials}. Go back to the total.")
 def mean_of_mean_and_new(total: int, count: int, new: int) -> Wrong:
-    """I05 of the research catalogue, for one more number."""
+    """The mean of two means, whatever they are the means of. Pollatsek, Lima and Well 1981, from memory."""
     return over(total + new * count, 2 * count)
 
 
 @slip("I42", "That is the mean so far. Add the new {trial}, too.")
 def mean_so_far(total: int, count: int) -> Wrong:
-    """Not in the research catalogue: H07, for one more number."""
+    """Ours: H07, for one more number."""
     return over(total, count)
 
 
@@ -224,7 +224,7 @@ def takes_totals_for_means(gap: int, deviation: int) -> Wrong:
 
 @slip("I46", "How many times does the mean go into the total? Divide; do not take away.")
 def takes_the_mean_away(total: int, mean: int) -> Wrong:
-    """Not in the research catalogue: common practice, no source, as are the two below."""
+    """Ours: common practice, no source, as are the two below."""
     return whole(total - mean)
 
 
@@ -240,25 +240,25 @@ def keeps_the_total(total: int) -> Wrong:
 
 @slip("I71", "Find the mean number of {items} {down}. How many of those {set_up} are {standing}?")
 def other_count(verdict: str) -> Wrong:
-    """Not in the research catalogue: the part for the rest."""
+    """Ours: the part for the rest."""
     return verdict
 
 
 @slip("I61", "That is how far the two plots reach together. Which stretch do both cover?")
 def both_plots_together(span: int) -> Wrong:
-    """Not in the research catalogue: from memory."""
+    """From memory."""
     return whole(span)
 
 
 @slip("I62", "Those are the two greatest numbers. Start at the greater of the two least numbers.")
 def from_end_to_end(gap: int) -> Wrong:
-    """Not in the research catalogue: from memory."""
+    """From memory."""
     return whole(gap)
 
 
 @slip("I63", "Count the steps from number to number, not the numbers.")
 def numbers_for_steps(count: int) -> Wrong:
-    """Not in the research catalogue: common practice, no source."""
+    """Ours: common practice, no source."""
     return whole(count)
 
 
@@ -270,17 +270,17 @@ def one_answer_for_several(label: str) -> Wrong:
 
 @slip("I52", "That is the new number. How far is it from the one with all numbers?")
 def new_center_for_the_change(top: int, bottom: int) -> Wrong:
-    """H07 of the research catalogue, for a change of a mean or a median."""
+    """H07, for a change of a mean or a median."""
     return _shared(top, bottom)
 
 
 @slip("I53", "Find the mean or the median again without that number. Do not just compare that number with it.")
 def distance_of_the_number(number: int, top: int, bottom: int) -> Wrong:
-    """Not in the research catalogue: from memory."""
+    """From memory."""
     return _shared(abs(number * bottom - top), bottom)
 
 
 @slip("I54", "One number is left out. How many numbers share the total now?")
 def shared_among_all_as_before(total: int, count: int, rest: int) -> Wrong:
-    """I04 of the research catalogue, where a number is left out."""
+    """I04, where a number is left out."""
     return _shared(abs(total - rest), count)

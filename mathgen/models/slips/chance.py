@@ -1,4 +1,4 @@
-"""Slips, section K of the catalogue. Chance."""
+"""Slips, section K: chance."""
 
 from __future__ import annotations
 
@@ -17,7 +17,7 @@ def expected_by_adding(k: int, n: int, number: int) -> Wrong:
 
 @slip("K12", "That is how many to expect {standing}. Read the question again.")
 def expects_the_rest(number: int, part: int) -> Wrong:
-    """Not in the research catalogue: the part that the question does not ask for."""
+    """Ours: the part that the question does not ask for."""
     return whole(number - part)
 
 
@@ -33,7 +33,7 @@ def odds_for_a_chance(k: int, n: int) -> Wrong:
 
 @slip("K04", "Compare parts of each set, not counts.")
 def more_is_likelier(first: str, second: str, k: int, k2: int) -> Wrong:
-    """The catalogue's rule for "more likely"; with both counts negated, fewer for "less likely"."""
+    """More down is more likely; with both counts negated, fewer for "less likely"."""
     return None if k == k2 else (first if k > k2 else second)
 
 
@@ -49,13 +49,13 @@ def overlooks_not(k: int, n: int) -> Wrong:
 
 @slip("K13", "Two outcomes need not be equally likely. Count them.")
 def even_chances() -> Wrong:
-    """K01 of the research catalogue, for a probability."""
+    """K01, for a probability."""
     return over(1, 2)
 
 
 @slip("K41", "Two outcomes need not be equally likely. Use the results.")
 def even_chances_of_results() -> Wrong:
-    """K01 of the research catalogue, for a probability that is estimated from results."""
+    """K01, for a probability that is estimated from results."""
     return over(1, 2)
 
 
@@ -73,109 +73,109 @@ def chance_of_the_rest(k: int, n: int) -> Wrong:
 
 @slip("K15", "Read the question again: more likely or less likely?")
 def other_way_round(label: str) -> Wrong:
-    """Not in the research catalogue: the label that is left."""
+    """Ours: the label that is left."""
     return label
 
 
 @slip("K16", "Each first choice goes with every second choice. Multiply.")
 def adds_choices(one: int, other: int) -> Wrong:
-    """Not in the research catalogue: common practice, no source."""
+    """Ours: common practice, no source."""
     return whole(one + other)
 
 
 @slip("K17", "The same one can be picked twice.")
 def none_twice(kinds: int) -> Wrong:
-    """Not in the research catalogue: common practice, no source."""
+    """Ours: common practice, no source."""
     return whole(kinds * (kinds - 1))
 
 
 @slip("K18", "In an ordered pair, the order counts: two orders are two pairs.")
 def order_left_out(kinds: int) -> Wrong:
-    """Not in the research catalogue: common practice, no source."""
+    """Ours: common practice, no source."""
     return whole(kinds * (kinds + 1) // 2)
 
 
 @slip("K20", "That is how many the sample has. The question asks about all the groups.")
 def total_of_the_sample(total: int) -> Wrong:
-    """Not in the research catalogue: H07, for a sample."""
+    """Ours: H07, for a sample."""
     return whole(total)
 
 
 @slip("K21", "That is for one group. The question asks about all the groups.")
 def mean_of_the_sample(mean: int) -> Wrong:
-    """Not in the research catalogue: H07, for a sample."""
+    """Ours: H07, for a sample."""
     return whole(mean)
 
 
 @slip("K22", "Find how many for one group first, then for all the groups.")
 def sample_for_each_group(total: int, groups: int) -> Wrong:
-    """Not in the research catalogue: common practice, no source."""
+    """Ours: common practice, no source."""
     return whole(total * groups)
 
 
 @slip("K23", "Those digits stand for the {items} {standing}.")
 def digits_for_the_rest(count: int) -> Wrong:
-    """A03 of the research catalogue, for a simulation."""
+    """A03, for a simulation."""
     return whole(count)
 
 
 @slip("K24", "That is how many {items} {were_down}. What part of all the {items} is that?")
 def count_for_digits(count: int) -> Wrong:
-    """Not in the research catalogue: common practice, no source."""
+    """Ours: common practice, no source."""
     return whole(count)
 
 
 @slip("K25", "Compare how many {were_down} with how many {were_standing}.")
 def the_other_is_likelier(verdict: str) -> Wrong:
-    """Not in the research catalogue: common practice, no source."""
+    """Ours: common practice, no source."""
     return verdict
 
 
 @slip("K26", "That is the mean of the sample. How far is that from the other mean?")
 def mean_of_the_sample_only(total: int, size: int) -> Wrong:
-    """Not in the research catalogue: H07, for a sample and a population."""
+    """Ours: H07, for a sample and a population."""
     return over(total, size)
 
 
 @slip("K27", "That is the mean of the population. How far is that from the other mean?")
 def mean_of_the_population_only(total: int, size: int) -> Wrong:
-    """Not in the research catalogue: H07, for a sample and a population."""
+    """Ours: H07, for a sample and a population."""
     return over(total, size)
 
 
 @slip("K28", "Compare the means, not the totals.")
 def totals_for_means(gap: int) -> Wrong:
-    """I02 of the research catalogue, where two means are compared."""
+    """I02, where two means are compared."""
     return whole(gap)
 
 
 @slip("K29", "That is what the model predicts. How far are the results from that?")
 def model_only(count: int) -> Wrong:
-    """Not in the research catalogue: H07, for a model and results."""
+    """Ours: H07, for a model and results."""
     return whole(count)
 
 
 @slip("K30", "You compared with the other kinds. Compare with what the model predicts.")
 def against_the_other_kinds(count: int) -> Wrong:
-    """Not in the research catalogue: A01, for a model and results."""
+    """Ours: A01, for a model and results."""
     return whole(count)
 
 
 @slip("K31", "The first card is not put back. How many cards are left for the second?")
 def put_back_after_all(count: int) -> Wrong:
-    """Not in the research catalogue: common practice, no source."""
+    """Ours: common practice, no source."""
     return whole(count * count)
 
 
 @slip("K32", "The order counts: the same two cards the other way round are another pair.")
 def order_does_not_count(count: int) -> Wrong:
-    """Not in the research catalogue: common practice, no source."""
+    """Ours: common practice, no source."""
     return whole(count * (count - 1) // 2)
 
 
 @slip("K33", "Each one of the {items} is equally likely. Count those that the question names.")
 def shares_picks_among_kinds(number: int, kinds: int) -> Wrong:
-    """Not in the research catalogue: common practice, no source, as are the two below."""
+    """Ours: common practice, no source, as are the two below."""
     return whole(number // kinds) if number % kinds == 0 else None
 
 
@@ -191,7 +191,7 @@ def keeps_the_count(k: int) -> Wrong:
 
 @slip("K36", "That is the estimate for the class. How far is that from what the class did?")
 def estimate_only(count: int) -> Wrong:
-    """Not in the research catalogue: H07, for an estimate, as are the rest common practice."""
+    """Ours: H07, for an estimate, as are the rest common practice."""
     return whole(count)
 
 
@@ -217,7 +217,7 @@ def count_of_the_population(count: int) -> Wrong:
 
 @slip("K81", "Look at the event again: is it for both of the {items}, or for at least one?")
 def other_event(found: int, runs: int) -> Wrong:
-    """Not in the research catalogue: common practice, no source, as are the two below."""
+    """Ours: common practice, no source, as are the two below."""
     return over(found, runs)
 
 
@@ -233,5 +233,5 @@ def runs_for_a_part(found: int) -> Wrong:
 
 @slip("K84", "Compare fractions: the part of the sample, and the part of the population.")
 def counts_for_fractions(verdict: str) -> Wrong:
-    """Not in the research catalogue: A01, for a sample and its population."""
+    """Ours: A01, for a sample and its population."""
     return verdict

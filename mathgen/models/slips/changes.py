@@ -1,4 +1,4 @@
-"""Slips, section U: changing one number of a list. Not in the research catalogue; common practice, no source."""
+"""Slips, section U: changing one number of a list."""
 
 from __future__ import annotations
 

@@ -1,4 +1,4 @@
-"""Slips, section V: judging a claim by less than it takes. Not in the research catalogue; common practice, no source."""
+"""Slips, section V: judging a claim by less than it takes."""
 
 from __future__ import annotations
 

@@ -1,4 +1,4 @@
-"""Slips of common factors and multiples. Not in the research catalogue: the smaller factor, the product, one for the other."""
+"""Slips, section Z: common factors and multiples. The smaller factor, the product, one for the other."""
 
 from __future__ import annotations
 

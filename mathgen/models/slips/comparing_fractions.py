@@ -1,4 +1,4 @@
-"""Slips, section B of the catalogue. Comparing fractions: the wrong one is chosen."""
+"""Slips, section B: comparing fractions. The wrong one is chosen."""
 
 from __future__ import annotations
 
@@ -34,5 +34,5 @@ def smaller_gap_wins(first: str, second: str, gap: int, gap2: int) -> Wrong:
 
 @slip("B10", "Read the question again: which one is greater?")
 def smaller_is_chosen(smaller: str) -> Wrong:
-    """Not in the research catalogue: the label that is left when the question is read the wrong way round."""
+    """Ours: the label that is left when the question is read the wrong way round."""
     return smaller

@@ -1,4 +1,4 @@
-"""Slips, section H of the catalogue. How many more or fewer, and other questions of counting."""
+"""Slips, section H: how many more or fewer, and other questions of counting."""
 
 from __future__ import annotations
 
@@ -37,7 +37,7 @@ def stops_half_way(first_result: int) -> Wrong:
 
 @slip("H19", "The total has the parts in it already. Take the parts away from the total.")
 def adds_the_total(total: int, *parts: int) -> Wrong:
-    """Not in the research catalogue: H12 of a story, where a total and its known parts are all added."""
+    """Ours: a total and its known parts are all added."""
     return whole(total + sum(parts))
 
 
@@ -65,43 +65,43 @@ def one_off(counted: int) -> Wrong:
 
 @slip("H14", "One number is missing from your sum. Did you add every number?")
 def stops_early(*numbers: int) -> Wrong:
-    """Not in the research catalogue: the last number is left out of a sum."""
+    """Ours: the last number is left out of a sum."""
     return whole(sum(numbers[:-1]))
 
 
 @slip("H15", "The question asks how many in all. Add.")
 def takes_away_for_total(a: int, b: int) -> Wrong:
-    """Not in the research catalogue: the other operation. Nobody answers 0 to "how many in all"."""
+    """Ours: the other operation. Nobody answers 0 to "how many in all"."""
     return whole(abs(a - b)) if a != b else None
 
 
 @slip("H16", "One number is missing. Did you add all the {items} {down} first?")
 def leaves_one_out(all_of_them: int, *numbers: int) -> Wrong:
-    """Not in the research catalogue: the last number is left out, then the sum is taken away."""
+    """Ours: the last number is left out, then the sum is taken away."""
     return whole(all_of_them - sum(numbers[:-1]))
 
 
 @slip("H17", "That counts the {items} {set_up} for one {trial} only. How many {trials} were there?")
 def one_trial_set_up(each: int, down: int) -> Wrong:
-    """Not in the research catalogue: the step that multiplies is left out."""
+    """Ours: the step that multiplies is left out."""
     return whole(each - down)
 
 
 @slip("H18", "That is the number of {items} {down}. The question asks for the {items} {standing}.")
 def other_part_of_count(k: int) -> Wrong:
-    """Not in the research catalogue: the part that the question does not ask for."""
+    """Ours: the part that the question does not ask for."""
     return whole(k)
 
 
 @slip("H20", "Put the {items} {down} and the {items} {standing} together. Add.")
 def takes_away_for_start(a: int, b: int) -> Wrong:
-    """Not in the research catalogue: "left" and "knocked down" call for taking away, where what there was at first is asked."""
+    """Ours: "left" and "knocked down" call for taking away, where what there was at first is asked."""
     return whole(abs(a - b)) if a != b else None
 
 
 @slip("H21", "Compare the digits from the left: first the tens, then the ones.")
 def last_digits_compared(first: str, second: str, a: int, b: int, word: str) -> Wrong:
-    """Not in the research catalogue: only the ones are looked at, 29 passes for more than 31."""
+    """Ours: only the ones are looked at, 29 passes for more than 31."""
     if a % 10 == b % 10:
         return None
     return first if (a % 10 > b % 10) == (word == "more") else second
@@ -109,7 +109,7 @@ def last_digits_compared(first: str, second: str, a: int, b: int, word: str) -> 
 
 @slip("H22", "Read the question again: more or fewer?")
 def other_one_is_chosen(other: str) -> Wrong:
-    """Not in the research catalogue: the label that is left when the question is read the wrong way round."""
+    """Ours: the label that is left when the question is read the wrong way round."""
     return other
 
 
@@ -131,7 +131,7 @@ def counts_the_first_number_too(a: int, b: int, whole: int) -> Wrong:
 
 @slip("H46", 'Read the sign from the left: > means "is greater than", < means "is less than".')
 def reads_the_sign_backwards(other: str) -> Wrong:
-    """Not in the research catalogue: common practice, no source."""
+    """Ours: common practice, no source."""
     return other
 
 

@@ -1,4 +1,4 @@
-"""Slips, section E of the catalogue. Decimals: comparing and rounding."""
+"""Slips, sections E and N: decimals compared and rounded, and decimals that go on without end."""
 
 from __future__ import annotations
 
@@ -31,7 +31,7 @@ def wrong_place(k: int, n: int) -> Wrong:
 
 @slip("E12", "Round up only where the next digit is 5 or more.")
 def always_up(k: int, n: int) -> Wrong:
-    """Not in the research catalogue: D15 the other way round."""
+    """Ours: D15 the other way round."""
     return over(10 * k // n + 1, 10)
 
 

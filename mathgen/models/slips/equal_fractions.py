@@ -1,4 +1,4 @@
-"""Slips, section B of the catalogue. Equal fractions."""
+"""Slips, section B: equal fractions."""
 
 from __future__ import annotations
 
@@ -18,26 +18,26 @@ def keeps_the_top(top: int) -> Wrong:
 
 @slip("B13", "The bottom number was multiplied or divided by that number. Do the same to the top number.")
 def stops_at_the_factor(factor: int) -> Wrong:
-    """Not in the research catalogue: the step for the bottom number is the answer."""
+    """Ours: the step for the bottom number is the answer."""
     return whole(factor)
 
 
 @slip("B31", "Multiply or divide the top and the bottom by the same number. Do not add.")
 def adds_the_same_below(top: int, bottom: int, new_top: int) -> Wrong:
-    """Not in the research catalogue: B01 where the bottom number is asked for."""
+    """Ours: B01 where the bottom number is asked for."""
     found = bottom + new_top - top
     return whole(found) if found > 0 else None
 
 
 @slip("B32", "The top number changed. The bottom number must change in the same way.")
 def keeps_the_bottom(bottom: int) -> Wrong:
-    """Not in the research catalogue: B02 where the bottom number is asked for."""
+    """Ours: B02 where the bottom number is asked for."""
     return whole(bottom)
 
 
 @slip("B33", "The top number was multiplied or divided by that number. Do the same to the bottom number.")
 def stops_at_the_factor_of_the_tops(factor: int) -> Wrong:
-    """Not in the research catalogue: B13 where the bottom number is asked for."""
+    """Ours: B13 where the bottom number is asked for."""
     return whole(factor)
 
 

@@ -1,4 +1,4 @@
-"""Slips, section L of the catalogue. Expressions, equations and lines."""
+"""Slips, section L: expressions, equations and lines."""
 
 from __future__ import annotations
 
@@ -179,19 +179,19 @@ def values_added(value: int) -> Wrong:
 
 @slip("L32", "A greater score is not enough. How many points go with just one?")
 def greater_score_is_steeper(first: str, second: str, score: int, score2: int) -> Wrong:
-    """Not in the research catalogue: the height of a point is taken for the slope of its line."""
+    """Ours: the height of a point is taken for the slope of its line."""
     return None if score == score2 else (first if score > score2 else second)
 
 
 @slip("L33", "Both grow, but do not have to grow at the same rate. Divide each score.")
 def growing_is_proportional(same: int) -> Wrong:
-    """Not in the research catalogue: common practice, no source."""
+    """Ours: common practice, no source."""
     return None if same else "true"
 
 
 @slip("L34", "Do not compare by taking away. Divide each score.")
 def compares_differences(counts: int, scores: int) -> Wrong:
-    """Not in the research catalogue: the additive error of ratios, held against a score and its count."""
+    """Ours: the additive error of ratios, held against a score and its count."""
     return "false" if counts != scores else None
 
 
@@ -272,11 +272,11 @@ def points_for_items(points: int) -> Wrong:
 
 @slip("L60", "Each of the {items} earns only one of the two numbers of points.")
 def both_rates_for_each(rates: int, total: int) -> Wrong:
-    """5x + 3y = 63 as 8x = 63. Not in the research catalogue: L05, undone."""
+    """5x + 3y = 63 as 8x = 63. Ours: L05, undone."""
     return _shared(total, rates)
 
 
 @slip("L61", "The score does not start at 0. Compare the two scores.")
 def start_left_in(count: int, score: int) -> Wrong:
-    """Not in the research catalogue: L10 where the start is not told."""
+    """Ours: L10 where the start is not told."""
     return _shared(score, count)

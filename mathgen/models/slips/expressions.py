@@ -1,4 +1,4 @@
-"""Slips, section O: equations and expressions with parentheses. Not in the research catalogue, which has none of these."""
+"""Slips, section O: equations and expressions with parentheses."""
 
 from __future__ import annotations
 

@@ -1,4 +1,4 @@
-"""Slips of feet and inches. Not in the research catalogue: the units are mixed up, or a step is left out."""
+"""Slips, section W: feet and inches. The units are mixed up, or a step is left out."""
 
 from __future__ import annotations
 

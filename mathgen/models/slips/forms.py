@@ -1,4 +1,4 @@
-"""Slips, section D of the catalogue. Between fractions, decimals and percents."""
+"""Slips, section D: between fractions, decimals and percents."""
 
 from __future__ import annotations
 
@@ -24,7 +24,7 @@ def glued_digits(a: int, b: int) -> Wrong:
 
 @slip("D22", "Write all the digits. This decimal is rounded.")
 def rounded_to_hundredths(k: int, n: int) -> Wrong:
-    """Not in the research catalogue: 0.38 for 3/8."""
+    """Ours: 0.38 for 3/8."""
     return over((200 * k + n) // (2 * n), 100) if 1000 * k % n == 0 and 100 * k % n else None
 
 
@@ -50,19 +50,19 @@ def rest_percent(k: int, n: int) -> Wrong:
 
 @slip("D17", "There is a remainder. Share the remainder, too.")
 def drops_the_remainder(a: int, b: int) -> Wrong:
-    """Not in the research catalogue: only the whole number of a quotient."""
+    """Ours: only the whole number of a quotient."""
     return whole(a // b)
 
 
 @slip("D18", "Tenths stand in the first place after the decimal point.")
 def tenths_one_place_late(k: int, n: int) -> Wrong:
-    """Not in the research catalogue: 7 tenths written as 0.07."""
+    """Ours: 7 tenths written as 0.07."""
     return (10 * k // n, 100) if 10 * k % n == 0 and 10 * k < 10 * n else None
 
 
 @slip("D19", "That shares out more than there is. Share only the remainder.")
 def rounds_the_share_up(a: int, b: int) -> Wrong:
-    """Not in the research catalogue: the whole number after a quotient."""
+    """Ours: the whole number after a quotient."""
     return whole(a // b + 1)
 
 
@@ -104,5 +104,5 @@ def chopped(k: int, n: int) -> Wrong:
 
 @slip("D21", "The part is less than the whole, so the decimal is less than 1.")
 def sign_left_off(k: int, n: int) -> Wrong:
-    """Not in the research catalogue: 75% written as 75."""
+    """Ours: 75% written as 75."""
     return over(100 * k, n)

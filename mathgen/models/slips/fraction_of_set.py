@@ -1,4 +1,4 @@
-"""Slips, section A of the catalogue. Naming and using a fraction of a set: k of n."""
+"""Slips, section A: naming and using a fraction of a set, k of n."""
 
 from __future__ import annotations
 
@@ -52,35 +52,35 @@ def part_as_whole(part: int, a: int, b: int) -> Wrong:
 
 @slip("A17", "That counts every color. Read the question again.")
 def every_color(all_down: int, n: int) -> Wrong:
-    """Not in the research catalogue: A09 over the whole set."""
+    """Ours: all that were knocked down, where one color is asked for."""
     return over(all_down, n)
 
 
 @slip("A18", "The whole is all the {items} {set_up}, of every color.")
 def own_set_bottom(k: int, own: int) -> Wrong:
-    """Not in the research catalogue: A08 the other way round."""
+    """Ours: A08 the other way round."""
     return over(k, own)
 
 
 @slip("A19", "The whole is the {items} {down}, not the {items} {set_up}.")
 def set_up_bottom(k: int, n: int) -> Wrong:
-    """Not in the research catalogue: the other whole."""
+    """Ours: the other whole."""
     return over(k, n)
 
 
 @slip("A20", "You found one part. The bottom number tells how many parts make the whole.")
 def one_part_of_whole(part: int, a: int) -> Wrong:
-    """Not in the research catalogue: A12 where the whole is asked for."""
+    """Ours: A12 where the whole is asked for."""
     return whole(part // a) if a > 1 and part % a == 0 else None
 
 
 @slip("A21", "Those are the {items} {standing}. The question asks for all the {items}.")
 def rest_of_the_whole(total: int, part: int) -> Wrong:
-    """Not in the research catalogue: A15 where the whole is asked for. Of a half, the rest is the number that is told."""
+    """Ours: A15 where the whole is asked for. Of a half, the rest is the number that is told."""
     return None if total == 2 * part else whole(total - part)
 
 
 @slip("A22", "The whole is only the {items} {down}, not all the {items}.")
 def all_set_up_bottom(k: int, n: int) -> Wrong:
-    """Not in the research catalogue: the other whole, of every color."""
+    """Ours: the other whole, of every color."""
     return over(k, n)

@@ -1,4 +1,4 @@
-"""Slips, section J of the catalogue. Graphs: what one picture, or one line of the scale, stands for."""
+"""Slips, section J: what one picture of a graph, or one line of its scale, stands for."""
 
 from __future__ import annotations
 

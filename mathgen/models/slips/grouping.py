@@ -1,4 +1,4 @@
-"""Slips, section P: odd and even, what remains. Not in the research catalogue; common practice, no source.
+"""Slips, section P: odd and even, what remains.
 
 Those of odd and even are worked out from ``asked``, 1 where the question asks for pairs (even) and 0 where it asks for one over (odd).
 """

@@ -1,4 +1,4 @@
-"""Slips of lengths in inches and parts of an inch. Not in the research catalogue: its errors of whole numbers, met in mixed numbers."""
+"""Slips, section W: lengths in inches and parts of an inch. Errors of whole numbers, met in mixed numbers."""
 
 from __future__ import annotations
 

@@ -1,4 +1,4 @@
-"""Slips of money. Not in the research catalogue: section Y is our own, after its slips of place value and of counting."""
+"""Slips, section Y: money. After those of place value (H) and of counting."""
 
 from __future__ import annotations
 

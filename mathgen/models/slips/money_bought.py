@@ -1,4 +1,4 @@
-"""Slips of what is bought. Our own, after those of counting and of equal groups in the research catalogue: section Y goes on."""
+"""Slips, section Y: what is bought. After those of counting (H) and of equal groups (M)."""
 
 from __future__ import annotations
 

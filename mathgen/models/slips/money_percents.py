@@ -1,4 +1,4 @@
-"""Slips of percents of prices. Our own, after those of percents in the research catalogue: section Y goes on."""
+"""Slips, section Y: percents of prices. After those of percents (F)."""
 
 from __future__ import annotations
 

@@ -1,4 +1,4 @@
-"""Slips of tenths and hundredths of a dollar. Our own, after those of fractions in the research catalogue: section Y goes on."""
+"""Slips, section Y: tenths and hundredths of a dollar. After those of fractions (C, D)."""
 
 from __future__ import annotations
 

@@ -1,4 +1,4 @@
-"""Slips, section M: equal groups, multiplied and divided. Not in the research catalogue, which has none of these."""
+"""Slips, section M: equal groups, multiplied and divided."""
 
 from __future__ import annotations
 

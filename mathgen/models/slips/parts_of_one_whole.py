@@ -1,4 +1,4 @@
-"""Slips, section C of the catalogue. Adding fractions of one whole, and taking them away."""
+"""Slips, section C: adding fractions of one whole, and taking them away."""
 
 from __future__ import annotations
 
@@ -46,14 +46,14 @@ def sum_of_two_sets(k: int, n: int, k2: int, n2: int) -> Wrong:
 
 @slip("C11", "One part is inside the other. Take away; do not add.")
 def adds_for_rest(a: int, b: int, c: int, d: int) -> Wrong:
-    """Not in the research catalogue: the other operation."""
+    """Ours: the other operation."""
     bottom = lcm(b, d)
     return over(a * (bottom // b) + c * (bottom // d), bottom)
 
 
 @slip("C12", "The question asks for both parts together. Add.")
 def takes_away_for_sum(a: int, b: int, c: int, d: int) -> Wrong:
-    """Not in the research catalogue: the other operation."""
+    """Ours: the other operation."""
     bottom = lcm(b, d)
     top = abs(a * (bottom // b) - c * (bottom // d))
     return over(top, bottom) if top else None
@@ -61,13 +61,13 @@ def takes_away_for_sum(a: int, b: int, c: int, d: int) -> Wrong:
 
 @slip("C13", "That is only one of the parts. The question asks for both together.")
 def one_part_only(top: int, bottom: int) -> Wrong:
-    """Not in the research catalogue: stops before the second part."""
+    """Ours: stops before the second part."""
     return over(top, bottom)
 
 
 @slip("C14", "When you change the bottom number, change the top number to match.")
 def takes_tops_only(a: int, b: int, c: int, d: int) -> Wrong:
-    """Not in the research catalogue: C04 of a difference."""
+    """Ours: C04 of a difference."""
     return over(a - c, lcm(b, d)) if a > c else None
 
 

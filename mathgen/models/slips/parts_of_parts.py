@@ -1,4 +1,4 @@
-"""Slips, section C of the catalogue. Two parts of one whole, and parts of parts. None of these is in the research catalogue."""
+"""Slips, section C: two parts of one whole, and parts of parts. All are ours."""
 
 from __future__ import annotations
 

@@ -1,4 +1,4 @@
-"""Slips, section F of the catalogue. Percent of a number, and percent change. Percents are rates: 25% is (25, 100)."""
+"""Slips, section F: percent of a number, and percent change. Percents are rates: 25% is (25, 100)."""
 
 from __future__ import annotations
 

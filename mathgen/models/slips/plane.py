@@ -1,4 +1,4 @@
-"""Slips of coordinates and of lines close to points. Not in the research catalogue: one coordinate for the other, a part of a rule."""
+"""Slips, section W: coordinates, and lines close to points. One coordinate for the other, a part of a rule."""
 
 from __future__ import annotations
 

@@ -1,4 +1,4 @@
-"""Slips of dot plots and histograms: a place for a count, every dot, the ends of a bar. Not in the research catalogue, but for J08."""
+"""Slips, section W: dot plots and histograms. A place for a count, every dot, the ends of a bar."""
 
 from __future__ import annotations
 

@@ -1,4 +1,4 @@
-"""Slips, section G of the catalogue. Ratio and rate. A ratio is (first, second), as it is counted."""
+"""Slips, section G: ratio and rate. A ratio is (first, second), as it is counted."""
 
 from __future__ import annotations
 
@@ -37,41 +37,41 @@ def times_as_more(small: int, times: int) -> Wrong:
 
 @slip("G09", "The question asks for the bigger number. Multiply.")
 def times_the_wrong_way(small: int, times: int) -> Wrong:
-    """Not in the research catalogue: the smaller number divided instead of multiplied."""
+    """Ours: the smaller number divided instead of multiplied."""
     return whole(small // times) if small % times == 0 else None
 
 
 @slip("G10", '"Times as many" counts the first set already. You have one set too many.')
 def one_set_too_many(small: int, times: int) -> Wrong:
-    """Not in the research catalogue: "3 times as many" read as 3 times more."""
+    """Ours: "3 times as many" read as 3 times more."""
     return whole(small * (times + 1))
 
 
 @slip("G11", '"How many times as many" means divide. Do not take away.')
 def takes_away_for_times(big: int, small: int) -> Wrong:
-    """Not in the research catalogue: compared by adding on, as in G08."""
+    """Ours: compared by adding on, as in G08."""
     return whole(big - small)
 
 
 @slip("G12", "Count the first set too. How many sets fit into the bigger number?")
 def first_set_not_counted(big: int, small: int) -> Wrong:
-    """Not in the research catalogue: only the sets that are more."""
+    """Ours: only the sets that are more."""
     return whole(big // small - 1) if small and big % small == 0 else None
 
 
 @slip("G13", "Multiply the whole as many times as the part has grown. Do not add.")
 def adds_to_the_whole(k: int, n: int, part: int) -> Wrong:
-    """Not in the research catalogue: G05 where the whole is asked for."""
+    """Ours: G05 where the whole is asked for."""
     return whole(n + part - k)
 
 
 @slip("G14", "Which number is the bigger one? Divide to find the smaller one.")
 def multiplies_the_bigger(big: int, times: int) -> Wrong:
-    """Not in the research catalogue: "times as many" points to multiplying."""
+    """Ours: "times as many" points to multiplying."""
     return whole(big * times)
 
 
 @slip("G15", '"Times as many" does not mean "more". Divide, do not take away.')
 def takes_away_the_times(big: int, times: int) -> Wrong:
-    """Not in the research catalogue: G08 the other way round."""
+    """Ours: G08 the other way round."""
     return whole(big - times)

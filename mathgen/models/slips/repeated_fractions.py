@@ -1,7 +1,4 @@
-"""Slips, section C of the catalogue. Several times a fraction, its equal shares, and two parts held side by side.
-
-None of these is in the research catalogue.
-"""
+"""Slips, section C: several times a fraction, its equal shares, and two parts held side by side. All are ours."""
 
 from __future__ import annotations
 

@@ -1,4 +1,4 @@
-"""Slips, section R: rounding whole numbers. Not in the research catalogue, but for E11 (the wrong place)."""
+"""Slips, section R: rounding whole numbers."""
 
 from __future__ import annotations
 
@@ -17,7 +17,7 @@ def always_up(number: int, unit: int) -> Wrong:
 
 @slip("R03", "Which place did the question ask for?")
 def another_place(number: int, unit: int) -> Wrong:
-    """E11 of the research catalogue for whole numbers: the place below, or above where ten is asked for."""
+    """E11 for whole numbers: the place below, or above where ten is asked for."""
     other = unit // 10 if unit > 10 else 100
     return whole((2 * number + other) // (2 * other) * other) if other <= number else None
 

@@ -33,7 +33,7 @@ RULES: dict[str, SlipRule] = {}
 def slip(
     slip_id: str, line: str, *, unless_printed: bool = False, unless_told: bool = False
 ) -> Callable[[Callable[..., Wrong]], Callable[..., Wrong]]:
-    """Files a rule under its id in the catalogue."""
+    """Files a rule under its id: the letter of its section and a number."""
 
     def file(wrong: Callable[..., Wrong]) -> Callable[..., Wrong]:
         if slip_id in RULES:

@@ -1,4 +1,4 @@
-"""Slips, section S: multiplying as scaling. Not in the research catalogue; common practice, no source."""
+"""Slips, section S: multiplying as scaling."""
 
 from __future__ import annotations
 

@@ -1,4 +1,4 @@
-"""Slips of positive and negative numbers. Not in the research catalogue: the sign is forgotten, turned round or not heeded."""
+"""Slips, section X: positive and negative numbers. The sign is forgotten, turned round or not heeded."""
 
 from __future__ import annotations
 

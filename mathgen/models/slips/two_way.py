@@ -1,4 +1,4 @@
-"""Slips with two-way tables, section J of the catalogue carried on. Cells and totals."""
+"""Slips, section J: cells and totals of two-way tables."""
 
 from __future__ import annotations
 
@@ -7,25 +7,25 @@ from mathgen.models.slips.rule import Wrong, over, slip, whole
 
 @slip("J20", "Those are the {items} {standing} of every kind. Take away those of the one kind.")
 def row_not_taken_away(total: int) -> Wrong:
-    """Not in the research catalogue: H07, in a two-way table."""
+    """Ours: H07, in a two-way table."""
     return whole(total)
 
 
 @slip("J21", "Those are the {items} {down}. The question asks for the {items} {standing}.")
 def other_column(count: int) -> Wrong:
-    """Not in the research catalogue: A03, in a two-way table."""
+    """Ours: A03, in a two-way table."""
     return whole(count)
 
 
 @slip("J22", "That is the total of the row. Take away the {items} {down}.")
 def total_of_the_row(count: int) -> Wrong:
-    """Not in the research catalogue: H07, in a two-way table."""
+    """Ours: H07, in a two-way table."""
     return whole(count)
 
 
 @slip("J23", "That is out of the {items} {set_up} of one kind.")
 def out_of_its_row(k: int, size: int) -> Wrong:
-    """Not in the research catalogue: A19, between the totals of a two-way table."""
+    """Ours: A19, between the totals of a two-way table."""
     return over(k, size)
 
 

@@ -1,4 +1,4 @@
-"""Slips, section G of the catalogue. Unit rates, a rate carried on, equal ratios in a table. None is in the research catalogue."""
+"""Slips, section G: unit rates, a rate carried on, equal ratios in a table. All are ours."""
 
 from __future__ import annotations
 

@@ -1,4 +1,4 @@
-"""Slips of expressions with a letter. Not in the research catalogue: each is the expression that the mistake would write."""
+"""Slips, section Q: expressions with a letter. Each is the expression that the mistake would write."""
 
 from __future__ import annotations
 

@@ -1,4 +1,4 @@
-"""Slips, sections D and E of the catalogue. Decimals added, taken away, multiplied and divided. None is in the research catalogue."""
+"""Slips, sections D and E: decimals added, taken away, multiplied and divided. All are ours."""
 
 from __future__ import annotations
 
