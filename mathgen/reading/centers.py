@@ -6,8 +6,8 @@ from mathgen.asks.expression import OF_TWO, Choice, Op, Quantity, Stat, Stated, 
 from mathgen.exact.demand import Demand
 from mathgen.reading.asked import ANY, NAME, TRUTH, Answers, Asked
 from mathgen.reading.evaluate import evaluate
-from mathgen.reading.going_on import mean
 from mathgen.reading.meaning.statistics import LeaveOut, MeanTold, OneOfTwo, Wondered
+from mathgen.reading.means import mean
 from mathgen.reading.tokens import NotRead
 from mathgen.reading.told import Fact, Takers, Told
 from mathgen.reading.wanted.counts import MeanOf

@@ -19,7 +19,6 @@ from mathgen.reading import (
     equations,
     feet,
     fraction_questions,
-    going_on,
     graphs,
     judging,
     lengths,
@@ -64,10 +63,10 @@ from mathgen.reading.told import Takers, Told
 
 _ROOMS = (
     arrays, association, centers, chance, choosing, common_factors, counted, counting_on, directions, distributions,
-    equations, feet, fraction_questions, going_on, graphs, judging, lengths, limits, listing, money, money_bought,
-    money_percents, money_tenths, more_than, multiples, next_time, number_lines, one_more, one_whole, pairs, plane, plots,
-    points, points_shared, portions, proportional, rates, samples, scaling, scatter, score_lines, scoring, signed,
-    simulations, spread, successes, two_way, unit_ratios, variables,
+    equations, feet, fraction_questions, graphs, judging, lengths, limits, listing, money, money_bought, money_percents,
+    money_tenths, more_than, multiples, next_time, number_lines, one_more, one_whole, pairs, plane, plots, points,
+    points_shared, portions, proportional, rates, samples, scaling, scatter, score_lines, scoring, signed, simulations,
+    spread, successes, two_way, unit_ratios, variables,
 )
 _TAKE: Takers = {kind: take for room in _ROOMS for kind, take in room.TAKEN.items()}
 

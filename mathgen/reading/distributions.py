@@ -8,9 +8,9 @@ from mathgen.asks.expression import NOTHING, Choice, Op, Quantity, Stat, Truth, 
 from mathgen.exact.demand import Demand
 from mathgen.reading.asked import ANY, NAME, TRUTH, WHOLE, Answers, Asked
 from mathgen.reading.evaluate import evaluate
-from mathgen.reading.going_on import mean
 from mathgen.reading.meaning.scope import Mark
 from mathgen.reading.meaning.statistics import TwoPlots, Wondered
+from mathgen.reading.means import mean
 from mathgen.reading.mentions import Dimension
 from mathgen.reading.tokens import NotRead
 from mathgen.reading.told import Takers, Told

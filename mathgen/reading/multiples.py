@@ -4,9 +4,9 @@ from __future__ import annotations
 
 from mathgen.asks.expression import Op, Quantity, Stat, Stated, Tally, Value
 from mathgen.reading.asked import ANY, WHOLE, Answers, Asked
-from mathgen.reading.going_on import mean
 from mathgen.reading.meaning.scope import Np
 from mathgen.reading.meaning.sets import LeftIs, LetterAhead, OneTerm, ResultLimit
+from mathgen.reading.means import mean
 from mathgen.reading.tokens import NotRead
 from mathgen.reading.told import Fact, Takers, Told
 from mathgen.reading.wanted.counts import MeanOf

@@ -1,13 +1,16 @@
-"""One more trial: the number supposed for it, and the mean that it would make."""
+"""One more trial: the number supposed for it and the mean that it would make, or the mean that is the goal and the number it takes."""
 
 from __future__ import annotations
 
-from mathgen.asks.expression import Op, Stated, Value
-from mathgen.reading.asked import ANY, Answers, Asked
+from mathgen.asks.expression import Op, Quantity, Stated, Value
+from mathgen.reading.asked import ANY, WHOLE, Answers, Asked
+from mathgen.reading.meaning.counts import GoalMean, OneMoreTrial
 from mathgen.reading.meaning.scope import Mark
 from mathgen.reading.meaning.statistics import NextTrial
+from mathgen.reading.next_time import agrees
 from mathgen.reading.tokens import NotRead
 from mathgen.reading.told import Fact, Takers, Told
+from mathgen.reading.wanted.counts import Needed
 from mathgen.reading.wanted.statistics import MeanThen
 from mathgen.scenario.words import Scenario
 
@@ -23,6 +26,23 @@ def next_trial(told: Told, claim: NextTrial) -> None:
     told.next_trial = claim
     told.open["next trial"] = claim.number.text
     told.facts.append(Fact(Stated(int(claim.number.value), "in one more trial"), claim.number.text))
+
+
+def goal_mean(told: Told, claim: GoalMean) -> None:
+    if told.goal_mean is not None:
+        raise NotRead("two goals are told of")
+    told.goal_mean = claim
+    told.open["goal"] = claim.number.text
+    told.facts.append(Fact(Stated(int(claim.number.value), "goal mean"), claim.number.text))
+    for part in ("groups", "colors"):
+        labels = getattr(claim.np, part)
+        if labels is not None:
+            told.mentions.resolve(part, labels)
+
+
+def one_more(told: Told, claim: OneMoreTrial) -> None:
+    told.one_more = claim
+    told.open["one more trial"] = "one more trial"
 
 
 def mean_then(question: MeanThen, told: Told, _: Scenario) -> Asked:
@@ -48,11 +68,36 @@ def mean_then(question: MeanThen, told: Told, _: Scenario) -> Asked:
     return Asked("mean then", Value(goal), ANY, series, ("next trial",))
 
 
+def needed(question: Needed, told: Told, _: Scenario) -> Asked:
+    goal = told.goal_mean
+    if goal is None or told.one_more is None:
+        raise NotRead("nothing says what the goal is")
+    scope = told.scope(question.np)
+    agrees(told, goal.np, scope)
+    trials = scope.trials or told.mentions.every("trials")
+    size = len(trials) + 1
+    for number in (goal.trials, told.one_more.trials):
+        if number is not None:
+            if number.value != size:
+                raise NotRead(f"with one more trial there are {size}, not {number.text}")
+            told.said(Stated(size, "trials"), number)
+    if goal.trials is None and told.one_more.trials is None:
+        raise NotRead("it is not said for how many trials the goal is")
+    total = Op("*", (Stated(size, "trials"), Stated(int(goal.number.value), "goal mean")))
+    parts = tuple(
+        Quantity(question.measure, scope._replace(trials=None if len(told.mentions.every("trials")) == 1 else (t,))) for t in trials
+    )
+    return Asked("needed", Value(Op("-", (total, *parts))), WHOLE, (Quantity(question.measure, scope),), ("goal", "one more trial"))
+
+
 ASKED: Answers = {
     MeanThen: mean_then,
+    Needed: needed,
 }
 
 
 TAKEN: Takers = {
     NextTrial: next_trial,
+    GoalMean: goal_mean,
+    OneMoreTrial: one_more,
 }

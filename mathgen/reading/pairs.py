@@ -5,7 +5,7 @@ from __future__ import annotations
 from mathgen.asks.expression import PAIR, Quantity, QuotientRemainder, Stated, Truth
 from mathgen.exact.demand import Demand
 from mathgen.reading.asked import TRUTH, WHOLE, Answers, Asked
-from mathgen.reading.comparing import covered
+from mathgen.reading.counting import covered
 from mathgen.reading.evaluate import evaluate
 from mathgen.reading.meaning.scope import Mark, Np
 from mathgen.reading.meaning.sets import InBoxes, InPairs, InTwo

@@ -5,8 +5,8 @@ from __future__ import annotations
 from mathgen.asks.expression import Quantity, Stat, Stated, Tally, Value
 from mathgen.reading.asked import ANY, WHOLE, Answers, Asked
 from mathgen.reading.evaluate import evaluate
-from mathgen.reading.going_on import mean
 from mathgen.reading.meaning.statistics import Bars, PlotToMake
+from mathgen.reading.means import mean
 from mathgen.reading.tokens import NotRead, Number
 from mathgen.reading.told import Fact, Takers, Told
 from mathgen.reading.wanted.counts import MeanOf

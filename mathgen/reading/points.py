@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from mathgen.asks.expression import Op, Quantity, Stated, Value
 from mathgen.reading.asked import WHOLE, Answers, Asked
-from mathgen.reading.comparing import covered
+from mathgen.reading.counting import covered
 from mathgen.reading.evaluate import evaluate
 from mathgen.reading.meaning.rates import Classes, OneSet, SamePoints, SameRacks
 from mathgen.reading.meaning.scope import Labels, Mark, Np

@@ -5,7 +5,7 @@ from __future__ import annotations
 from typing import Literal, NamedTuple
 
 from mathgen.asks.expression import Expr, Op, Quantity, Stated, Value
-from mathgen.reading import comparing
+from mathgen.reading import counting
 from mathgen.reading.asked import WHOLE, Answers, Asked
 from mathgen.reading.evaluate import evaluate
 from mathgen.reading.meaning.rates import BonusPoints, EquationIs, LetterIs, PointsEach, RuleIs, ScoreIs, Term, Terms
@@ -161,7 +161,7 @@ def value_of(question: ValueOf, told: Told, _: Scenario) -> Asked:
 def how_many(question: HowMany, told: Told, scenario: Scenario) -> Asked:
     """A count asked for: from the points that it earned, where points are told of."""
     if not told.scoring.scores and len(told.scoring.equations) < 2:
-        return comparing.how_many(question, told, scenario)
+        return counting.how_many(question, told, scenario)
     letters = told.scoring.letters
     return _solved(told, told.quantity(question.measure, question.np), letters[0].letter if len(letters) == 1 else None)
 

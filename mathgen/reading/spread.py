@@ -5,9 +5,9 @@ from __future__ import annotations
 from mathgen.asks.expression import Op, Quantity, Stated, Value
 from mathgen.exact.demand import Demand
 from mathgen.reading.asked import WHOLE, Answers, Asked
-from mathgen.reading.going_on import mean
 from mathgen.reading.meaning.scope import Mark
 from mathgen.reading.meaning.statistics import BoxPlot, MeanWas, Recorded
+from mathgen.reading.means import mean
 from mathgen.reading.tokens import NotRead, Number
 from mathgen.reading.told import Fact, Takers, Told
 from mathgen.reading.wanted.counts import MeanOf
