@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import re
 from typing import NamedTuple
 
 from mathgen.asks.expression import Expr, Op, Quantity, Stated, Value
@@ -51,7 +52,12 @@ def ratio_table(scene: Scene) -> Support | None:
     if found is None or not shown.isdigit():
         return None
     then = [shown, str(found.number)] if found.told == 1 else [str(found.number), shown]
-    rows, counts = found.names, found.counts
+    lines = list(zip(found.names, found.counts, then, strict=True))
+    # "The ratio of red pins to gold pins" has red on top.
+    ratio = re.search(r"\bratio .*", scene.problem.text)
+    if ratio is not None and sorted(found.names, key=ratio[0].find)[0] == found.names[1]:
+        lines.reverse()
+    rows, counts, then = map(list, zip(*lines, strict=True))
     empty = f"Ratio table to fill in: rows {rows[0]} and {rows[1]}, {_COLUMNS} empty columns."
     told = f"first {counts[0]} to {counts[1]}, last {then[0]} to {then[1]}"
     blank: list[list[str]] = [[""] * _COLUMNS for _ in rows]

@@ -43,6 +43,17 @@ def test_a_ratio_and_a_rate_are_carried_on_in_the_same_way() -> None:
     assert [(row["head"], row["cells"][0], row["cells"][-1]) for row in made.worked["rows"]] == [("pins", "9", "27"), ("trials", "1", "3")]
 
 
+def test_the_kind_that_the_words_name_first_stands_on_top() -> None:
+    """The ratio of gold pins to blue pins, though the blue pins for 20 gold pins are asked for."""
+    blue, gold = down(color="blue"), down(color="gold")
+    asked = scene(Op("*", (blue, Op("/", (Stated(20, "in another row"), gold)))), shown="10")
+    facts = "The Owls knocked down 2 blue and 4 gold pins. Suppose the ratio of gold pins to blue pins stays the same."
+    made = ratio_table(asked._replace(problem=asked.problem._replace(facts=facts)))
+    assert made is not None
+    assert made.worked is not None
+    assert [(row["head"], row["cells"][0], row["cells"][-1]) for row in made.worked["rows"]] == [("gold", "4", "20"), ("blue", "2", "10")]
+
+
 def test_no_table_without_a_number_of_next_time() -> None:
     """A fraction alone."""
     assert ratio_table(scene(GOLD)) is None
