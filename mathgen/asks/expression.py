@@ -160,6 +160,7 @@ class Ratio(NamedTuple):
 
     @property
     def exprs(self) -> tuple[Expr, ...]:
+        """As of ``Value``."""
         return (self.expr,)
 
 
@@ -183,6 +184,7 @@ class Truth(NamedTuple):
 
     @property
     def exprs(self) -> tuple[Expr, ...]:
+        """As of ``Value``."""
         return (self.left, self.right)
 
     @property
@@ -203,6 +205,7 @@ class QuotientRemainder(NamedTuple):
 
     @property
     def exprs(self) -> tuple[Expr, ...]:
+        """As of ``Value``."""
         return (self.amount, self.size)
 
 
@@ -218,6 +221,7 @@ class Listing(NamedTuple):
 
     @property
     def exprs(self) -> tuple[Expr, ...]:
+        """As of ``Value``."""
         return (self.amount,) if self.whole is None else (self.amount, self.whole)
 
 
@@ -234,6 +238,7 @@ class Changes(NamedTuple):
 
     @property
     def exprs(self) -> tuple[Expr, ...]:
+        """As of ``Value``."""
         return (*self.series, self.to, self.most)
 
     @property
@@ -252,6 +257,7 @@ class Chosen(NamedTuple):
 
     @property
     def exprs(self) -> tuple[Expr, ...]:
+        """As of ``Value``."""
         return (*self.options, self.total)
 
 
@@ -265,6 +271,7 @@ class Same(NamedTuple):
 
     @property
     def exprs(self) -> tuple[Expr, ...]:
+        """As of ``Value``."""
         return (self.target, *self.options)
 
 

@@ -27,6 +27,7 @@ class Fit(NamedTuple):
     points: tuple[tuple[Measured, Quantity], ...]
 
     def at(self, x: Rational) -> Rational:
+        """The height of the line at x."""
         return self.start + self.slope * x
 
 

@@ -24,6 +24,7 @@ _AT_ONCE = 2
 
 @lru_cache(maxsize=16)
 def compiler(thread: int) -> typst.Compiler:
+    """The compiler of one thread, with the templates of print and one font."""
     # Kept, because a warm compiler sets a page many times faster; one a thread, because a compiler serves one caller at a time.
     # System fonts are left out: pages must not depend on the machine that makes them.
     return typst.Compiler(

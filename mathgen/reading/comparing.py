@@ -47,6 +47,7 @@ def _varied(told: Told, np: Np) -> Dimension:
 
 
 def pair_of(told: Told, part: Dimension) -> tuple[Label, ...]:
+    """The groups, trials or colors that were told of as two to be compared; () where none were, or one alone."""
     if told.pair is not None:
         first, second = getattr(told.pair.first, part), getattr(told.pair.second, part)
         if isinstance(first, tuple) and isinstance(second, tuple) and first != second:

@@ -14,6 +14,11 @@ from mathgen.scenario.words import Scenario
 
 
 def how_many(question: HowMany, told: Told, _: Scenario) -> Asked:
+    """A count asked for: as the table has it, as what is left of a whole, or by the comparison that leads to it.
+
+    Raises:
+        NotRead: what is told does not lead to it.
+    """
     told.mentions.merged = False
     scope = told.scope(question.np, question.total)
     check_whole(told, scope, question.whole)

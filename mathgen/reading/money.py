@@ -63,6 +63,11 @@ def look_at_prices(told: Told, claim: LookAtPrices) -> None:
 
 
 def stated(told: Told, number: Number, meaning: str) -> Stated:
+    """Take in a whole number that only the words give.
+
+    Raises:
+        NotRead: it is no whole number from 1 on.
+    """
     if number.value.q != 1 or number.value < 1:
         raise NotRead(f"{number.text} is no whole number")
     stated = Stated(int(number.value), meaning)
@@ -117,6 +122,11 @@ def _form(unit: Money) -> Demand:
 
 
 def spent_on_all(told: Told, unit: Money) -> Expr:
+    """What all that was bought costs together.
+
+    Raises:
+        NotRead: nothing is bought.
+    """
     parts: list[Expr] = []
     bought = told.buying.bought or [(None, item) for item in told.buying.prices if told.buying.both]
     for number, item in bought:

@@ -34,6 +34,7 @@ class SaidCount(SaidKind):
 
     @property
     def was(self) -> str:
+        """The verb: "was" of 1, else "were"."""
         return "was" if self._number == 1 else "were"
 
     @property

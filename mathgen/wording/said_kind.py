@@ -38,6 +38,7 @@ class SaidKind(SaidPlace):
 
     @property
     def color(self) -> str:
+        """The color alone: "red"; "" of all."""
         return self._speaker.kind(self._scope).strip()
 
     @property

@@ -34,6 +34,7 @@ class SaidLength(SaidPlace):
 
     @property
     def items(self) -> str:
+        """What the length is between: "pins"."""
         return self._speaker.scenario.items
 
 
@@ -47,14 +48,17 @@ class SaidLengths:
 
     @property
     def first(self) -> SaidLength:
+        """The first of them."""
         return self._each[0]
 
     @property
     def last(self) -> SaidLength:
+        """The last of them."""
         return self._each[-1]
 
     @property
     def numbers(self) -> str:
+        """All in their order, without a unit: "1 1/4, 2, and 1 1/2"."""
         return listed([one.n for one in self._each])
 
     def beside(self, counts: SaidMany) -> str:

@@ -25,14 +25,17 @@ class SaidMany:
 
     @property
     def first(self) -> SaidCount:
+        """The first of them."""
         return self._each[0]
 
     @property
     def last(self) -> SaidCount:
+        """The last of them."""
         return self._each[-1]
 
     @property
     def how_many(self) -> int:
+        """How many quantities there are, for choosing words."""
         return len(self._each)
 
     @property

@@ -16,6 +16,7 @@ class Printed:
         self.texts: dict[Expr, str] = {}
 
     def note(self, expr: Expr, text: str) -> str:
+        """The text, once it is noted what it prints."""
         self.texts[expr] = text
         return text
 
@@ -30,11 +31,13 @@ class SaidNumber:
 
     @property
     def n(self) -> str:
+        """The number; a percent with its sign, a length as a mixed number."""
         number, meaning, bottom = self._stated
         return self._printed.note(self._stated, f"{number}%" if meaning in PERCENTS else mixed(Rational(number, bottom)))
 
     @property
     def one(self) -> bool:
+        """Whether the number is 1, for was and were."""
         return self._stated.number == 1
 
     @property
@@ -53,6 +56,7 @@ class SaidRuns:
 
     @property
     def n(self) -> str:
+        """Each run by its two ends: "0 to 2, 3 to 5, and 6 to 8"."""
         return listed([f"{low.n} to {high.n}" for low, high in zip(self._ends[::2], self._ends[1::2], strict=True)])
 
     @property
@@ -71,6 +75,7 @@ class SaidRate:
 
     @property
     def n(self) -> str:
+        """The rate in its form."""
         return self._printed.note(self._rate, self._text)
 
 
@@ -84,6 +89,7 @@ class SaidRates:
 
     @property
     def listed(self) -> str:
+        """All of them: "-3, 2, and -1"."""
         return listed([one.n for one in self._each])
 
     @property

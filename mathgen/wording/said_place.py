@@ -17,6 +17,7 @@ class SaidPlace:
 
     @property
     def who(self) -> str:
+        """Whose results they are: "the Owls"."""
         return self._speaker.who(self._scope)
 
     @property
@@ -25,6 +26,7 @@ class SaidPlace:
 
     @property
     def when(self) -> str:
+        """In which trials: "in Trial 1", "in all 3 trials"."""
         return self._speaker.when(self._scope)
 
     @property

@@ -34,6 +34,7 @@ class Plan(NamedTuple):
 
 
 def quantities_of(goal: Goal | Picked) -> list[Quantity]:
+    """Every quantity of the table that a goal names, in order."""
     return [q for expr in goal.exprs for q in quantities(expr)]
 
 

@@ -54,6 +54,11 @@ def _same_scene(talk: Talk, made: Plan) -> None:
 
 
 def formed(talk: Talk, made: Plan, form: Demand | None) -> Plan:
+    """The plan in the form that the question asks for.
+
+    Raises:
+        Ask: the answer has no such form.
+    """
     if form is None:
         return made
     if form.form == "name" and made.kind.startswith("most"):

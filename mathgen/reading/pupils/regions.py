@@ -52,10 +52,12 @@ def find(spans: Sequence[Span], *kinds: str, start: int = 0) -> int | None:
 
 
 def has(spans: Iterable[Span], *kinds: str) -> bool:
+    """Whether a span of some kinds is among them."""
     return any(span.kind in kinds for span in spans)
 
 
 def count(spans: Iterable[Span], *kinds: str) -> int:
+    """How many spans of some kinds are among them."""
     return sum(span.kind in kinds for span in spans)
 
 

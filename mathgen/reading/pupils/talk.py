@@ -47,6 +47,7 @@ class Talk:
 
     @property
     def table(self) -> Any:
+        """The table that is talked about."""
         return self.counts.table
 
     # from bags to quantities
@@ -158,6 +159,11 @@ class Talk:
             raise Ask("Each group sets up its own pins. Do you mean one group, or the whole class?")
 
     def check_whole(self, number: Number, scope: Scope) -> None:
+        """Hold a set that is told to the table.
+
+        Raises:
+            False_: another number was set up.
+        """
         size = self.counts.total("set_up", scope)
         if number.value != size:
             raise False_(f"You say {number.text}, but the table says that {size} were {self.scenario.past['set_up']} there.")

@@ -28,6 +28,7 @@ class Line(NamedTuple):
     printed: str
 
     def at(self, x: Rational) -> Rational:
+        """The height of the line at x."""
         return self.start + self.slope * x
 
     def ends(self, across: int, up: int) -> list[list[list[int]]]:
