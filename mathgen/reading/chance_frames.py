@@ -59,7 +59,7 @@ PICKED: tuple[Rule, ...] = (
     rule("any_outcome", "<that_outcome>", lambda measure: measure),
     rule("any_outcome", "that? (was|were)? SET", lambda measure: measure),
     rule("job", "see how many <things> <who> SET <when>?", lambda c, who, m, when: (Look(what(c, who, when), "table", None, m),)),
-    rule("fact", "use (this|these) (result|results) to estimate a probability", always(())),
+    rule("fact", "use all? (this|these) (result|results) to estimate a probability", always(())),
     rule("fact", "use (this|these) (result|results) to compare chances", always(())),
     rule("fact", "<at> to <job> , and use the counts to compare chances", lambda source, claims: from_source(source, claims)),
     rule("fact", "use the counts to estimate a probability", always(())),
@@ -69,8 +69,8 @@ PICKED: tuple[Rule, ...] = (
 A_COLOR = "(a|an) COLOR ITEM"
 
 PROBABILITY: tuple[Rule, ...] = (
-    rule("going_by", "going by (this|these) (result|results)", always(None)),
-    rule("going_by", "based on (this|these) (result|results)", always(None)),
+    rule("going_by", "going by all? (this|these) (result|results)", always(None)),
+    rule("going_by", "based on all? (this|these) (result|results)", always(None)),
     rule("one_color", f"is {A_COLOR}", lambda color, _: (color, False)),
     rule("one_color", f"is not {A_COLOR}", lambda color, _: (color, True)),
     rule("probability", "(what|find) (is|was)? the estimated? probability that", always(None)),

@@ -137,10 +137,10 @@ def _changed_by(told: Told, said: ChangedBy) -> _Judged:
 
 
 def _next_one(told: Told, said: NextOne) -> _Judged:
-    """The estimate by all results; the last one is of the same pins and changes nothing."""
+    """The estimate by all results; the last one is one of the same pins and changes nothing."""
     if told.last_one is None or told.last_one.colors != said.colors:
         raise NotRead("nothing is supposed of the last one")
-    part, whole = _part(told, AgainstPart(">", said.chance, said.colors, None, said.measure))
+    part, whole = _part(told, AgainstPart(">", said.chance, said.colors, told.last_one.whole, said.measure))
     rate = Op("/", (part, whole))
     if (2 * evaluate(rate, told.counts) > 1) != (told.last_one.measure == said.measure):
         raise NotRead("after the last one, nobody would call another one due")

@@ -41,6 +41,10 @@ def _together(number: Number, known: Known, colors: Labels, measure: Measure) ->
     return PartTogether(number, colors, known.number, measure)
 
 
+def _last(number: Number, colors: Labels, measure: Measure) -> tuple[LastOne]:
+    return (LastOne(number, colors, measured(measure, "down", "standing")),)
+
+
 def _says(statement: Statement) -> Claims:
     return (Claimed(statement),)
 
@@ -69,9 +73,9 @@ RULES: tuple[Rule, ...] = (
         "the change from TRIALS to TRIALS was (a|an) <change> of NUM",
         lambda first, last, sign, number: ChangedBy(sign, number, trials=(first, last)),
     ),
-    rule("fact", "suppose the last <thing> <fell>", lambda colors, m: (LastOne(colors, measured(m, "down", "standing")),)),
-    rule("claim", "the probability that the next <thing> will <be_done> is NUM", NextOne),
-    rule("claim", "the next <thing> will <be_done> with a probability of NUM", NextOne),
+    rule("fact", "suppose the last of the NUM <things> <fell>", _last),
+    rule("claim", "the estimated probability that the next <thing> will <be_done> is NUM", NextOne),
+    rule("claim", "NUM is the estimated probability that the next <thing> will <be_done>", lambda chance, c, m: NextOne(c, m, chance)),
     rule("fact", "<going_by> , one claim is that <claim>", lambda _, claim: _says(claim)),
     rule("claim", "<who> had the (stronger|better) result in these trials", Stronger),
     rule("claim", "<who> did better in these trials", Stronger),

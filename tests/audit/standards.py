@@ -731,7 +731,7 @@ SHOWS: dict[str, Callable[[Problem], bool]] = {
         )
     ),
     "7.SP.C.6": lambda p: (
-        (_says(r"\bnext\b")(p) and _says(r"\bprobability\b")(p) and _says(r"\bSuppose the last\b")(p) and _says("results")(p))
+        (_says(r"\bnext\b")(p) and _says(r"\bprobability\b")(p) and _says(r"\bSuppose the last of the\b")(p) and _says("results")(p))
         or (_probability(p) and _says("results")(p))
         or (_says("about")(p) and _says("expect|predict")(p) and _part_of(p, percent=False))
         or _times_picked(p)

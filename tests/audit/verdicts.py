@@ -115,9 +115,11 @@ def _sides(text: str, texts: Texts) -> Sides | None:
         old, new = (texts.results.total("down", Reach(named.groups or None, (trial,), colors)) for trial in trials)
         gap = new - old if changed[2].startswith("increase") else old - new
         return Rational(gap, old), "=", Rational(int(changed[3]), 100)
-    chance = re.search(rf"\bnext (.*{texts.words.item}) will \S.* (?:is|with a probability of) (\d+/\d+)$", claim)
-    if chance and re.search(r"\bSuppose the last \D+\.", text):
-        return Rational(total("down", chance[1]), total("set_up", chance[1])), "=", value(chance[2])
+    chance = re.search(rf"\bestimated probability that the next (.*{texts.words.item}) will\b", claim)
+    last = re.search(r"\bSuppose the last of the (\d+) \D+\.", text)
+    if chance and last and int(last[1]) == total("set_up", chance[1]):
+        [estimate] = re.findall(r"\d+/\d+", claim)
+        return Rational(total("down", chance[1]), int(last[1])), "=", value(estimate)
     both = re.fullmatch(rf"more (.+ {items}) (?:were )?{done} than (.+ {items}) together", claim)
     if both:
         return Rational(total("down", both[1])), ">", Rational(total("down", both[2]))

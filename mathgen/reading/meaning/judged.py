@@ -64,7 +64,7 @@ class ChangedBy(NamedTuple):
 
 
 class NextOne(NamedTuple):
-    """ "(that) the next red pin will be knocked down with a probability of 3/8" """
+    """ "(that) 3/8 is the estimated probability that the next red pin will be knocked down" """
 
     colors: Labels
     measure: Measure
@@ -72,8 +72,9 @@ class NextOne(NamedTuple):
 
 
 class LastOne(NamedTuple):
-    """ "Suppose the last red pin was knocked down." """
+    """ "Suppose the last of the 12 red pins was knocked down." """
 
+    whole: Number
     colors: Labels
     measure: Measure
 
