@@ -31,8 +31,9 @@ def test_the_map_names_every_room_and_keeps_the_contract_s_order() -> None:
 
 
 def test_names_from_the_code_are_still_in_the_code() -> None:
-    """Functions, classes and constants that stand in code marks."""
-    code = "\n".join(path.read_text(encoding="utf-8") for path in sorted((ROOT / "mathgen").rglob("*.py")))
+    """Functions, classes and constants that stand in code marks: of the program, or of a test that the guide names."""
+    files = [*(ROOT / "mathgen").rglob("*.py"), *(ROOT / path for path in set(re.findall(r"`(tests/[\w/]+\.py)`", GUIDE)))]
+    code = "\n".join(path.read_text(encoding="utf-8") for path in files)
     names = set(re.findall(r"`(?:@)?(_?[A-Z][A-Z_]+|[A-Z][a-z]+(?:[A-Z][a-z]+)*(?:\.[a-z_]+)?|[a-z]+_[a-z_]+)`", GUIDE))
     assert {"RELEASE", "AskSpace", "Builder.finish", "worksheet_data"} <= names
     assert [name for name in sorted(names) if not re.search(rf"\b{name.rpartition('.')[2]}\b", code)] == []

@@ -29,7 +29,7 @@ _MARKS = "ABCDEFGH"
 
 
 def make_sheet(table: TrialTable, plan: SheetPlan, scenario_name: str = "ramp") -> ChosenSheet:
-    """The sheet of a plan.
+    """The sheet of a plan, whatever pages it takes: for tests. ``press.sheet_files`` makes it fit its pages.
 
     Raises:
         RequestFault: the plan cannot be met at all; the message says why and what to try.

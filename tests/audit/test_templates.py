@@ -160,6 +160,7 @@ def test_each_grade_can_say_it_in_two_ways_within_its_caps_from_words_and_from_t
         words, count_of_sentences, longest, question = CAPS[grade]
         usable: set[str] = set()
         sources: set[str] = set()
+        too_long: dict[str, list[int]] = {}  # by frame, the words of its sentences, the question last
         for name in samples_of(model):
             for draft in some_drafts(model, name):
                 for frame in frames(model.strand, model.name):
@@ -172,7 +173,9 @@ def test_each_grade_can_say_it_in_two_ways_within_its_caps_from_words_and_from_t
                     if sum(counted) <= words and len(counted) <= count_of_sentences and max(counted) <= longest and counted[-1] <= question:
                         usable.add(frame.name)
                         sources.add(frame.source)
-        assert len(usable) >= 2, (grade, usable)
+                    else:
+                        too_long[frame.name] = counted
+        assert len(usable) >= 2, (grade, usable, CAPS[grade], too_long)
         assert "words" in sources or model.name in TABLE_ONLY, (grade, sources)
         assert told_only or sources & {"table", "graph"}, (grade, sources)
 

@@ -7,6 +7,7 @@ from __future__ import annotations
 
 import sys
 from collections import defaultdict
+from datetime import date
 from pathlib import Path
 
 sys.path.insert(0, str(Path(__file__).resolve().parents[2]))
@@ -23,7 +24,7 @@ SAMPLES = ("main", "small-sets", "tens", "target", "seeds")
 LEVELS = Path("mathgen/difficulty/levels.toml")
 
 
-def main(date: str) -> None:
+def main(day: str) -> None:
     by_grade: dict[int, list[int]] = defaultdict(list)
     for sample in SAMPLES:
         table = read_table(f"samples/{sample}.csv", ReadOptions()).table
@@ -31,9 +32,9 @@ def main(date: str) -> None:
         for problem in build_bank(desk, load("ccss"), tuple(range(1, 9)), seed=1, per_model=40, report=Report()):
             by_grade[problem.grade].append(problem.difficulty)
     source = f"thirds of the pooled banks of the samples {', '.join(SAMPLES)}"
-    LEVELS.write_text(levels_text(dict(sorted(by_grade.items())), date, source), encoding="utf-8")
+    LEVELS.write_text(levels_text(dict(sorted(by_grade.items())), day, source), encoding="utf-8")
     print(LEVELS.read_text(encoding="utf-8"))
 
 
 if __name__ == "__main__":
-    main(sys.argv[1])
+    main(date.fromisoformat(sys.argv[1]).isoformat())
