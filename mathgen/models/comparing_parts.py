@@ -6,11 +6,11 @@ from itertools import combinations, pairwise
 from math import lcm
 
 from mathgen.asks.expression import Ask, Choice, Op, Value
-from mathgen.asks.steps.written_number import terminating
 from mathgen.exact.demand import Demand
 from mathgen.models.registry import problem_model
 from mathgen.models.space import AskSpace
 from mathgen.models.view import Spot, TableView
+from mathgen.models.written_decimals import decimal_features, decimals
 from mathgen.models.written_fractions import two_of_one_whole, unlike
 from mathgen.problems.draft import Draft, Role
 from mathgen.trials.scope import Label
@@ -19,19 +19,6 @@ _ANY = Demand("any")
 _DECIMAL = Demand("decimal")
 _NAME = Demand("name")
 _COLORS = frozenset({"colors"})
-_MOST_PLACES = 3
-
-
-def _decimals(k: int, k2: int, n: int) -> tuple[str, str] | None:
-    """Both parts as decimals that end within thousandths."""
-    one, other = terminating(k, n), terminating(k2, n)
-    if one is None or other is None or max(len(one), len(other)) > _MOST_PLACES + 2:
-        return None
-    return one, other
-
-
-def _long(*texts: str) -> bool:
-    return max(map(len, texts)) == _MOST_PLACES + 2  # "0." stands before the places
 
 
 def _two_colors(view: TableView, spot: Spot, pair: tuple[str, str]) -> tuple[dict[str, Role], tuple[Op, Op], tuple[int, int, int]] | None:
@@ -102,7 +89,7 @@ def greater_decimal_of_one_whole(view: TableView) -> AskSpace:
         if found is None:
             return None
         roles, rates, (k, k2, n) = found
-        texts = _decimals(k, k2, n)
+        texts = decimals((k, n), (k2, n))
         if texts is None or len(texts[0]) == len(texts[1]):
             return None
         first, second, first_wins = *pair, k > k2
@@ -116,7 +103,7 @@ def greater_decimal_of_one_whole(view: TableView) -> AskSpace:
                 *_by_own_set(view, spot, pair, first_wins),
                 ("B10", (second if first_wins else first,)),
             ),
-            features=frozenset({"decimal_notation", "thousandths"} if _long(*texts) else {"decimal_notation"}),
+            features=decimal_features("decimal_notation", *texts),
             rates=((rates[0], texts[0]), (rates[1], texts[1])),
             sets=(n, n),
             unit=False,
@@ -196,7 +183,7 @@ def how_much_greater_decimal(view: TableView) -> AskSpace:
         if found is None:
             return None
         roles, (rate, rate2), (k, k2, n) = found
-        texts = _decimals(k, k2, n)
+        texts = decimals((k, n), (k2, n))
         if texts is None:
             return None
         return Draft(
@@ -204,7 +191,7 @@ def how_much_greater_decimal(view: TableView) -> AskSpace:
             roles=roles,
             structure="what fraction",
             slips=(("E37", texts), ("C43", (k, n, k2, n)), ("C44", (k, n))),
-            features=frozenset({"decimal_compute", "thousandths"} if _long(*texts) else {"decimal_compute"}),
+            features=decimal_features("decimal_compute", *texts),
             rates=((rate, texts[0]), (rate2, texts[1])),
             sets=(n, n),
             unit=False,

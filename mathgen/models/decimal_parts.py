@@ -6,34 +6,18 @@ from itertools import combinations
 from math import lcm
 
 from mathgen.asks.expression import Ask, Op, Quantity, Stated, Value
-from mathgen.asks.steps.written_number import terminating
 from mathgen.exact.demand import Demand
 from mathgen.models.next_sets import NEXT_SETS, may_be_next
 from mathgen.models.parts_of_parts import rest_of
 from mathgen.models.registry import problem_model
 from mathgen.models.space import AskSpace
 from mathgen.models.view import Spot, TableView
+from mathgen.models.written_decimals import MOST_PLACES, decimal_features, decimals, places
 from mathgen.problems.draft import Draft, Role
 
 _DECIMAL = Demand("decimal")
 _TENTHS = Demand("decimal", 1)
 _WHOLE = Demand("whole")
-_MOST_PLACES = 3
-
-
-def decimals(*parts: tuple[int, int]) -> tuple[str, ...] | None:
-    """Each part as a decimal that ends within thousandths; None where one does not."""
-    texts = [terminating(top, bottom) for top, bottom in parts]
-    return tuple(text for text in texts if text) if all(text and _places(text) <= _MOST_PLACES for text in texts) else None
-
-
-def _places(text: str) -> int:
-    return len(text.partition(".")[2])
-
-
-def long_features(*texts: str) -> frozenset[str]:
-    """What the grade has to allow: thousandths come later than hundredths."""
-    return frozenset({"decimal_compute", "thousandths"} if max(map(_places, texts)) == _MOST_PLACES else {"decimal_compute"})
 
 
 @problem_model(skill="joined parts as a decimal")
@@ -87,7 +71,7 @@ def add_decimal_parts(view: TableView) -> AskSpace:
             roles={"first": first, "second": second, "parts": (first, second), "whole": whole, "rate": rate, "rate2": rate2},
             structure="whole unknown",
             slips=(("E31", texts), ("E32", texts), ("D31", (k, n)), *((("D18", (k + k2, n)),) if 10 * k % n == 10 * k2 % n == 0 else ())),
-            features=long_features(*texts),
+            features=decimal_features("decimal_compute", *texts),
             rates=((rate, texts[0]), (rate2, texts[1])),
             sets=(n,),
             unit=False,
@@ -116,7 +100,7 @@ def rest_after_decimal_parts(view: TableView) -> AskSpace:
             roles=found.roles,
             structure="part unknown",
             slips=(("C31", (s, n, k, n)), ("C32", (s, n)), ("C33", (k, n)), ("E33", texts)),
-            features=long_features(*texts),
+            features=decimal_features("decimal_compute", *texts),
             rates=((rate, texts[0]), (rate2, texts[1])),
             sets=(n,),
             unit=False,
@@ -162,7 +146,7 @@ def part_from_decimal(view: TableView) -> AskSpace:
             roles={**roles, "next": following},
             structure="part from rate",
             slips=(("E34", (10 * answer,)), ("A15", (number, answer)), ("G05", (k, n, number))),
-            features=long_features(text),
+            features=decimal_features("decimal_compute", text),
             rates=((rate, text),),
             sets=(n,),
         )
@@ -190,7 +174,7 @@ def whole_from_decimal(view: TableView) -> AskSpace:
             roles={**roles, "goal": wanted},
             structure="whole from part",
             slips=(("E35", (goal, k, n)), ("E36", (number,)), ("G13", (k, n, goal)), ("A21", (number, goal))),
-            features=long_features(text),
+            features=decimal_features("decimal_compute", text),
             rates=((rate, text),),
             sets=(n,),
         )
@@ -237,7 +221,7 @@ def about_both_parts(view: TableView) -> AskSpace:
         first, second, whole, texts = found
         k, k2, n = map(view.number, (first, second, whole))
         # What ends at tenths is not rounded; a tie is rounded in more than one way.
-        if 20 * (k + k2) % n == 0 or max(map(_places, texts)) >= _MOST_PLACES or not n < 20 * (k + k2) < 19 * n:
+        if 20 * (k + k2) % n == 0 or max(map(places, texts)) >= MOST_PLACES or not n < 20 * (k + k2) < 19 * n:
             return None
         rate, rate2 = Op("/", (first, whole)), Op("/", (second, whole))
         return Draft(
@@ -245,7 +229,7 @@ def about_both_parts(view: TableView) -> AskSpace:
             roles={"first": first, "second": second, "parts": (first, second), "whole": whole, "rate": rate, "rate2": rate2},
             structure="whole unknown",
             slips=(("E38", (k, k2, n)), ("D15", (k + k2, n)), ("E12", (k + k2, n)), ("E11", (k + k2, n))),
-            features=long_features(*texts) | {"round_decimal"},
+            features=decimal_features("decimal_compute", *texts) | {"round_decimal"},
             rates=((rate, texts[0]), (rate2, texts[1])),
             sets=(n,),
             unit=False,

@@ -125,10 +125,10 @@ WHOLE, ANY, PERCENT, NAME, TRUTH = Demand("whole"), Demand("any"), Demand("perce
 
 
 def check_whole(told: Told, scope: Scope, whole: Number | None) -> None:
-    """Hold the number of a set that a question names, if it does, to what was told of the set.
+    """Keep the number of a set that a question names, if it does.
 
     Raises:
-        NotRead: it was not told, or another number was.
+        NotRead: the table has another.
     """
     if whole is not None:
         told.referred(Quantity("set_up", scope), whole)
