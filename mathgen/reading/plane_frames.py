@@ -41,10 +41,10 @@ RULES: tuple[Rule, ...] = (
     rule("fact", "the first number of each point tells <coordinate>", lambda one: _one(one, True)),
     rule("fact", "the second number tells <coordinate>", lambda one: _one(one, False)),
     rule("point", "(() NUM , NUM )", Pair),
-    rule("fact", "<who> plotted <point> for <trials>", lambda who, pair, trials: (_point(who, pair, trials),)),
+    rule("fact", "for <who> , plot <point> for <trials>", lambda who, pair, trials: (_point(who, pair, trials),)),
     rule(
         "fact",
-        "<who> plotted the points <point> for <trials> and <point> for <trials>",
+        "for <who> , plot the points <point> for <trials> and <point> for <trials>",
         lambda who, one, when, other, then: (_point(who, one, when), _point(who, other, then)),
     ),
 )

@@ -52,7 +52,7 @@ class Axes(NamedTuple):
 
 
 class PointAt(NamedTuple):
-    """ "The Owls plotted (5, 14) for Trial 3." """
+    """ "For the Owls, plot (5, 14) for Trial 3." """
 
     np: Np
     first: Number
