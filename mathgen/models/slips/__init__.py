@@ -1,8 +1,9 @@
 """The catalogue of slips, a file for each subject.
 
-An id is the letter of a section and a number. Sections A to K were gathered from studies of pupils' errors. Those with a star were
-seen, some only in their abstract; the others are cited from memory. A slip of these sections without a remark is described in one of
-its studies or follows from how the numbers stand in a table. "Ours" marks what no study known to us describes: common practice.
+An id is the letter of a section and a number. What sections A to K begin with, up to A16, B09, C10, D16, E11, F14, G08, H13, I14, J09
+and K11, was gathered from studies of pupils' errors, or follows from how the numbers stand in a table. Studies with a star were seen,
+some only in their abstract; the others are cited from memory. Higher numbers are ours, as common practice has it: no study known to us
+describes them, but where a slip names one.
 
 - A, a fraction of a set: Wearne and Kouba 2000*; Hart 1981; Behr et al. 1983.
 - B, equal fractions and comparing: Clarke and Roche 2009*; Malone and Fuchs 2017*; Gomez et al., ERIC ED599798*; Pearn and Stephens
