@@ -146,6 +146,11 @@ class SaidMany:
         return f"Look at {self.names}" if self.by == "trials" else self.first.look
 
     @property
+    def think(self) -> str:
+        """What the words tell of: "Think about Trials 1 and 2"."""
+        return f"Think about {self.names}" if self.by == "trials" else self.first.think
+
+    @property
     def place(self) -> str:
         """What they share, for looking it up: "the Owls in Trial 1", "Trial 1", "the Owls"."""
         return {"groups": self.first.span, "trials": self.first.who, "colors": f"{self.first.who} {self.first.when}"}[self.by]

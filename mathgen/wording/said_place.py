@@ -53,6 +53,11 @@ class SaidPlace:
         return f"Look at {self.span}"
 
     @property
+    def think(self) -> str:
+        """Which results the words tell of, as a sentence without its period: "Think about Trial 1". There is nothing to look at."""
+        return f"Think about {self.span}"
+
+    @property
     def trials(self) -> int:
         """How many trials the quantity covers, for choosing words."""
         return len(self._scope.trials or self._speaker.table.trials)

@@ -30,7 +30,7 @@ MODELS = problem_models()
 # One word for each family of words that mean the same, so that a swap of synonyms is no new way of saying.
 SYNONYMS = (
     (r"\b(altogether|in total|all together)\b", "in all"),
-    (r"\b(look at|use|check|read|see)\b", "see"),
+    (r"\b(look at|think about|use|check|read|see)\b", "see"),
     (r"\b(results table|table|chart)\b", "table"),
     (r"\b(find|count|work out)\b", "find"),
     (r"\b(suppose|imagine|say)\b", "suppose"),
