@@ -10,7 +10,7 @@ from mathgen.asks.steps import centers
 from mathgen.bank.build import Report, build_bank
 from mathgen.bank.desk import Desk
 from mathgen.grades.curriculum import load
-from mathgen.proof import by_relation, lists
+from mathgen.proof import by_relation, list_statistics
 from mathgen.proof.judge import proved
 from mathgen.reading import evaluate as reading_evaluate
 from mathgen.scenario.words import scenario
@@ -64,8 +64,8 @@ def test_the_lower_half_for_the_upper_is_caught_in_the_relation(monkeypatch: pyt
 
 
 def test_a_wrong_statistic_is_caught_by_the_steps_own_check(monkeypatch: pytest.MonkeyPatch) -> None:
-    honest = lists._twice_the_middle
-    monkeypatch.setattr(lists, "_twice_the_middle", lambda rising: honest(rising) + rising[-1])
+    honest = list_statistics._twice_the_middle
+    monkeypatch.setattr(list_statistics, "_twice_the_middle", lambda rising: honest(rising) + rising[-1])
     assert refused("steps") <= {DEVIATION}
 
 
