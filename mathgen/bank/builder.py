@@ -48,6 +48,7 @@ from mathgen.gate.signature import Signature
 from mathgen.gate.work import operations
 from mathgen.grades.curriculum import Curriculum
 from mathgen.models.registry import ProblemModel
+from mathgen.models.slips import slip_rule
 from mathgen.problems.draft import Draft
 from mathgen.problems.record import Cell, Given, Level, Problem, Step
 from mathgen.wording.frames import SOURCES, Frame
@@ -288,6 +289,7 @@ class Builder:
         """The candidate as a whole problem, with its key and its proof. It is to be kept only if every route agrees."""
         draft = candidate.draft
         key = answer_of(self.desk, draft, candidate.exact, candidate.shown, candidate.words.question)
+        draft = draft._replace(slips=_from_source(draft.slips, candidate.words.source))
         bars = [int(given.number) for given in candidate.givens if given.where == "graph"]
         if bars:
             also = lines_as_ones(bars, self._tallest(candidate.givens), self.grade, candidate.exact)
@@ -326,6 +328,11 @@ class Builder:
             proof=(),
         )
         return self.desk.judge.prove(problem)
+
+
+def _from_source(slips: tuple[tuple[str, tuple[int | str, ...]], ...], source: str) -> tuple[tuple[str, tuple[int | str, ...]], ...]:
+    """The slips that may come about where the numbers stand."""
+    return tuple(one for one in slips if source in (slip_rule(one[0]).sources or SOURCES))
 
 
 def _all_printed(draft: Draft, leaves: tuple[Expr, ...]) -> dict[Expr, str]:

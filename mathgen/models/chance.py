@@ -66,13 +66,24 @@ def picked_color(view: TableView) -> AskSpace:
         if 0 in counts or n < _FEWEST or 2 * k == n or len(colors) * k == n:
             return None
         rest = tuple(one for one in parts if one is not parts[place])
+        happened: tuple[tuple[str, tuple[int, ...]], ...] = ()
+        if measure == "set_up":
+            downs = [view.number(view.quantity("down", spot, one)) for one in colors]
+            fell = sum(downs) - downs[place] if negated else downs[place]
+            happened = (("K45", (fell, k)), ("K44", (fell, sum(downs))))
         top: Expr = parts[place] if not negated else rest[0] if len(rest) == 1 else Op("+", rest)
         return _chance(
             top,
             Op("+", parts),
             (k, n),
-            (*_counted_slips(k, n, n - k, negated), ("K02", (len(colors) - 1 if negated else 1, len(colors)))),
-            {"parts": parts, "whole": view.quantity(measure, spot), "part": parts[place], "neg": "not " if negated else ""},
+            (*happened, *_counted_slips(k, n, n - k, negated), ("K02", (len(colors) - 1 if negated else 1, len(colors)))),
+            {
+                "parts": parts,
+                "whole": view.quantity(measure, spot),
+                "part": parts[place],
+                "neg": "not " if negated else "",
+                "in_headings": "yes" if measure == "set_up" else "",
+            },
         )
 
     return AskSpace((spots, measures, colors, _IS_OR_NOT), build)

@@ -63,7 +63,8 @@ def how_many_more(view: TableView) -> AskSpace:
         if most == 2 * least or _at_a_glance(compared):
             return None
         left = tuple(view.number(Quantity("standing", one.scope)) for one in (bigger, smaller))
-        uneven = left[0] + most != left[1] + least  # of sets of one size, as many more are down as are fewer standing
+        # Of sets of one size, as many more are down as are fewer standing; and what is the smaller number is taken for that.
+        uneven = left[0] + most != left[1] + least and abs(left[0] - left[1]) != least
         return Draft(
             ask=Ask(Value(Op("-", (bigger, smaller))), (), _WHOLE),
             roles={"pair": pair, "asked": (bigger, smaller) if word == "more" else (smaller, bigger), "word": word},
@@ -185,7 +186,7 @@ def times_smaller_unknown(view: TableView) -> AskSpace:
             ask=Ask(Value(smaller), (Equation(bigger, Op("*", (times, smaller))),), _WHOLE),
             roles={"bigger": bigger, "smaller": smaller, "both": both, "pair": (bigger, smaller), "times": times},
             structure="times",
-            slips=(("G14", (most, times.number)), ("G15", (most, times.number)), ("M05", (least,))),
+            slips=(("G14", (most, times.number)), ("G15", (most, times.number)), ("M05", (least, times.number))),
             features=frozenset({"times_as_many"}),
             clash=True,
             must_not_show=(smaller.scope,),

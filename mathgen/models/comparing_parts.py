@@ -190,7 +190,7 @@ def how_much_greater_decimal(view: TableView) -> AskSpace:
             ask=Ask(Value(Op("-", (rate, rate2))), (), _DECIMAL),
             roles=roles,
             structure="what fraction",
-            slips=(("E37", texts), ("C43", (k, n, k2, n)), ("C44", (k, n))),
+            slips=(("E37", texts), ("E39", texts), ("C43", (k, n, k2, n)), ("C44", (k, n))),
             features=decimal_features("decimal_compute", *texts),
             rates=((rate, texts[0]), (rate2, texts[1])),
             sets=(n, n),

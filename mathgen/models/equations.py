@@ -185,7 +185,7 @@ def right_expression(view: TableView) -> AskSpace:
 
 
 def _missing(product: int, factor: int) -> tuple[tuple[str, tuple[int, ...]], ...]:
-    return ("O05", (product, factor)), ("O06", (product, factor)), ("M05", (product // factor,))
+    return ("O05", (product, factor)), ("O06", (product, factor)), ("M05", (product // factor, factor))
 
 
 def _times(view: TableView, pair: Pair) -> tuple[Quantity, Quantity, Stated, int, int] | None:

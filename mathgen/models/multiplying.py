@@ -196,4 +196,4 @@ def _product_slips(groups: int, size: int) -> tuple[tuple[str, tuple[int, ...]],
 
 
 def _quotient_slips(total: int, known: int) -> tuple[tuple[str, tuple[int, ...]], ...]:
-    return ("M03", (total, known)), ("M09", (total // known,)), ("M04", (total, known)), ("M05", (total // known,))
+    return ("M03", (total, known)), ("M09", (total // known,)), ("M04", (total, known)), ("M05", (total // known, known))

@@ -41,6 +41,7 @@ RULES: tuple[Rule, ...] = (
     rule("source", "the bar graph", always("graph")),
     rule("at", "(look|use) at? <source>", lambda source: source),
     rule("fact", "<at>", _look),
+    rule("fact", "the headings show the ITEM SET", always(())),  # where they stand: nothing is counted by it
     rule("fact", "<at> for <who>", _look),
     rule("fact", "<at> (in|for) <trials>", lambda source, when: _look(source, None, when)),
     rule("fact", "<at> for <who> <when>", _look),

@@ -41,6 +41,8 @@ TOLD: tuple[Rule, ...] = (
     rule("fact", "<one_ware> costs <amount_of_money>", _price),
     rule("fact", "the price list says <amount_of_money> for <ware>", lambda amount, item: _price(item, amount)),
     rule("fact", "the price list says <amount_of_money> for <one_ware>", lambda amount, item: _price(item, amount)),
+    rule("fact", "(a|the) store sells <ware> for <amount_of_money>", _price),
+    rule("fact", "(a|the) store sells <one_ware> for <amount_of_money>", _price),
     rule("buyer", "(a|the) group", always(True)),
     rule("fact", "<buyer> buys <ware> for <amount_of_money>", lambda _, item, amount: _bought_for(item, amount)),
     rule("fact", "<buyer> buys <ware>", lambda _, item: (Bought(((None, item),)),)),

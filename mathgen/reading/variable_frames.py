@@ -86,7 +86,7 @@ RULES: tuple[Rule, ...] = (
     ),
     rule(
         "fact",
-        "the goal for NEXT is LETTER <things> <that_outcome> , more than in TRIALS",
+        "to reach the goal NEXT , LETTER <things> must <be_done> , more than in TRIALS",
         lambda _, letter, colors, m, trials: _next(letter, m, None, colors, trials),
     ),
     rule(

@@ -24,6 +24,7 @@ READ = [
     ("Look at the price list. A group buys 2 boxes. The group pays 3 dollars. How many cents does the group get back?", "220"),
     ("Look at the prices of the box and the paper tube. How many cents more does the box cost?", "32"),
     ("The box costs $0.40. What fraction of a dollar does the box cost?", "2/5"),
+    ("A store sells a box for $0.40. The store sells one paper tube for $0.08. How many dollars more does the box cost?", "8/25"),
     ("The paper tube costs 8¢. How many dollars does the paper tube cost, as a decimal?", "2/25"),
     ("Look at the price list. What percent of a dollar is the price of the box?", "2/5"),
     ("The box costs 40¢. The paper tube costs 8¢. What percent of the higher price is the lower price?", "1/5"),

@@ -47,6 +47,18 @@ def overlooks_not(k: int, n: int) -> Wrong:
     return over(k, n)
 
 
+@slip("K44", "All the {items} {set_up} are in the bag. Their numbers stand in the headings.", sources=("table",))
+def counts_what_happened(k: int, n: int) -> Wrong:
+    """Ours: the rows of the table are counted, though the question is about what was there before."""
+    return over(k, n)
+
+
+@slip("K45", "That is what happened to one kind. The question asks about all the {items} {set_up}.", sources=("table",))
+def part_of_its_own_color(k: int, n: int) -> Wrong:
+    """Ours: what happened to the color that is asked for."""
+    return over(k, n)
+
+
 @slip("K13", "Two outcomes need not be equally likely. Count them.")
 def even_chances() -> Wrong:
     """K01, for a probability."""

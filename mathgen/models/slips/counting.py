@@ -20,7 +20,7 @@ def word_picks_sign(given: int, difference: int) -> Wrong:
     return whole(given + difference)
 
 
-@slip("H05", "Count the {items} {down}, not the {items} {standing}.")
+@slip("H05", "Count the {items} {down}, not the {items} {standing}.", sources=("words", "table"))
 def standing_instead(u: int, u2: int) -> Wrong:
     return whole(abs(u - u2))
 

@@ -105,7 +105,7 @@ def percent_of_the_difference(part: int, price: int) -> Wrong:
     return over(price - part, price)
 
 
-@slip("Y20", "Line up the points. Add tenths to tenths and hundredths to hundredths.")
+@slip("Y20", "Ten hundredths make 1 tenth. Did you add the new tenth?")
 def drops_a_new_ten(one: int, other: int) -> Wrong:
     """Ten hundredths are not traded for a tenth."""
     ones = one % 10 + other % 10

@@ -4,6 +4,8 @@ from __future__ import annotations
 
 from mathgen.models.slips.rule import Wrong, slip, whole
 
+_FACTS = 12  # the largest factor of a product that is known by heart
+
 
 @slip("M01", "The number is the same each time. Multiply, do not add.")
 def adds_for_product(groups: int, size: int) -> Wrong:
@@ -26,8 +28,9 @@ def multiplies_for_quotient(total: int, known: int) -> Wrong:
 
 
 @slip("M05", "You are 1 away. Check: multiply your answer by the other number.", unless_printed=True)
-def one_group_off(quotient: int) -> Wrong:
-    return whole(quotient - 1)
+def one_group_off(quotient: int, other: int) -> Wrong:
+    """A fact that is not quite known; nobody is 1 away from 144 / 2 = 72."""
+    return whole(quotient - 1) if max(quotient, other) <= _FACTS else None
 
 
 @slip("M06", "Tens times ones gives tens. Did you leave out a zero?")

@@ -62,10 +62,20 @@ def own_set_wins(winner: str) -> Wrong:
 
 @slip("E37", "Line up the points. Tenths go with tenths.")
 def difference_lined_up_at_the_right(one: str, other: str) -> Wrong:
-    """0.75 - 0.5 as 0.70."""
+    """0.75 - 0.5 as 0.70, and 0.3 - 0.22 as 0.19: the greater number of digits first."""
     digits, digits2 = one.partition(".")[2], other.partition(".")[2]
-    top = int(digits or "0") - int(digits2 or "0")
-    return over(top, 10 ** max(len(digits), len(digits2))) if len(digits) != len(digits2) and top > 0 else None
+    top = abs(int(digits or "0") - int(digits2 or "0"))
+    return over(top, 10 ** max(len(digits), len(digits2))) if len(digits) != len(digits2) and top else None
+
+
+@slip("E39", "You cannot switch the digits. Trade 1 from the place on the left.")
+def smaller_digit_from_larger(one: str, other: str) -> Wrong:
+    """0.3 - 0.22 as 0.12: in each place the smaller digit is taken from the larger one."""
+    places = max(len(text.partition(".")[2]) for text in (one, other))
+    digits, digits2 = (text.partition(".")[2].ljust(places, "0") for text in (one, other))
+    switched = any(a < b for a, b in zip(digits, digits2, strict=True))
+    apart = "".join(str(abs(int(a) - int(b))) for a, b in zip(digits, digits2, strict=True))
+    return over(int(apart), 10**places) if switched else None
 
 
 @slip("C49", "That is the part of all trials. One set is what is {set_up} for one trial.")

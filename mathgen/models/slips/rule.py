@@ -17,6 +17,7 @@ class SlipRule(NamedTuple):
     """How a slip comes about, and what to say to the pupil; names in braces come from the scenario.
 
     ``unless_printed``: not where the wrong number stands in the problem, for then it was copied, not miscounted.
+    ``sources``: where the numbers may stand ("words", "table" or "graph") for the slip to come about; empty for anywhere.
     ``unless_told``: not where the words tell how many successes there were, for then no trial is judged.
     """
 
@@ -25,20 +26,21 @@ class SlipRule(NamedTuple):
     line: str
     unless_printed: bool = False
     unless_told: bool = False
+    sources: tuple[str, ...] = ()
 
 
 RULES: dict[str, SlipRule] = {}
 
 
 def slip(
-    slip_id: str, line: str, *, unless_printed: bool = False, unless_told: bool = False
+    slip_id: str, line: str, *, unless_printed: bool = False, unless_told: bool = False, sources: tuple[str, ...] = ()
 ) -> Callable[[Callable[..., Wrong]], Callable[..., Wrong]]:
     """Files a rule under its id: the letter of its section and a number."""
 
     def file(wrong: Callable[..., Wrong]) -> Callable[..., Wrong]:
         if slip_id in RULES:
             raise ValueError(f"two slips are named {slip_id}")
-        RULES[slip_id] = SlipRule(slip_id, wrong, line, unless_printed, unless_told)
+        RULES[slip_id] = SlipRule(slip_id, wrong, line, unless_printed, unless_told, sources)
         return wrong
 
     return file
