@@ -6,7 +6,7 @@ from mathgen.reading.chart import Rule, rule
 from mathgen.reading.facts import Claims, of
 from mathgen.reading.meaning.counts import Count
 from mathgen.reading.meaning.letters import LetterEquation, LetterFor, TheExpression, ToChooseFrom
-from mathgen.reading.meaning.rates import BonusPoints, PointsEach, SamePoints, ScoreIs
+from mathgen.reading.meaning.rates import PointsEach, SamePoints, ScoreIs
 from mathgen.reading.meaning.scope import Labels, Np
 from mathgen.reading.noun_phrases import Counted, joined, measured, what
 from mathgen.reading.tokens import Number
@@ -27,10 +27,6 @@ def _worth_n(measure: Measure, color: Labels, letter: str, total: Number) -> Cla
 
 def _two_colors(one: Label, other: Label, measure: Measure, number: Number) -> Claims:
     return (PointsEach(measure, what(joined(one, (other,))), number),)
-
-
-def _with_bonus(measure: Measure, color: Labels, number: Number, bonus: Number) -> Claims:
-    return (PointsEach(measured(measure, "down", "standing"), what(color), number), BonusPoints(bonus))
 
 
 def _each_alike(measure: Measure, thing: Counted) -> Claims:
@@ -70,9 +66,8 @@ RULES: tuple[Rule, ...] = (
     rule("ask", "is the total number of points <expression>", lambda one: RightExpression(Np(), one)),
     rule("expressions", "<expression> , <expression> , and <expression>", lambda *shown: (ToChooseFrom(tuple(map(tuple, shown))),)),
     rule("fact", "look at <expressions>", lambda claims: claims),
-    rule("ask", "which expression is right", lambda: WhichRecords(Np())),
-    rule("ask", "which one gives the points", lambda: WhichRecords(Np())),
-    rule("ask", "which expression gives the points", lambda: WhichRecords(Np())),
+    rule("ask", "which one gives all the points", lambda: WhichRecords(Np())),
+    rule("ask", "which expression? gives all? the points", lambda: WhichRecords(Np())),
     rule("ask", "which expression is right for the points", lambda: WhichRecords(Np())),
     rule("ask", "which expression tells the number of points", lambda: WhichRecords(Np())),
     rule("fact", "use the expression <bracketed>", lambda expression: (expression,)),
@@ -88,16 +83,6 @@ RULES: tuple[Rule, ...] = (
         "fact",
         "each COLOR ITEM and each COLOR ITEM <that_outcome> (earns|earned) WHOLE points",
         lambda a, _, b, __, m, n: _two_colors(a, b, m, n),
-    ),
-    rule(
-        "fact",
-        "each <thing> <that_outcome> is worth WHOLE points , and a bonus of WHOLE points is added",
-        lambda color, m, n, bonus: _with_bonus(m, color, n, bonus),
-    ),
-    rule(
-        "fact",
-        "a bonus of WHOLE points is added to WHOLE points for each <thing> <that_outcome>",
-        lambda bonus, n, color, m: _with_bonus(m, color, n, bonus),
     ),
     rule("fact", "each COLOR or COLOR ITEM <that_outcome> is worth WHOLE points", lambda a, b, _, m, n: _two_colors(a, b, m, n)),
 )

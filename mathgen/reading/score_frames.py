@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from mathgen.reading.chart import Clash, Rule, rule
-from mathgen.reading.facts import Claims
+from mathgen.reading.facts import Claims, at, of
 from mathgen.reading.meaning.counts import Count, Look
 from mathgen.reading.meaning.rates import BonusPoints, EquationIs, LetterIs, PointsEach, RuleIs, ScoreIs, Term, Terms
 from mathgen.reading.meaning.scope import Labels, Np
@@ -39,6 +39,13 @@ def _at(when: Labels, score: ScoreIs) -> Claims:
     if score.np.trials is not None:
         raise Clash
     return (score._replace(np=score.np._replace(trials=when)),)
+
+
+def _at_points(claims: Claims, number: Number) -> Claims:
+    match claims:
+        case (Count() as count,):
+            return (count, *_each(count.np.colors, count.measure, number))
+    raise Clash
 
 
 EACH = "for each <thing> <that_outcome>"
@@ -89,7 +96,13 @@ TOLD: tuple[Rule, ...] = (
         "each <thing> <that_outcome> was worth WHOLE points , WHOLE points <in_all>",
         lambda c, m, n, total, _: (*_each(c, m, n), _score(total)),
     ),
-    rule("fact", "a bonus of WHOLE points is added", lambda n: (BonusPoints(n),)),
+    # "a bonus is added" beside "for each" could be read as one for each
+    rule("fact", "one bonus of WHOLE points is added at the end", lambda n: (BonusPoints(n),)),
+    rule("fact", "<when> , <clause> at WHOLE points each", lambda when, claims, n: at(when, _at_points(claims, n))),
+    rule("and_bonus", "<clause> , and then got one bonus of WHOLE points", lambda claims, n: (*claims, BonusPoints(n))),
+    rule("and_bonus", "<who> got one bonus of WHOLE points and <vp>", lambda who, n, claims: (*of(who, claims), BonusPoints(n))),
+    rule("fact", "<and_bonus>", lambda claims: claims),
+    rule("fact", "<when> , <and_bonus>", at),
     rule("fact", "of these , WHOLE points were a bonus", lambda n: (BonusPoints(n),)),
     rule("fact", f"the other points were WHOLE points {EACH}", lambda n, c, m: _each(c, m, n)),
     rule("earned", "<who> earned WHOLE points <tail>?", lambda who, n, tail: _score(n, who, tail)),

@@ -78,7 +78,7 @@ class PointsEach(NamedTuple):
 
 
 class BonusPoints(NamedTuple):
-    """ "A bonus of 10 points is added." """
+    """ "One bonus of 10 points is added at the end", "... and then got one bonus of 10 points". """
 
     number: Number
 
