@@ -31,7 +31,7 @@ def in_words(reading: Reading, table: TrialTable, scenario: Scenario) -> str:
         return f"Multiply {' by '.join(str(one.number) for one in asked.stated())}."
     number = [number_of(quantity, table, scenario) for quantity in asked.subjects]
     first = asked.subjects[0]
-    who, when, things = _who(first.scope, scenario), _when(first.scope, table, scenario), _things(first.scope, scenario)
+    who, when, things = who_of(first.scope, scenario), when_of(first.scope, table, scenario), things_of(first.scope, scenario)
     stated = {stated.meaning: stated.number for stated in asked.stated()}
     base = "" if first.measure in BY_TRIAL else scenario.base[first.measure]
     match asked.kind:
@@ -224,29 +224,32 @@ def number_of(quantity: Quantity, table: TrialTable, scenario: Scenario) -> str:
     scope = quantity.scope
     if quantity.measure in BY_TRIAL:
         counted = scenario.trials if quantity.measure == "trials" else quantity.measure
-        when = f" {_when(scope, table, scenario)}"
+        when = f" {when_of(scope, table, scenario)}"
         if scope.trials is None:  # a group may have had fewer than there are in the table
             when = "" if quantity.measure == "trials" else f" in all {scenario.trials}"
-        return f"the number of {counted} of {_who(scope, scenario)}{when}"
+        return f"the number of {counted} of {who_of(scope, scenario)}{when}"
     verb = scenario.past[quantity.measure]
-    return f"the number of {_things(scope, scenario)} that {_who(scope, scenario)} {verb} {_when(scope, table, scenario)}"
+    return f"the number of {things_of(scope, scenario)} that {who_of(scope, scenario)} {verb} {when_of(scope, table, scenario)}"
 
 
 def _name_of_form(demand: Demand) -> str:
     return {"percent": "the percent", "decimal": "the decimal"}.get(demand.form, "the fraction")
 
 
-def _who(scope: Scope, scenario: Scenario) -> str:
+def who_of(scope: Scope, scenario: Scenario) -> str:
+    """``the Owls and the Kites``, ``the class``."""
     return scenario.the_class if scope.groups is None else listed([group_name(group, scenario) for group in scope.groups])
 
 
-def _things(scope: Scope, scenario: Scenario) -> str:
+def things_of(scope: Scope, scenario: Scenario) -> str:
+    """``red pins``, ``pins``."""
     return scenario.items if scope.colors is None else f"{listed(list(scope.colors))} {scenario.items}"
 
 
-def _when(scope: Scope, table: TrialTable, scenario: Scenario) -> str:
+def when_of(scope: Scope, table: TrialTable, scenario: Scenario) -> str:
+    """``in Trial 1``, ``in both trials``, ``in all 3 trials``."""
     if scope.trials is None and len(table.trials) > 1:
-        return f"in all {len(table.trials)} {scenario.trials}"
+        return f"in {'both' if len(table.trials) == 2 else f'all {len(table.trials)}'} {scenario.trials}"
     trials = scope.trials or table.trials
     if len(trials) > 1 and all(isinstance(trial, int) for trial in trials):
         return f"in {scenario.trials.capitalize()} {listed([str(trial) for trial in trials])}"

@@ -23,6 +23,7 @@ from mathgen.exact.demand import in_words
 from mathgen.exact.forms import fraction
 from mathgen.reading.evaluate import Counts, evaluate
 from mathgen.reading.pupils.plan import Picked, Plan
+from mathgen.reading.pupils.say_series import SaySeries
 from mathgen.reading.say_back import number_of
 from mathgen.scenario.words import Scenario
 from mathgen.trials.table import TrialTable
@@ -30,16 +31,22 @@ from mathgen.trials.table import TrialTable
 
 def sentence_of(plan: Plan, table: TrialTable, scenario: Scenario) -> str:
     """The question as it was understood, with everything that was left out filled in."""
-    goal = plan.goal
+    goal, say = plan.goal, SaySeries(table, scenario)
 
     def named(expr: Expr) -> str:
         return _named(expr, table, scenario)
 
     if isinstance(goal, Picked):
         tested = {"equal": "exactly", "more": "more than", "fewer": "fewer than"}.get(goal.test, goal.test)
+        short = say.picked(goal, tested)
+        if short is not None:
+            return f"{short}."
         what = "Count those" if goal.counted else "Find those"
         return f"{what} for which it is {tested} {goal.number}: {'; '.join(map(named, goal.exprs))}."
     if isinstance(goal, Choice):
+        short = say.choice(goal)
+        if short is not None:
+            return f"{short}."
         return f"Find which is the {'greatest' if goal.most else 'smallest'}: {'; '.join(map(named, goal.exprs))}."
     assert not isinstance(goal, Truth | QuotientRemainder | Listing | Changes | Chosen | Same)  # no wish asks for any of these
     if isinstance(goal, Ratio):
@@ -63,10 +70,12 @@ def _named(expr: Expr, table: TrialTable, scenario: Scenario) -> str:
     if isinstance(expr, Stated):
         return str(expr.number)
     if isinstance(expr, Stat):
-        return f"the {expr.name} of: {'; '.join(_named(part, table, scenario) for part in expr.series)}"
+        short = SaySeries(table, scenario).statistic(expr.series, f"the {expr.name}")
+        return short or f"the {expr.name} of: {'; '.join(_named(part, table, scenario) for part in expr.series)}"
     if isinstance(expr, Ordered):
         which = "greatest" if expr.place else "smallest"
-        return f"the {which} of: {'; '.join(_named(part, table, scenario) for part in expr.series)}"
+        short = SaySeries(table, scenario).statistic(expr.series, f"the {which}")
+        return short or f"the {which} of: {'; '.join(_named(part, table, scenario) for part in expr.series)}"
     assert isinstance(expr, Op)  # plans hold no other
     parts = [_named(part, table, scenario) for part in expr.args]
     if expr.symbol == "-":
@@ -94,23 +103,26 @@ def _counted(expr: Expr) -> list[Quantity]:
     return quantities(expr)
 
 
+_SIGNS = {"+": "+", "-": "−", "*": "×", "/": "÷"}  # as pupils write them
+
+
 def _work(expr: Expr, counts: Counts, lines: list[str]) -> str:
     """Write the work of an expression; gives back its value as text."""
     value = fraction(evaluate(expr, counts))
     if isinstance(expr, Op):
         parts = [_work(part, counts, lines) for part in expr.args]
         written = [f"({part})" if "/" in part and expr.symbol in "/*" else part for part in parts]
-        lines.append(f"{f' {expr.symbol} '.join(written)} = {value}")
+        lines.append(f"{f' {_SIGNS[expr.symbol]} '.join(written)} = {value}")
     elif isinstance(expr, Stat):
         numbers = sorted((evaluate(part, counts) for part in expr.series), key=int)
         if expr.name == "mean":
-            lines.append(f"({' + '.join(str(evaluate(part, counts)) for part in expr.series)}) / {len(numbers)} = {value}")
+            lines.append(f"({' + '.join(str(evaluate(part, counts)) for part in expr.series)}) ÷ {len(numbers)} = {value}")
         elif expr.name == "range":
-            lines.append(f"{numbers[-1]} - {numbers[0]} = {value}")
+            lines.append(f"{numbers[-1]} − {numbers[0]} = {value}")
         else:
             middle = numbers[(len(numbers) - 1) // 2 : len(numbers) // 2 + 1]
             lines.append(f"In order: {', '.join(map(str, numbers))}")
-            lines.append(f"({middle[0]} + {middle[1]}) / 2 = {value}" if len(middle) == 2 else f"In the middle: {value}")
+            lines.append(f"({middle[0]} + {middle[1]}) ÷ 2 = {value}" if len(middle) == 2 else f"In the middle: {value}")
     return value
 
 

@@ -247,7 +247,9 @@ class Listener:
         if corrections:
             read_as += f" (I took {listed([f'{typed} for {meant}' for typed, meant in corrections])}.)"
         if plan.missed:
-            read_as += f" ({no_result(plan.missed, self.table, self.scenario)}.)"
+            left = f"the {len(series)} " if (series := getattr(getattr(plan.goal, "expr", None), "series", ())) else ""
+            told = no_result(plan.missed, self.table, self.scenario)
+            read_as += f" ({told}. Only {left}{self.scenario.trials} with a result are counted.)"
         steps = tuple(steps_of(plan, self._counts, self.scenario))
         if isinstance(found, tuple):
             if not found:

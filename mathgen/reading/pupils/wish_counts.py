@@ -38,8 +38,10 @@ def less(talk: Talk, first: Quantity, second: Quantity, sign: int) -> Plan:
         raise Ask("Do you mean the pins left standing?")
     if talk.size(big) <= talk.size(small):
         same = talk.size(big) == talk.size(small)
-        word = "They are the same" if same else f"There are not {'more' if sign > 0 else 'fewer'}, but {'fewer' if sign > 0 else 'more'}"
-        raise False_(f"{word}: {talk.size(first)} and {talk.size(second)}.")
+        both = f"{talk.size(first)} and {talk.size(second)}"
+        if same:
+            raise False_(f"They are the same: {both}. The difference is 0.")
+        raise False_(f"There are not {'more' if sign > 0 else 'fewer'}, but {'fewer' if sign > 0 else 'more'}: {both}.")
     return Plan(Value(Op("-", (big, small))), Demand("whole"), "difference")
 
 

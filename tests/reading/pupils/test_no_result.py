@@ -63,7 +63,7 @@ def test_what_it_plays_no_part_in_is_answered(question: str, value: str):
 def test_a_mean_of_a_groups_own_trials_says_which_it_missed():
     outcome = ask_the_table("what is the mean number of pins the wrens knocked down per trial", WRENS, RAMP)
     assert outcome.value == "4"
-    assert "There is no result for the Wrens in Trial 2." in outcome.read_as
+    assert "There is no result for the Wrens in Trial 2. Only the 2 trials with a result are counted." in outcome.read_as
 
 
 def test_a_wrong_number_of_trials_is_told_by_the_classs_trials():

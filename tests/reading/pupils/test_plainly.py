@@ -10,6 +10,8 @@ from tests.reading.score_corpus import listener
 MAIN = "samples/main.csv"
 
 ANSWERED = [
+    ("how many pins did the Owls knock down in trials 1,2,3", "27"),
+    ("in trials 1, 3, how many pins did the Owls knock down", "17"),
     # Owls 8, 10, 9; Herons 4, 6, 8; Kites 10, 5, 9; Wrens 5, 7, 3; Swifts 6, 8, 11 knocked down in trials 1, 2, 3
     ("in the 2nd go how many pins did the Owls get", "10"),
     ("Use the results to estimate the probability that a red pin is knocked down by the Owls.", "3/4"),
@@ -33,6 +35,8 @@ ANSWERED = [
 ]
 
 NOT_ANSWERED = [
+    "how many pins did the Owls knock down in trials 1,2,9",
+    "in trials 1, 2 pins how many",
     "Red pins are worth 3 points, all the others. How many points did the Owls get in trial 1?",
     "Red pins are worth 3 points. How many points did the Owls get in trial 1?",
     "Compare the Owls in trial 9 and the Herons. How many more pins did the Owls knock down than the Herons in trial 1?",
