@@ -229,15 +229,18 @@ def number_of(quantity: Quantity, table: TrialTable, scenario: Scenario) -> str:
             when = "" if quantity.measure == "trials" else f" in all {scenario.trials}"
         return f"the number of {counted} of {who_of(scope, scenario)}{when}"
     verb = scenario.past[quantity.measure]
-    return f"the number of {things_of(scope, scenario)} that {who_of(scope, scenario)} {verb} {when_of(scope, table, scenario)}"
+    return f"the number of {things_of(scope, scenario)} that {who_of(scope, scenario, table)} {verb} {when_of(scope, table, scenario)}"
 
 
 def _name_of_form(demand: Demand) -> str:
     return {"percent": "the percent", "decimal": "the decimal"}.get(demand.form, "the fraction")
 
 
-def who_of(scope: Scope, scenario: Scenario) -> str:
-    """``the Owls and the Kites``, ``the class``."""
+def who_of(scope: Scope, scenario: Scenario, table: TrialTable | None = None) -> str:
+    """``the Owls and the Kites``, ``the class``; with the table, ``all groups but the Owls`` of many."""
+    if table is not None and scope.groups is not None and len(scope.groups) == len(table.groups) - 1 >= 3:
+        [left] = [group for group in table.groups if group not in scope.groups]
+        return f"all groups but {group_name(left, scenario)}"
     return scenario.the_class if scope.groups is None else listed([group_name(group, scenario) for group in scope.groups])
 
 

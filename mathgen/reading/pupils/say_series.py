@@ -74,16 +74,20 @@ class SaySeries:
         which = self._which(series)
         if series.by == "groups":
             return f"Find which {which} {past} {what}{when}"
-        who = who_of(series.scope, self._scenario)
+        who = who_of(series.scope, self._scenario, self._table)
         return f"Find {'in' if series.by == 'trials' else 'of'} which {which} {who} {past} {what}{when}"
 
     def picked(self, goal: Picked, tested: str) -> str | None:
         """ "Find each group for which the number of pins knocked down in Trial 1 is more than 5"."""
         series = series_of(goal.exprs)
-        if series is None or not self._all(series):
+        if series is None:
             return None
         noun = _NOUN[series.by]
-        what = f"Count the {noun}s for which" if goal.counted else f"Find each {noun} for which"
+        of = f"those of {self._labels(series)}"
+        if goal.counted:
+            what = f"Count {f'the {noun}s' if self._all(series) else of} for which"
+        else:
+            what = f"Find {f'each {noun}' if self._all(series) else of} for which"
         return f"{what} the number of {self._counted(series)} is {tested} {goal.number}"
 
     def statistic(self, counts: Sequence[Expr], name: str) -> str | None:
@@ -97,7 +101,7 @@ class SaySeries:
         if series.by == "groups":
             each = "each group" if self._all(series) else f"each of {self._labels(series)}"
             return f"{name} of the numbers of {things} that {each} {past} {when}"
-        who = who_of(series.scope, self._scenario)
+        who = who_of(series.scope, self._scenario, self._table)
         if series.by == "trials":
             each = "each trial" if self._all(series) else f"each of {self._labels(series)}"
             return f"{name} of the numbers of {things} that {who} {past} in {each}"
@@ -107,13 +111,15 @@ class SaySeries:
         past = self._scenario.past[series.measure]
         things = things_of(series.scope, self._scenario)
         when = "" if series.by == "trials" else f" {when_of(series.scope, self._table, self._scenario)}"
-        who = "" if series.by == "groups" else f"that {who_of(series.scope, self._scenario)} "
+        who = "" if series.by == "groups" else f"that {who_of(series.scope, self._scenario, self._table)} "
         return f"{things} {who}{past}{when}"
 
     def _all(self, series: Series) -> bool:
         return set(series.labels) == set(getattr(self._table, series.by))
 
     def _which(self, series: Series) -> str:
+        if series.by == "groups" and len(series.labels) == len(self._table.groups) - 1 >= 3:
+            return f"of {who_of(Scope(tuple(map(str, series.labels))), self._scenario, self._table)}"
         return _NOUN[series.by] if self._all(series) and len(series.labels) > 2 else f"of {self._labels(series)}"
 
     def _labels(self, series: Series) -> str:

@@ -160,8 +160,17 @@ class Scan:
             for part in ("groups", "trials", "colors"):
                 labels = getattr(bag, part)
                 if isinstance(labels, tuple) and bag == only(EMPTY, part, labels):
+                    if self._more_of_it(got[0], part):
+                        raise NotRead("Leave out all of that, or only a part of it? Please say it another way.")
                     return got[0], [Span("bag", Bag(without=((part, labels),)), value="without")]
         raise NotRead("What should I leave out? Say it another way.")
+
+    def _more_of_it(self, place: int, part: str) -> bool:
+        """ "Without the Owls in trial 2": whether what follows can belong to what is left out."""
+        at, words = self._said.led_in(place)
+        if part == "groups":
+            return trials_at(self._said, at, words) is not None
+        return part == "trials" and bool(words & {"of", "for"}) and people_at(self._said, at, words) is not None
 
 
 def _is_pair(span: Span) -> bool:

@@ -29,6 +29,16 @@ class False_(NotRead):  # noqa: N801  (the plain word is taken)
     """The words say what is not so."""
 
 
+def same_left_out(a: Bag, b: Bag) -> None:
+    """Does nothing where two bags that are set side by side leave out the same.
+
+    Raises:
+        Ask: it is left out of one of them, and may be meant for both.
+    """
+    if a.without != b.without:
+        raise Ask("Should I leave that out for both? Ask only about the groups and trials that you want counted.")
+
+
 @dataclass
 class Talk:
     """What was said before the question."""
@@ -61,6 +71,17 @@ class Talk:
             if name == part:
                 labels = tuple(label for label in labels if label not in left_out)
         return tuple(label for label in every if label in labels)
+
+    def chosen_from(self, part: Dimension, bag: Bag) -> tuple[tuple[Label, ...], Bag]:
+        """The labels to choose from, and the bag without what it leaves out of them.
+
+        Raises:
+            Ask: fewer than two are left.
+        """
+        labels = self.labels(part, only(bag, part, None))
+        if len(labels) < 2:
+            raise Ask(f"Which {SINGLE[part]}s should I choose from?")
+        return labels, bag._replace(without=tuple(one for one in bag.without if one[0] != part))
 
     def filled(self, bag: Bag) -> Bag:
         """The bag with gaps filled from what was said before."""
@@ -107,6 +128,8 @@ class Talk:
         found = []
         for part in DIMENSIONS:
             labels = self.labels(part, bag)
+            if not labels:
+                raise Ask("You leave out all that there is to count. What do you want to know?")
             found.append(None if len(labels) == len(getattr(self.table, part)) else labels)
         return Scope(*found)  # type: ignore[arg-type]
 
@@ -170,6 +193,7 @@ class Talk:
 
     def pair(self, a: Bag, b: Bag) -> tuple[Quantity, Quantity]:
         """Two counts that are compared; what one leaves out is as in the other."""
+        same_left_out(a, b)
         first, second = a._asdict(), b._asdict()
         for mine, theirs in ((first, second), (second, first)):
             if mine["every"] and mine["item"] and mine["colors"] is None and theirs["colors"] is not None:
@@ -244,10 +268,8 @@ class Talk:
         bag = self.filled(wish.bags[0])
         if getattr(bag, part) not in (None, "all"):
             raise Ask(f"Which {SINGLE[part]} do you mean?")
-        found = {
-            label: self.size(self.quantity(only(bag, part, (label,)), "down" if bag.got or bag.had else None))
-            for label in getattr(self.table, part)
-        }
+        labels, bag = self.chosen_from(part, bag)
+        found = {label: self.size(self.quantity(only(bag, part, (label,)), "down" if bag.got or bag.had else None)) for label in labels}
         best = max(found.values()) if wish.sign > 0 else min(found.values())
         winners = tuple(label for label, size in found.items() if size == best)
         if len(winners) != 1:

@@ -21,7 +21,7 @@ from mathgen.reading.evaluate import Cell, Counts, Missing
 from mathgen.reading.pupils.clauses import NoQuestion, understood
 from mathgen.reading.pupils.combined import combined, together
 from mathgen.reading.pupils.hearing import Hearing, Token
-from mathgen.reading.pupils.no_result import no_result
+from mathgen.reading.pupils.no_result import no_result, with_results
 from mathgen.reading.pupils.plainly import Plainly
 from mathgen.reading.pupils.plan import Plan, quantities_of, value_of
 from mathgen.reading.pupils.plans import plan as plan_of
@@ -103,12 +103,12 @@ class Listener:
         except False_ as err:  # a sheet's "10 more pins than the Owls" may have been taken for a count: read again as printed
             return self._as_printed(text) or Outcome("ask", why=_sentence(err.reason))
         except Missing as err:
-            return self._without_result(err.cells)
+            return self._without_result(text, err.cells)
         except NotRead as err:
             return self._as_printed(text) or self._of_successes(text) or Outcome("ask", why=self._asked_back(err, text))
         missing = [cell for quantity in quantities_of(plan.goal) for cell in self._counts.missing(quantity.scope)]
         if missing:
-            return self._without_result(missing)
+            return self._without_result(text, missing)
         try:
             found = self._answered(plan, mended)
         except NotRead as err:
@@ -147,9 +147,19 @@ class Listener:
         found = self._answered(plan, ())
         return found._replace(read_as=f"{found.read_as} {self._successes.rule}")
 
-    def _without_result(self, cells: Sequence[Cell]) -> Outcome:
+    def _without_result(self, question: str, cells: Sequence[Cell]) -> Outcome:
+        """What is told where a result was never taken: that, and the same question about those that were, where it can be answered."""
         why = no_result(list(dict.fromkeys(cells)), self.table, self.scenario)
-        return Outcome("ask", why=f"{why}. Ask only about groups and trials that have a result.")
+        ways = [way for way in with_results(question, cells, self.table, self.scenario) if self._can_be_answered(way)]
+        help_ = f"You can ask: {' Or: '.join(ways)}" if ways else "Ask only about groups and trials that have a result."
+        return Outcome("ask", why=f"{why}. {help_}")
+
+    def _can_be_answered(self, question: str) -> bool:
+        """Whether a question is answered, or would be if no more were missing of it."""
+        with suppress(NotRead):
+            plan, _ = self._planned(self._plainly(question))
+            return not any(self._counts.missing(quantity.scope) for quantity in quantities_of(plan.goal))
+        return False
 
     def _asked_back(self, why: NotRead, question: str) -> str:
         """What a pupil is told, with the question in the pupil's own words where words are quoted."""
@@ -254,9 +264,9 @@ class Listener:
         if isinstance(found, tuple):
             if not found:
                 return Outcome("ask", read_as, why="There is none in the table.")
-            if plan.kind.startswith("most") and len(found) == len(getattr(plan.goal, "labels", ())):
-                return Outcome("ask", read_as, why=f"They are all the same: {listed(list(found))}.")
             shown = [self._shown(name, plan.by) for name in found]
+            if plan.kind.startswith("most") and len(found) == len(getattr(plan.goal, "labels", ())):
+                return Outcome("ask", read_as, why=f"They are all the same: {listed(shown)}.")
             return Outcome("answer", read_as, " and ".join(found), listed(shown), (), steps)
         if isinstance(plan.goal, Ratio):
             first, second = (value_of(Value(expr), self._counts) for expr in (plan.goal.first, plan.goal.second))

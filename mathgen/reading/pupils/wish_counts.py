@@ -6,7 +6,7 @@ from mathgen.asks.expression import Op, Quantity, Stat, Stated, Value
 from mathgen.exact.demand import Demand
 from mathgen.reading.pupils.bags import DIMENSIONS, EMPTY, only
 from mathgen.reading.pupils.plan import Plan
-from mathgen.reading.pupils.talk import Ask, Dimension, False_, Talk
+from mathgen.reading.pupils.talk import Ask, Dimension, False_, Talk, same_left_out
 from mathgen.reading.pupils.wish import Wish
 from mathgen.reading.pupils.wish_series import series_of
 
@@ -107,6 +107,7 @@ def minus(talk: Talk, wish: Wish) -> Plan:
 def mean_difference(talk: Talk, wish: Wish) -> Plan:
     """How much greater one mean is."""
     a, b = wish.bags
+    same_left_out(a, b)
     each = a.each or b.each
     if each is None:
         raise Ask("The mean for each what: each trial, or each group?")

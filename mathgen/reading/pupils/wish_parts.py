@@ -7,7 +7,7 @@ from mathgen.exact.demand import Demand
 from mathgen.reading.chart import Clash
 from mathgen.reading.pupils.bags import DIMENSIONS, EMPTY, Bag, only, plus
 from mathgen.reading.pupils.plan import Plan
-from mathgen.reading.pupils.talk import Ask, False_, Talk
+from mathgen.reading.pupils.talk import Ask, False_, Talk, same_left_out
 from mathgen.reading.pupils.wish import Wish
 
 
@@ -114,6 +114,7 @@ def share_count(talk: Talk, wish: Wish) -> Plan:
 def out_of(talk: Talk, wish: Wish) -> Plan:
     """One count out of another that holds it."""
     a, b = wish.bags
+    same_left_out(a, b)
     if b.measure != "set_up" and b.measure is not None and b.measure != a.measure:
         raise Ask("What part of which pins do you mean?")
     a = talk.filled(a)

@@ -6,7 +6,7 @@ from mathgen.asks.expression import Choice, Expr, Op, Quantity, Stated, Value
 from mathgen.exact.demand import Demand
 from mathgen.reading.pupils.bags import Bag, only
 from mathgen.reading.pupils.plan import Plan
-from mathgen.reading.pupils.talk import Ask, Dimension, False_, Talk
+from mathgen.reading.pupils.talk import Ask, Dimension, False_, Talk, same_left_out
 from mathgen.reading.pupils.wish import Wish
 from mathgen.scenario.naming import listed
 from mathgen.trials.scope import Label
@@ -51,6 +51,7 @@ def points(talk: Talk, wish: Wish) -> Plan:
 def points_difference(talk: Talk, wish: Wish) -> Plan:
     """How many more points."""
     a, b = wish.bags
+    same_left_out(a, b)
     if b.trials is None:
         b = b._replace(trials=a.trials)
     elif a.trials is None:
@@ -69,6 +70,6 @@ def points_most(talk: Talk, wish: Wish) -> Plan:
     bag = talk.filled(wish.bags[0])
     if getattr(bag, by) not in (None, "all") or (by == "trials" and bag.groups is None):
         raise Ask("Which ones should I choose from?")
-    labels: tuple[Label, ...] = getattr(talk.table, by)
+    labels, bag = talk.chosen_from(by, bag)
     exprs = tuple(scored(talk, wish, only(bag, by, (label,))) for label in labels)
     return Plan(Choice(tuple(map(str, labels)), exprs, wish.sign > 0), Demand("name"), "most", by)

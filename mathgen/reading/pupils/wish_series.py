@@ -92,7 +92,10 @@ def choices(talk: Talk, wish: Wish) -> tuple[tuple[str, ...], tuple[Quantity, ..
     if by == "groups":
         bag = bag._replace(their=False)
     names, found = [], []
-    for label in wish.labels or getattr(talk.table, by):
+    if wish.labels and any(part == by for part, _ in bag.without):
+        raise Ask("Which ones should I choose from?")
+    labels, bag = talk.chosen_from(by, bag)
+    for label in wish.labels or labels:
         scope = talk.scope(only(bag, by, (label,)))
         if not talk.counts.cells(scope) and not talk.counts.missing(scope):
             continue  # no such pins were set up

@@ -74,3 +74,55 @@ def test_a_color_that_was_not_counted_is_named():
     outcome = ask_the_table("who knocked down the most pins", KITES, RAMP)
     assert outcome.why.startswith("There is no result for the Kites in Trial 3 (gold).")
     assert ask_the_table("how many red pins did the kites knock down", KITES, RAMP).value == "7"
+
+
+@pytest.mark.parametrize(
+    ("question", "ways"),
+    [
+        (
+            "who knocked down the most pins?",
+            ("Who knocked down the most pins in Trials 1 and 3?", "Who knocked down the most pins, without the Wrens?"),
+        ),
+        ("how many more pins did the owls get than the wrens", ("How many more pins did the owls get than the wrens in Trials 1 and 3?",)),
+        ("who knocked down the most pins in trial 2", ("Who knocked down the most pins in trial 2, without the Wrens?",)),
+    ],
+)
+def test_a_question_that_can_be_answered_is_offered_in_its_place(question: str, ways: tuple[str, ...]):
+    why = ask_the_table(question, WRENS, RAMP).why
+    assert why == f"There is no result for the Wrens in Trial 2. You can ask: {' Or: '.join(ways)}"
+    assert all(ask_the_table(way, WRENS, RAMP).verdict == "answer" for way in ways)
+
+
+def test_where_nothing_is_left_to_ask_about_no_question_is_offered():
+    why = ask_the_table("how many pins did the wrens knock down in trial 2", WRENS, RAMP).why
+    assert why.endswith("Ask only about groups and trials that have a result.")
+
+
+@pytest.mark.parametrize(
+    ("question", "value"),
+    [
+        ("who knocked down the most pins, not counting the wrens?", "Owls"),
+        ("without the wrens, how many pins did the class knock down", "51"),
+        ("leave out the wrens. who knocked down the most pins in trial 1", "Kites"),
+        ("leave out trial 2. who knocked down the most pins", "Kites"),
+        ("how many pins did everyone but the wrens knock down", "51"),
+        ("which trial had the most, except the wrens", "1 and 3"),
+        ("how many groups knocked down more than 20 pins, except the wrens", "2"),
+        ("if each pin is 5 points, which group has the most points, without the wrens", "Owls"),
+    ],
+)
+def test_a_group_or_trial_that_is_left_out_is_not_counted(question: str, value: str):
+    assert ask_the_table(question, WRENS, RAMP).value == value
+
+
+@pytest.mark.parametrize(
+    "question",
+    [
+        "how many pins did the owls knock down without the owls",
+        "how many pins did the class knock down without the wrens in trial 2",
+        "how many more pins did the owls get than the kites without trial 2",
+        "who knocked down the most in trial 1 except the owls, the owls or the kites",
+    ],
+)
+def test_leaving_out_everything_or_a_part_or_one_side_is_asked_about(question: str):
+    assert ask_the_table(question, TABLE, RAMP).verdict == "ask"
