@@ -28,8 +28,8 @@ def check_answers(file: str) -> None:
     Each line of FILE holds what is expected (exactly, also where the question asks to round), what the question demands of the form
     (any, fraction, simplest, mixed, mixed:any, decimal, percent, decimal:N, percent:N, ratio, ratio:any, whole, whole:10 to
     whole:100000, name, truth, quotient_remainder, list, expression, rubric) and what was typed. A name may have a list "accepted"
-    of other ways to write it, as the bank has them; "thing" names what is counted, if it is not a pin. Where the question asks for
-    an estimate, what is expected may be "about 12".
+    of other ways to write it, as the bank has them; "thing" names what is counted, if it is not a pin, and "unit" what the answer
+    counts beside: cent. Where the question asks for an estimate, what is expected may be "about 12".
     Each line that comes out holds the verdict (right, right_value_wrong_form, wrong or unreadable) and why.
     """
     verdicts, faults = [], []
@@ -39,7 +39,7 @@ def check_answers(file: str) -> None:
         try:
             case = _case(line)
             others = case.get("accepted", []) if case["demand"] == "name" else []
-            units = (case.get("thing", UNITS[0]), *UNITS[1:])
+            units = (case.get("thing", UNITS[0]), *UNITS[1:], *([case["unit"]] if "unit" in case else []))
             found = [judge(one, case["demand"], case["typed"], units) for one in (case["expected"], *others)]
             verdict, why = next((one for one in found if one[0] == "right"), found[0])
         except ValueError as fault:  # NotANumber, too: the expected answer is none
@@ -84,6 +84,7 @@ def _case(line: str) -> dict[str, Any]:
     others = data.get("accepted", [])
     if not isinstance(others, list) or not all(isinstance(one, str) for one in others):
         raise ValueError(f"accepted: found {json.dumps(others)}; expected a list of texts")
-    if not isinstance(data.get("thing", ""), str) or data.get("thing") == "":
-        raise ValueError(f"thing: found {json.dumps(data['thing'])}; expected one noun, such as seed")
+    for name, such in (("thing", "seed"), ("unit", "cent")):
+        if not isinstance(data.get(name, such), str) or data.get(name) == "":
+            raise ValueError(f"{name}: found {json.dumps(data[name])}; expected one noun, such as {such}")
     return data

@@ -58,6 +58,7 @@ def pick_data(deck: ChosenDeck, table: TrialTable, words: dict[str, Any]) -> dic
             "graph": figure.blank if figure is not None and read else graph,
             "place": {**answer_line(problem.answer, words), "choices": choices(problem, table, words)},
             "expected": expected(problem, words),
+            "units": units(problem, words, table),
             "demand": str(problem.answer.demand),
             "form": in_words(problem.answer.demand),
             "slips": [{"value": slip.value, "line": slip.line} for slip in problem.slips],
@@ -74,7 +75,6 @@ def pick_data(deck: ChosenDeck, table: TrialTable, words: dict[str, Any]) -> dic
         "mark": deck.mark,
         "lang": words.get("lang", "en"),
         "seed": deck.plan.seed,
-        "units": [words["thing"], words["trial"], *COUNTED, *(["cent"] if table.prices else [])],  # its own thing first, as judges take it
         "cards": [one(card) for card in deck.cards],
     }
 
@@ -94,8 +94,23 @@ def expected(problem: Problem, words: dict[str, Any]) -> list[str]:
         return [str(answer.exact)]
     about = "about " if _ESTIMATE.search(problem.question) else ""
     unit = answer.display.partition(answer.shown)[2].split(" per ")[0].strip()
-    counted = {words["things"]: words["thing"]}.get(unit, one_of(unit)) in (words["thing"], words["trial"], *_ONLY)
+    counted = own_unit(problem, words) in (words["thing"], words["trial"], *_ONLY)
     return [f"{about}{answer.exact} {unit}" if counted else f"{about}{answer.exact}"]
+
+
+def own_unit(problem: Problem, words: dict[str, Any]) -> str:
+    """What the key's own number counts, of just one: "pin", "set"; "" where it counts nothing."""
+    answer = problem.answer
+    if answer.kind != "number":
+        return ""
+    unit = answer.display.partition(answer.shown)[2].split(" per ")[0].strip()
+    return str({words["things"]: words["thing"]}.get(unit, one_of(unit)))
+
+
+def units(problem: Problem, words: dict[str, Any], table: TrialTable) -> list[str]:
+    """What an answer may count: the activity's own thing first, as judges take it; what the key prints is among them."""
+    own = own_unit(problem, words)
+    return list(dict.fromkeys([words["thing"], words["trial"], *COUNTED, *(["cent"] if table.prices else []), *([own] if own else [])]))
 
 
 def choices(problem: Problem, table: TrialTable, words: dict[str, Any]) -> list[str]:

@@ -271,7 +271,7 @@ const judge = (() => {
 
   // A number and its unit
 
-  const UNITS = ("pin trial group time point number dot cross space picture part box bag result pair row outcome card way success").split(" ");
+  const UNITS = ("pin trial group time point number dot cross space picture part box bag result pair row outcome card way success set count").split(" ");
   const NAMED_ONLY = { inches: "inch", inch: "inch", in: "inch", "in.": "inch", '"': "inch", feet: "foot", foot: "foot", ft: "foot", "ft.": "foot", "'": "foot" };
   const COLORS = "red|blue|gold|green|yellow|orange|purple|violet|black|white|pink|brown|tan|teal|silver|gray|grey";
   const FATE = "knocked down|left standing|set up|standing|down|as many|in all|in total|altogether";

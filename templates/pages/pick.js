@@ -182,7 +182,7 @@
     }
     at("next").focus();
   };
-  const judged = (expected, typed) => judge(expected, card.demand, typed, deck.units);
+  const judged = (expected, typed) => judge(expected, card.demand, typed, card.units);
   const slipOf = typed => card.slips.find(slip => {
     // A likely mistake need not be a number of the demanded kind; then it is compared as it stands.
     try { return ["right", "right_value_wrong_form"].includes(judged(slip.value, typed)); } catch { return slip.value === typed.trim(); }

@@ -45,9 +45,19 @@ def test_a_name_may_be_written_as_the_bank_accepts_it_and_a_color_beside_what_is
     text = "\n".join(json.dumps(case | {"typed": typed}) for case, typed in made)
     done = CliRunner().invoke(main, ["check-answers", "--file", "-"], input=text)
     assert [json.loads(line)["verdict"] for line in done.output.splitlines()] == ["right", "right", "wrong", "right", "wrong"]
-    for fault in ({"accepted": "15"}, {"thing": 7}):
+    for fault in ({"accepted": "15"}, {"thing": 7}, {"unit": ""}):
         done = CliRunner().invoke(main, ["check-answers", "--file", "-"], input=json.dumps(factor | {"typed": "15"} | fault))
         assert done.exit_code == 1
+
+
+def test_an_answer_takes_the_unit_that_it_counts() -> None:
+    """Worked by hand: sets are counted in every activity, cents where they are told of, feet nowhere in a bare number."""
+    cents = {"unit": "cent"}
+    made = [("10/9", "1 1/9 sets", {}), ("60", "60 cents", cents), ("60", "60 cents", {}), ("60", "60 feet", cents)]
+    cases = [{"expected": key, "demand": "mixed" if "/" in key else "whole", "typed": typed} | more for key, typed, more in made]
+    text = "\n".join(map(json.dumps, cases))
+    done = CliRunner().invoke(main, ["check-answers", "--file", "-"], input=text)
+    assert [json.loads(line)["verdict"] for line in done.output.splitlines()] == ["right", "right", "wrong", "wrong"]
 
 
 def test_a_file_that_is_not_there_is_refused() -> None:

@@ -14,8 +14,8 @@ from mathgen.exact.judge import judge
 from mathgen.grades.curriculum import load
 from mathgen.scenario.words import scenario
 from mathgen.sheets.page_words import page_words
-from mathgen.sheets.pick import pick_data
-from tests.audit.banks import activity, sample
+from mathgen.sheets.pick import expected, own_unit, pick_data, units
+from tests.audit.banks import EVERY_NAME, activity, sample, sample_problems
 
 SAMPLES = ("main", "seeds", "tens", "target", "small-sets")
 
@@ -39,13 +39,13 @@ def test_no_card_needs_a_cell_of_the_table_that_would_answer_it(name: str, grade
 @pytest.mark.parametrize("name", ["main", "seeds"])
 def test_what_the_key_prints_is_right_on_the_page_and_no_likely_mistake_is(name: str, grades: tuple[int, ...]) -> None:
     deck, data = made(name, *grades)
-    units = tuple(data["units"])
     for problem, card in zip(deck.problems, data["cards"], strict=True):
+        own = tuple(card["units"])
         for typed in (problem.answer.display, *problem.answer.accepted):
-            verdicts = [judge(one, card["demand"], typed, units)[0] for one in card["expected"]]
+            verdicts = [judge(one, card["demand"], typed, own)[0] for one in card["expected"]]
             assert "right" in verdicts, (problem.text, typed)
         for slip in card["slips"]:
-            assert "right" not in [judge(one, card["demand"], slip["value"], units)[0] for one in card["expected"]], problem.text
+            assert "right" not in [judge(one, card["demand"], slip["value"], own)[0] for one in card["expected"]], problem.text
 
 
 @pytest.mark.parametrize("grades", [(2,), (4,), (6,), (7,)], ids=str)
@@ -57,6 +57,20 @@ def test_names_are_chosen_from_all_that_the_question_compares(grades: tuple[int,
             assert {problem.answer.shown, *(slip.value for slip in problem.slips)} <= set(offered)
         else:
             assert offered == []
+
+
+@pytest.mark.parametrize("name", EVERY_NAME)
+def test_the_answer_as_a_key_prints_it_is_right_for_every_model(name: str) -> None:
+    table = sample(name)
+    words = page_words(scenario(activity(name)), load("ccss"), table, 4)
+    met = set()
+    for problem in sample_problems(name, 2):
+        taken = tuple(units(problem, words, table))
+        verdicts = [judge(one, str(problem.answer.demand), problem.answer.display, taken)[0] for one in expected(problem, words)]
+        # Of a claim and its reason, a page takes yes or no, and the reason is for a teacher.
+        assert "right" in verdicts or problem.answer.kind == "rubric", (problem.text, problem.answer.display, verdicts)
+        met.add(own_unit(problem, words))
+    assert len(met) > 1
 
 
 def test_a_count_takes_its_own_unit_and_no_other() -> None:

@@ -11,7 +11,7 @@ from mathgen.exact.parse import NotANumber, Written, tidy, written
 # The closed list: singular nouns that an answer may carry when the key's own answer names no unit.
 COUNTED = (
     *("group", "time", "point", "number", "dot", "cross", "space", "picture", "part"),
-    *("box", "bag", "result", "pair", "row", "outcome", "card", "way", "success"),
+    *("box", "bag", "result", "pair", "row", "outcome", "card", "way", "success", "set", "count"),
 )
 """What is counted in every activity, beside its own things and trials."""
 UNITS = ("pin", "trial", *COUNTED)
