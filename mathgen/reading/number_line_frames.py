@@ -37,14 +37,12 @@ def _one_set(measure: Measure, thing: Counted, each: Mark, who: Labels = None) -
 
 RULES: tuple[Rule, ...] = (
     rule("fact", "a number line from WHOLE to WHOLE has WHOLE equal parts", lambda zero, one, parts: _line(parts, zero, one)),
-    rule("fact", "cut a number line from WHOLE to WHOLE into WHOLE equal parts", lambda zero, one, parts: _line(parts, zero, one)),
+    rule("fact", "a number line from WHOLE to WHOLE is divided into WHOLE equal parts", lambda zero, one, parts: _line(parts, zero, one)),
     rule("fact", "a number line has WHOLE equal parts from WHOLE to WHOLE", _line),
     rule("fact", "mark the fraction <that_outcome>", lambda measure: (TheFraction(measured(measure, "down", "standing")),)),
-    rule("ask", "how many parts are between the mark and WHOLE", lambda one: _from_one(None, one)),
-    rule("ask", "how many parts is the mark from WHOLE", lambda one: _from_one(None, one)),
+    rule("ask", "how many parts (are|lie) between the mark and WHOLE", lambda one: _from_one(None, one)),
     rule("ask", "how many parts are there from the mark to WHOLE", lambda one: _from_one(None, one)),
     rule("ask", "how many parts are between the fraction <that_outcome>? and WHOLE", _from_one),
-    rule("ask", "how many parts is the fraction <that_outcome>? from WHOLE", _from_one),
     rule("ask", "how many parts are there from the fraction <that_outcome>? to WHOLE", _from_one),
     # a fraction told by its distance from 1
     rule("fact", "the fraction <that_outcome> is WHOLE parts (from|before) WHOLE", _told_from_one),
