@@ -18,9 +18,10 @@ from mathgen.exact.forms import decimal, decimal_places, fraction, mixed, percen
 from mathgen.exact.rounding import rounded
 from mathgen.reading.chart import Clash
 from mathgen.reading.evaluate import Cell, Counts, Missing
+from mathgen.reading.pupils.asked_back import change_in_place, in_place, of_a_part, of_the_greatest_change, yes_or_no
 from mathgen.reading.pupils.clauses import NoQuestion, understood
 from mathgen.reading.pupils.combined import combined, together
-from mathgen.reading.pupils.hearing import Hearing, Token
+from mathgen.reading.pupils.hearing import Hearing, Token, UnknownWord
 from mathgen.reading.pupils.no_result import no_result, with_results
 from mathgen.reading.pupils.plainly import Plainly
 from mathgen.reading.pupils.plan import Plan, quantities_of, value_of
@@ -52,7 +53,6 @@ _COUNTED = re.compile(r"\bhow\s+(?:many|much|menny|meny)\b", re.IGNORECASE)
 _SAID = {"true": "Yes", "false": "No"}
 _YES_OR_NO_SAID = frozenset(_SAID.values())
 _THOUSANDS = re.compile(r"(?<![\d,.])\d{1,3}(?:,\d{3})+(?![\d,])")  # 1,250 as US texts print it
-_YES_OR_NO = re.compile(r"(?:and |so |but )?(?:did|do|does|is|are|was|were|has|have|had|can|could)\b", re.IGNORECASE)
 _ELSEWHERE = re.compile(
     r"\bwhy\b|\bhow (?:fast|tall|old|heavy|far|long|big|high|wide|loud|mean|hard|strong)\b|\bwhat (?:time|day|name)\b"
     r"|\bwhat is your\b|(?<!\btrial )(?<!\bgroup )\bwhere\b"
@@ -154,24 +154,27 @@ class Listener:
         help_ = f"You can ask: {' Or: '.join(ways)}" if ways else "Ask only about groups and trials that have a result."
         return Outcome("ask", why=f"{why}. {help_}")
 
-    def _can_be_answered(self, question: str) -> bool:
-        """Whether a question is answered, or would be if no more were missing of it."""
-        with suppress(NotRead):
+    def _can_be_answered(self, question: str, true: bool = True) -> bool:
+        """Whether a question gets an answer; with ``true`` off, or is told only that what it takes for granted is not so."""
+        try:
             plan, _ = self._planned(self._plainly(question))
+        except NotRead as err:
+            return isinstance(err, False_) and not true
+        else:
             return not any(self._counts.missing(quantity.scope) for quantity in quantities_of(plan.goal))
-        return False
 
     def _asked_back(self, why: NotRead, question: str) -> str:
         """What a pupil is told, with the question in the pupil's own words where words are quoted."""
+        if of_the_greatest_change(question) and not isinstance(why, UnknownWord):
+            instead = change_in_place(question, self.table, self.scenario)
+            if self._can_be_answered(instead):
+                return f"I can tell the change of one group at a time. You can ask: {instead}"
+        if yes_or_no(question) and (isinstance(why, NoQuestion) or (of_a_part(question) and not isinstance(why, UnknownWord))):
+            instead = in_place(question, self.table, self.scenario)
+            such = f": {instead}" if self._can_be_answered(instead, False) else ", and see for yourself."
+            return f"That is a yes or no question. Ask {'what fraction it is' if of_a_part(question) else 'how many'}{such}"
         if isinstance(why, _Tangled):
             return f'I know these words, but not how they go together: "{question.rstrip("?.! ")}". Can you ask it in another way?'
-        if isinstance(why, NoQuestion) and _YES_OR_NO.match(question):
-            named = [group for group in self.table.groups if re.search(rf"\b{re.escape(group)}\b", question, re.IGNORECASE)]
-            such = ", and see for yourself."
-            if len(named) == 2:
-                one, other = (group_name(group, self.scenario) for group in named)
-                such = f": How many more {self.scenario.items} did {one} {self.scenario.base['down']} than {other}?"
-            return f"That is a yes or no question. Ask how many{such}"
         return _sentence(why.reason)
 
     def _one(self, text: str) -> tuple[Plan, tuple[tuple[str, str], ...]]:

@@ -9,6 +9,7 @@ from mathgen.reading.pupils.bags import DIMENSIONS, EMPTY, Bag, only, plus
 from mathgen.reading.pupils.plan import Plan
 from mathgen.reading.pupils.talk import Ask, False_, Talk, same_left_out
 from mathgen.reading.pupils.wish import Wish
+from mathgen.scenario.naming import group_name, listed
 
 
 def part_of(talk: Talk, wish: Wish) -> Plan:
@@ -20,10 +21,34 @@ def part_of(talk: Talk, wish: Wish) -> Plan:
         raise Ask("What part of which pins do you mean?")
     if not talk.spoken and not (bag.item or bag.colors or bag.number or bag.they or bag.every):
         raise Ask("A part of which pins do you mean: of all the pins, or of one color?")
+    _whose_is_clear(talk, wish)
     part = talk.quantity(bag)
     if part.measure == "set_up":
         raise Ask("Of those set up, do you mean the part knocked down, or left standing?")
     return fraction_of(talk, part, Quantity("set_up", part.scope), wish.demand)
+
+
+def _whose_is_clear(talk: Talk, wish: Wish) -> None:
+    """Hold "what fraction of all the pins did the Owls knock down" to one meaning: of all that the Owls set up, or that the class did.
+
+    With trials, or where the words say "set up", it is said of the group's own.
+
+    Raises:
+        Ask: it can be both.
+    """
+    bag = wish.bags[0]
+    every = bag.every and bag.number is None and not bag.their and not bag.they and not bag.of_set_up and not bag.sizes
+    one_group = isinstance(bag.groups, tuple) and len(bag.groups) == 1 and len(talk.table.groups) > 1
+    if not every or not one_group or bag.measure != "down" or bag.trials is not None or talk.said.trials is not None:
+        return
+    scenario, form = talk.scenario, {"percent": "percent", "decimal": "decimal"}.get((wish.demand or Demand()).form, "fraction")
+    who, down = group_name(str(bag.groups[0]), scenario), scenario.past["down"]  # type: ignore[index]
+    things = scenario.items if not isinstance(bag.colors, tuple) else f"{listed(list(map(str, bag.colors)))} {scenario.items}"
+    raise Ask(
+        f"Of all those that {who} {scenario.past['set_up']}, or of all the class's?"
+        f" You can ask: What {form} of the {things} that {who} {scenario.past['set_up']} were {down}?"
+        f" Or: What {form} of the {things} that the class {down} were {down} by {who}?"
+    )
 
 
 def fraction_of(talk: Talk, part: Quantity, whole: Quantity, demand: Demand | None) -> Plan:

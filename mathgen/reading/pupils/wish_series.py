@@ -10,6 +10,7 @@ from mathgen.reading.pupils.bags import EMPTY, Bag, only
 from mathgen.reading.pupils.plan import Picked, Plan
 from mathgen.reading.pupils.talk import SINGLE, Ask, Dimension, False_, Talk
 from mathgen.reading.pupils.wish import Wish
+from mathgen.scenario.naming import group_name, listed
 
 
 def series_of(talk: Talk, bag: Bag, by: Dimension, own: bool = False) -> tuple[Quantity, ...]:
@@ -30,6 +31,9 @@ def series_of(talk: Talk, bag: Bag, by: Dimension, own: bool = False) -> tuple[Q
     return tuple(found)
 
 
+_OF = {"mean": "", "median": "", "range": "of the "}
+
+
 def statistic(talk: Talk, wish: Wish, name: Literal["mean", "median", "range"]) -> Plan:
     """The mean, the median or the range of a series."""
     bag = wish.bags[0]
@@ -37,6 +41,11 @@ def statistic(talk: Talk, wish: Wish, name: Literal["mean", "median", "range"]) 
     if not by and bag == EMPTY and talk.said.trials == "all" and talk.said.measure is not None:
         by, bag = "trials", bag._replace(they=True)  # "Order the Owls' trials. What is the median?"
     if by not in ("groups", "trials"):
+        if isinstance(bag.groups, tuple) and len(bag.groups) == 1 and bag.trials is None:
+            who, scenario = group_name(str(bag.groups[0]), talk.scenario), talk.scenario
+            painted = f"{listed(list(map(str, bag.colors)))} " if isinstance(bag.colors, tuple) else ""
+            counted = f"number of {painted}{scenario.items} that {who} {scenario.past[bag.measure or 'down']} per {scenario.trial}"
+            raise Ask(f"The {name} of which numbers? Of their {scenario.trials}, you can ask: What is the {name} {_OF[name]}{counted}?")
         raise Ask(f"The {name} of which numbers: of the trials, or of the groups?")
     if by == "trials" and bag.groups is None and talk.said.groups is None:
         raise Ask(f"The {name} of the class's trials, or of the trials of one group? Name the group.")
@@ -151,7 +160,9 @@ def greatest(talk: Talk, wish: Wish) -> Plan:
     bag = wish.bags[0]
     if wish.by == "groups" and bag.groups == "all":
         bag = bag._replace(groups=None)
-    if getattr(bag, wish.by) not in (None, "all") or (wish.by == "trials" and bag.groups is None and talk.said.groups is None):
+    several = wish.by == "trials" and isinstance(bag.trials, tuple) and len(bag.trials) > 1
+    open_ = getattr(bag, wish.by) not in (None, "all") and not several
+    if open_ or (wish.by == "trials" and bag.groups is None and talk.said.groups is None):
         raise Ask("The greatest of which numbers?")
     series = series_of(talk, bag, wish.by)  # type: ignore[arg-type]
     return Plan(Value(Ordered(series, len(series) - 1 if wish.sign > 0 else 0)), Demand("whole"), "count")
