@@ -71,13 +71,13 @@ RULES: tuple[Rule, ...] = (
     rule("ask", "which expression is right for the points", lambda: WhichRecords(Np())),
     rule("ask", "which expression tells the number of points", lambda: WhichRecords(Np())),
     rule("fact", "use the expression <bracketed>", lambda expression: (expression,)),
-    rule("fact", "the expression <bracketed> gives the total number of points", lambda expression: (expression,)),
+    rule("fact", "the expression <bracketed> gives the total number of points lost?", lambda expression: (expression,)),
     rule(
         "ask",
-        "what is <bracketed> , the number of points <who> earned <for_things>?",
+        "what is <bracketed> , the number of points <who> (earned|lost) <for_things>?",
         lambda expression, who, colors: HowManyPoints(what(colors, who), expression=expression),
     ),
-    rule("ask", "how many points does the expression give for <who>", lambda who: HowManyPoints(what(None, who), by_expression=True)),
+    rule("ask", "how many lost? points does the expression give for <who>", lambda who: HowManyPoints(what(None, who), by_expression=True)),
     rule("ask", "what number does the expression give", lambda: HowManyPoints(Np(), by_expression=True)),
     rule(
         "fact",

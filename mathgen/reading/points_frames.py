@@ -21,6 +21,10 @@ def _each(thing: Thing, number: Number, who: Labels = None) -> Claims:
     return (PointsEach(thing[0], what(thing[1], who), number),)
 
 
+def _costs(thing: Thing, number: Number) -> Claims:
+    return _each((measured(thing[0], "standing"), thing[1]), number)
+
+
 def _same(thing: Thing) -> Claims:
     return (SamePoints(thing[0], what(thing[1])),)
 
@@ -64,6 +68,7 @@ POINTS: tuple[Rule, ...] = (
     rule("for_things", "for the? <things>", lambda colors: colors),
     rule("one_thing", "(each|one) <thing> <that_outcome>", lambda color, measure: (measure, color)),
     rule("fact", "<one_thing> (earns|earned) WHOLE points", _each),
+    rule("fact", "<one_thing> (costs|cost) WHOLE points", _costs),
     rule("fact", "<one_thing> (is|was) worth WHOLE points", _each),
     rule("for_each", "for each <thing> <that_outcome>", lambda color, measure: (measure, color)),
     rule("fact", "<who> earned WHOLE points <for_each>", lambda who, n, thing: _each(thing, n, who)),
@@ -78,6 +83,7 @@ POINTS: tuple[Rule, ...] = (
     rule("fact", "<when> , <earned_for>", at),
     rule("fact", "<one_thing> (earns|earned) the same number of points", _same),
     rule("fact", "each <thing> (earns|earned) the same number of points", lambda color: (SamePoints(None, what(color)),)),
+    rule("fact", "<one_thing> (costs|cost) WHOLE points", _costs),
     rule("fact", "<one_thing> (is|was) worth the same number of points", _same),
     rule(
         "fact",

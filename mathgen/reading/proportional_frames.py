@@ -125,7 +125,6 @@ RULES: tuple[Rule, ...] = (
     rule("fact", "for each group , a line through the origin shows the score for each number of <things> <that_outcome>", _of_each),
     rule("fact", "each point on a grid shows a number of <things> <that_outcome> and a score", _grid),
     rule("fact", "<when> , the point is <point> and <point>", lambda when, one, other: at(when, (*one, *other))),
-    rule("fact", "<when> , the line goes through <point>", at),
     rule("fact", "the score of <who> was WHOLE", lambda who, n: (ScoreIs(Place(who), n),)),
     rule("fact", "the equation LETTER = TERM gives the points LETTER for LETTER <things> <that_outcome>", _growing),
     rule(

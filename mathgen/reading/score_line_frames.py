@@ -115,9 +115,12 @@ TOLD: tuple[Rule, ...] = (
     rule("its_point", "the point for <who> was (() WHOLE , WHOLE ())", lambda who, n, score: _point(n, score, who)),
     rule("fact", "<when> , <its_point> , and <its_point>", lambda when, one, other: at(when, (*one, *other))),
     rule("fact", "both points are on the line", always(())),
-    rule("line_through", "the line for <who> goes through (() WHOLE , WHOLE ())", lambda who, n, score: _point(n, score, who)),
-    rule("fact", "<line_through>", lambda claims: claims),
-    rule("fact", "<when> , <line_through>", at),
+    rule(
+        "fact",
+        "the point for <trials> is (() WHOLE , WHOLE ()) on the line for <who>",
+        lambda when, n, score, who: at(when, _point(n, score, who)),
+    ),
+    rule("fact", "on the line for <who> , the point is (() WHOLE , WHOLE ())", lambda who, n, score: _point(n, score, who)),
     rule(
         "fact",
         "the score of <who> was WHOLE , and the score of <who> was WHOLE",

@@ -65,7 +65,7 @@ def _story(line: dict[str, Any], texts: Texts) -> Expr:
 
 def _points(line: dict[str, Any], shown: tuple[str, ...], texts: Texts) -> Iterator[str]:
     """So many points for each pin of two colors: the one expression that comes to the points of the rows."""
-    each = re.search(r"\b(?:earns|earned|is worth|at) (\d+) points\b", line["text"])
+    each = re.search(r"\b(?:earns|earned|costs?|is worth|at) (\d+) points\b", line["text"])
     bonus = re.search(r"\bone bonus of (\d+) points\b", line["text"], re.IGNORECASE)
     named = texts.named(line["text"])
     total = texts.results.total("down", Reach(named.groups or None, named.trials or None, named.colors))

@@ -12,7 +12,9 @@ def score_told(text: str, name: str) -> int | None:
         int(number)
         for pattern in (
             rf"\(\d+, (\d+)\) for {group}",
-            rf"\b(?:line|point) for {group} (?:goes through|was) \(\d+, (\d+)\)",
+            rf"\bpoint for {group} was \(\d+, (\d+)\)",
+            rf"\(\d+, (\d+)\) on the line for {group}",
+            rf"\bOn the line for {group}, the point is \(\d+, (\d+)\)",
             rf"\bscore of {group} was (\d+)",
             rf"{group} [^.()]*? for a score of (\d+)",
         )

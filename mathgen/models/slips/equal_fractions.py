@@ -84,7 +84,7 @@ def keeps_the_top_number(top: int) -> Wrong:
     return whole(top)
 
 
-@slip("B49", "Do not subtract. How often do the parts make 1 whole set?")
+@slip("B49", "Do not subtract. How many times do the parts make 1 whole set?")
 def takes_bottom_from_top(count: int, size: int) -> Wrong:
     return whole(count * size - size)
 

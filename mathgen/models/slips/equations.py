@@ -265,7 +265,7 @@ def forgets_what_was_lost(number: int) -> Wrong:
     return whole(number)
 
 
-@slip("L49", "That is a number of points. How many {items} are that?")
+@slip("L49", "That is a number of points. How many {items} is that?")
 def points_for_items(points: int) -> Wrong:
     return whole(points)
 

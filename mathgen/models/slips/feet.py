@@ -15,7 +15,7 @@ def adds_the_inches(greater: int, less: int) -> Wrong:
     return whole(greater + less)
 
 
-@slip("W15", "That is a number of inches. How many feet are that?")
+@slip("W15", "That is a number of inches. How many feet is that?")
 def inches_for_feet(top: int, bottom: int) -> Wrong:
     return over(top, bottom)
 
