@@ -51,11 +51,12 @@ def show_how(forms: tuple[ChosenForm, ...]) -> int | None:
     """Which problem, counted from 0, asks pupils to show how they know: the same in every form.
 
     A choice between groups or colors, or of yes and no, if there is one, for its answer alone says little; else the middle problem.
+    A claim that is to be judged has lines for the reason already.
     """
     problems = forms[0].problems if forms else ()
     if not problems:
         return None
-    choices = [index for index, problem in enumerate(problems) if index and problem.answer.kind in ("name", "truth", "rubric")]
+    choices = [index for index, problem in enumerate(problems) if index and problem.answer.kind in ("name", "truth")]
     return choices[0] if choices else len(problems) // 2
 
 
@@ -140,7 +141,7 @@ def worksheet_data(chosen: ChosenSheet, table: TrialTable, scenario_words: dict[
                         "choices": choice_list(problem, form.options[number - 1], scenario_words, names) if form.options else [],
                         # A number without a unit is the next one, or one that is missing: there the sentence stands already.
                         "number_sentence": plan.grade <= 2 and ending["unit"] != "" and not form.options,
-                        "show": "Show or draw how you know." if number - 1 == explain else "",
+                        "show": "Show or draw how you know." if number - 1 == explain and problem.answer.kind != "rubric" else "",
                     }
                     for number, (problem, figure) in enumerate(zip(form.problems, figures, strict=True), start=1)
                 ],

@@ -63,7 +63,7 @@ class SetIsWhole(NamedTuple):
 
 
 class TopAndBottom(NamedTuple):
-    """ "A fraction has the top number 24 and the bottom number 8." """
+    """ "These pins make a fraction with the top number 24 and the bottom number 8." """
 
     top: Number
     bottom: Number
