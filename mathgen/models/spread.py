@@ -92,7 +92,7 @@ def interquartile_range(view: TableView) -> AskSpace:
 _BOX: dict[StatName, str] = {
     "lower quartile": "At what number is the left end of the box",
     "upper quartile": "At what number is the right end of the box",
-    "interquartile range": "How long is the box from end to end",
+    "interquartile range": "How long is the box from the lower to the upper quartile",
 }
 
 

@@ -66,7 +66,7 @@ RULES: tuple[Rule, ...] = (
     rule("fact", "make a box plot of these numbers over a number line", always((BoxPlot(),))),
     rule("ask", "at what number is the left end of the box", always(BoxPart("lower quartile"))),
     rule("ask", "at what number is the right end of the box", always(BoxPart("upper quartile"))),
-    rule("ask", "how long is the box from end to end", always(BoxPart("interquartile range"))),
+    rule("ask", "how long is the box from the lower to the upper quartile", always(BoxPart("interquartile range"))),
     # how many results
     rule("kinds_of_items", "WHOLE kinds of ITEM", lambda number, _: number),
     rule("each_did", "each of WHOLE groups did WHOLE trials", lambda g, t: (g, t)),

@@ -14,6 +14,7 @@ from mathgen.exact.forms import mixed
 from mathgen.sheets.figures.counts_listed import counts_listed
 from mathgen.sheets.figures.scene import FigureData, Scene, Support
 
+_UNIT_MARKS = 26  # up to here a mark for every whole number can be told apart
 _QUARTILES: tuple[StatName, ...] = ("lower quartile", "median", "upper quartile")
 
 
@@ -47,10 +48,18 @@ def box_plot(title: str, axis: str, boxes: Sequence[tuple[str, FiveNumbers]]) ->
         "title": title,
         "axis": axis,
         "step": step,
-        "top": step * (highest // step + 1),
+        "top": (top := step * (highest // step + 1)),
+        "between": _parts_of_a_step(step, top, any(number.q > 1 for _, numbers in boxes for number in numbers)),
         "boxes": [{"label": label, "at": [[int(number.p), int(number.q)] for number in numbers]} for label, numbers in boxes],
         "alt": f"Box plot. {title}. {axis}. {' '.join(told)}",
     }
+
+
+def _parts_of_a_step(step: int, top: int, halves: bool) -> int:
+    """How many parts small marks cut each step in: halves of 1 where a number is one, else whole numbers where there is room."""
+    if step == 1:
+        return 2 if halves else 1
+    return step if top <= _UNIT_MARKS else 1
 
 
 def plot_to_complete(plot: FigureData) -> FigureData:

@@ -31,5 +31,6 @@ def counts_listed(scene: Scene, series: tuple[Expr, ...]) -> Counts | None:
         where = f"{whose}, each {words['trial']}"
     else:
         when = f"all {words['trials']}" if first.trials is None else listed([words["trial_labels"][trial] for trial in first.trials])
-        where = f"{when}, each {str(words['group_heading']).lower()}"
+        group = str(words["group_heading"]).lower()
+        where = f"{when}, each {group}" if len(counted) == len(scene.table.groups) else f"{when}, {len(counted)} {group}s"
     return Counts(f"{kind}, {where}", f"Number of {words['things']}", [Integer(scene.count(one)) for one in counted])

@@ -17,6 +17,9 @@ def test_five_numbers_are_drawn_and_told_exactly() -> None:
     assert made["boxes"] == [{"label": "Owls", "at": [[1, 1], [5, 2], [4, 1], [6, 1], [9, 1]]}]
     assert made["alt"] == ("Box plot. Pins. Pins in a trial. Owls: least 1, lower quartile 2 1/2, median 4, upper quartile 6, greatest 9.")
     assert made["top"] == 10
+    assert made["between"] == 2  # a mark for each half
+    assert box_plot("Pins", "Pins", [("", FIVE._replace(lower=Rational(2)))])["between"] == 1
+    assert box_plot("Pins", "Pins", [("", FIVE._replace(greatest=Rational(22)))])["between"] == 5  # numbered by 5, marked by 1
 
 
 def test_a_box_alone_needs_no_name() -> None:

@@ -13,6 +13,8 @@ def test_counts_of_each_group_in_one_trial_are_named_by_the_trial() -> None:
     """In Trial 1 the Owls knocked down 9 pins, the Herons 8, the Swifts 6."""
     found = counts_listed(SCENE, tuple(down(group) for group in ("Owls", "Herons", "Swifts")))
     assert found == ("Pins knocked down, Trial 1, each group", "Number of pins", [9, 8, 6])
+    some = counts_listed(SCENE, tuple(down(group) for group in ("Owls", "Swifts")))
+    assert some == ("Pins knocked down, Trial 1, 2 groups", "Number of pins", [9, 6])
 
 
 def test_counts_of_each_trial_are_named_by_the_group_and_the_color() -> None:
