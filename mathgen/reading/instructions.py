@@ -55,6 +55,7 @@ RULES: tuple[Rule, ...] = (
     rule("fact", "<at> to <job>", lambda source, claims: from_source(source, claims)),
     rule("fact", "count the <colors> ITEM together", lambda colors, _: (Look(what(colors)),)),
     rule("job", "count the <things> <that_outcome> <when>?", lambda c, m, when: _count(m, what(c, None, when))),
+    rule("job", "find the number of <things> <that_outcome> <when>?", lambda c, m, when: _count(m, what(c, None, when))),
     rule("job", "count the <either> ITEM <that_outcome> <when>?", lambda c, _, m, when: _count(m, what(c, None, when))),
     rule("job", "count all? the <things> that? <who> <outcome> <when>?", lambda c, who, m, when: _count(m, what(c, who, when))),
     rule("job", "count all the <things> <that_outcome> <when>?", lambda c, m, when: _count(m, what(c, None, when))),
