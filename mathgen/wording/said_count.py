@@ -28,6 +28,11 @@ class SaidCount(SaidKind):
         return self._printed.note(self._quantity, str(self._number))
 
     @property
+    def all_n(self) -> str:
+        """The number of all there are: "all 3", but "the 2"."""
+        return f"{'the' if self._number == 2 else 'all'} {self.n}"
+
+    @property
     def one(self) -> bool:
         """Whether the number is 1, for was and were."""
         return self._number == 1

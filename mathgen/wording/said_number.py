@@ -36,6 +36,11 @@ class SaidNumber:
         return self._printed.note(self._stated, f"{number}%" if meaning in PERCENTS else mixed(Rational(number, bottom)))
 
     @property
+    def all_n(self) -> str:
+        """The number of all there are: "all 3", but "the 2"."""
+        return f"{'the' if self._stated.number == 2 else 'all'} {self.n}"
+
+    @property
     def one(self) -> bool:
         """Whether the number is 1, for was and were."""
         return self._stated.number == 1
