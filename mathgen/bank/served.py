@@ -12,8 +12,6 @@ from mathgen.bank.why_not import NO_SPACES, NO_TARGETS, wants_spaces, wants_targ
 from mathgen.grades.curriculum import Curriculum
 from mathgen.models.registry import problem_models
 
-_LOOKED_AT = 60  # drafts of one model: a model that finds nothing in so many has nothing for the table
-
 
 class Served(NamedTuple):
     """The skills of a grade with a problem on this table, and those without, each with what mostly stood in the way, in words."""
@@ -39,14 +37,12 @@ def served_skills(desk: Desk, curriculum: Curriculum, grade: int, seed: int = 1)
             continue
         rng = stream(seed, "served", grade, model.name)
         found = reasons.setdefault(model.skill, Counter())
-        for tried, draft in enumerate(drafts(model.space(desk.view), rng, 20 * _LOOKED_AT)):
+        for draft in drafts(model.space(desk.view), rng):  # to the last: of some skills a table has one problem only
             one = builder.candidate(model, draft, rng)
             if not isinstance(one, Stopped):
                 served.add(model.skill)
                 break
             found.update(list(dict.fromkeys(one.reasons)))
-            if tried == _LOOKED_AT:
-                break
     skills = [skill for skill in curriculum.skills(grade) if skill in reasons or skill in served]
     missing = [(skill, _why(skill, reasons[skill], desk, seed)) for skill in skills if skill not in served]
     return Served(tuple(skill for skill in skills if skill in served), tuple(missing))

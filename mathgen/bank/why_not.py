@@ -31,6 +31,7 @@ _WORDS: dict[str, tuple[str, ...]] = {  # the limits of the gate, by what a teac
     ),
     "too much would have to be read or said": (*TOO_LONG, "cells to read", "graph categories", "operations"),
     "its answers are not whole, or not parts, as the grade wants them": ("whole answer",),
+    "with its numbers that is for an earlier grade": ("feature",),  # it lacks what the skill needs to be new in the grade
     # What leaves a problem out although the grade allows it.
     "there are no words for it in this grade": ("no wording for this grade",),
     "its graph does not fit": ("graph",),
@@ -55,9 +56,9 @@ def why_not(stops: Counter[str]) -> str:
 def in_words(stops: Counter[str]) -> list[tuple[str, int]]:
     """Why problems were left out, in words, with how many each; the most frequent first.
 
-    >>> in_words(Counter({"set size": 9, "denominator": 4, "feature": 5, "twice": 3, "yes and no": 1}))[0]
+    >>> in_words(Counter({"set size": 9, "denominator": 4, "skill": 5, "twice": 3, "yes and no": 1}))[0]
     ('its sets are not of the sizes that the grade works with', 13)
-    >>> in_words(Counter({"feature": 5, "twice": 3, "yes and no": 1}))[1:]
+    >>> in_words(Counter({"skill": 5, "twice": 3, "yes and no": 1}))[1:]
     [('met twice', 3), ('yes or no too often', 1)]
     """
     told = Counter[str]()

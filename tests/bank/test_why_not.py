@@ -13,7 +13,7 @@ from mathgen.bank.served import served_skills
 from mathgen.bank.why_not import why_not
 from mathgen.grades.curriculum import load
 from mathgen.scenario.words import scenario
-from tests.audit.banks import sample
+from tests.audit.banks import activity, problems, sample
 
 LIMITS = sorted({name for path in Path("mathgen/gate").glob("*.py") for name in re.findall(r'Stop\("([^"]+)"', path.read_text())})
 
@@ -27,7 +27,7 @@ def test_no_limit_is_told_by_the_name_that_only_the_program_knows(limit: str) ->
 
 def test_most_limits_have_words_of_their_own() -> None:
     others = {limit for limit in LIMITS if why_not(Counter([limit])) == why_not(Counter(["no such limit"]))}
-    assert others == {"feature", "skill"}
+    assert others == {"skill"}
 
 
 def test_the_reason_that_came_most_often_is_told() -> None:
@@ -44,6 +44,21 @@ def test_a_table_without_targets_is_told_so_where_they_would_help() -> None:
     missing = dict(served_skills(Desk(sample("main"), scenario("ramp")), load("ccss"), 2).missing)
     assert missing["successes counted"] == missing["trials that are not successes"] == "the table has no target colors"
     assert sum("target" in why for why in missing.values()) == 2
+
+
+def test_a_skill_whose_numbers_are_those_of_an_earlier_grade_is_told_so() -> None:
+    """Tenths and hundredths are grade 5 (5.NBT.B.7); grade 6 has decimals of more places (6.NS.B.3), which sets of 12 and fewer lack."""
+    missing = dict(served_skills(Desk(sample("main"), scenario("ramp")), load("ccss"), 6).missing)
+    assert missing["difference of two decimals"] == "with its numbers that is for an earlier grade"
+
+
+@pytest.mark.parametrize("name", ["main", "target"])
+@pytest.mark.parametrize("grade", [6, 7])
+def test_only_a_skill_without_a_problem_is_told_as_missing(name: str, grade: int) -> None:
+    desk = Desk(sample(name), scenario(activity(name)))
+    skills = {skill for seed in (1, 2, 3) for skill, _ in served_skills(desk, load("ccss"), grade, seed).missing}
+    bank, _ = problems(sample(name), 10, activity(name), (grade,), seed=4)
+    assert skills.isdisjoint(problem.skill for problem in bank)
 
 
 def test_a_table_with_targets_is_not_told_that_it_has_none() -> None:
