@@ -25,6 +25,10 @@ class Ask(NotRead):
     """The pupil has to say more."""
 
 
+class TwoMeanings(Ask):
+    """The words are understood, and mean two things: read in parts they would only seem to mean one."""
+
+
 class False_(NotRead):  # noqa: N801  (the plain word is taken)
     """The words say what is not so."""
 
@@ -33,10 +37,10 @@ def same_left_out(a: Bag, b: Bag) -> None:
     """Does nothing where two bags that are set side by side leave out the same.
 
     Raises:
-        Ask: it is left out of one of them, and may be meant for both.
+        TwoMeanings: it is left out of one of them, and may be meant for both.
     """
     if a.without != b.without:
-        raise Ask("Should I leave that out for both? Ask only about the groups and trials that you want counted.")
+        raise TwoMeanings("Should I leave that out for both? Ask only about the groups and trials that you want counted.")
 
 
 @dataclass

@@ -30,7 +30,7 @@ from mathgen.reading.pupils.say_plan import sentence_of, steps_of
 from mathgen.reading.pupils.span import Span
 from mathgen.reading.pupils.spans import Scan
 from mathgen.reading.pupils.successes import Successes
-from mathgen.reading.pupils.talk import False_, Talk
+from mathgen.reading.pupils.talk import False_, Talk, TwoMeanings
 from mathgen.reading.read_problem import Reader
 from mathgen.reading.say_back import in_words
 from mathgen.reading.tokens import NotRead
@@ -125,7 +125,7 @@ class Listener:
         parted, parts = Plainly.parted(text), combined(text)
         try:
             return self._one(text)
-        except (False_, Missing):
+        except (False_, Missing, TwoMeanings):
             raise
         except NotRead:
             if parted != text:

@@ -7,7 +7,7 @@ from mathgen.exact.demand import Demand
 from mathgen.reading.chart import Clash
 from mathgen.reading.pupils.bags import DIMENSIONS, EMPTY, Bag, only, plus
 from mathgen.reading.pupils.plan import Plan
-from mathgen.reading.pupils.talk import Ask, False_, Talk, same_left_out
+from mathgen.reading.pupils.talk import Ask, False_, Talk, TwoMeanings, same_left_out
 from mathgen.reading.pupils.wish import Wish
 from mathgen.scenario.naming import group_name, listed
 
@@ -34,20 +34,21 @@ def _whose_is_clear(talk: Talk, wish: Wish) -> None:
     With trials, or where the words say "set up", it is said of the group's own.
 
     Raises:
-        Ask: it can be both.
+        TwoMeanings: it can be both.
     """
-    bag = wish.bags[0]
+    bag, groups = wish.bags[0], wish.bags[0].groups
+    measure = bag.measure or ("down" if bag.got else None)
     every = bag.every and bag.number is None and not bag.their and not bag.they and not bag.of_set_up and not bag.sizes
-    one_group = isinstance(bag.groups, tuple) and len(bag.groups) == 1 and len(talk.table.groups) > 1
-    if not every or not one_group or bag.measure != "down" or bag.trials is not None or talk.said.trials is not None:
+    some_groups = isinstance(groups, tuple) and len(groups) < len(talk.table.groups)
+    if not every or not some_groups or measure not in ("down", "standing") or (bag.trials or talk.said.trials) is not None:
         return
-    scenario, form = talk.scenario, {"percent": "percent", "decimal": "decimal"}.get((wish.demand or Demand()).form, "fraction")
-    who, down = group_name(str(bag.groups[0]), scenario), scenario.past["down"]  # type: ignore[index]
-    things = scenario.items if not isinstance(bag.colors, tuple) else f"{listed(list(map(str, bag.colors)))} {scenario.items}"
-    raise Ask(
-        f"Of all those that {who} {scenario.past['set_up']}, or of all the class's?"
-        f" You can ask: What {form} of the {things} that {who} {scenario.past['set_up']} were {down}?"
-        f" Or: What {form} of the {things} that the class {down} were {down} by {who}?"
+    scenario, form = talk.scenario, {"percent": "percent", "decimal": "decimal part"}.get((wish.demand or Demand()).form, "fraction")
+    who, set_up, done = listed([group_name(str(one), scenario) for one in groups or ()]), scenario.past["set_up"], scenario.past[measure]
+    things = f"{listed(list(map(str, bag.colors)))} {scenario.items}" if isinstance(bag.colors, tuple) else scenario.items
+    raise TwoMeanings(
+        f"Of all those that {who} {set_up}, or of all the class's?"
+        f" You can ask: What {form} of the {things} that {who} {set_up} were {done}?"
+        f" Or: What {form} of the {things} that the class {done} were {done} by {who}?"
     )
 
 

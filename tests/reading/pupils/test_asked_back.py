@@ -69,6 +69,19 @@ def test_a_question_is_offered_and_answered(question: str, instead: str, values:
 
 
 @pytest.mark.parametrize(
+    "question",
+    [
+        "what percent of all the pins did the owls and the kites knock down",
+        "What part of all the red pins did the Owls leave standing?",
+        "out of all the pins, how many did the owls knock down as a percent",
+        "the owls got what fraction of all the pins",
+    ],
+)
+def test_a_part_of_all_the_pins_by_some_of_the_groups_is_asked_about(question: str):
+    assert ask_the_table(question, TABLE, RAMP).why.startswith("Of all those that the Owls")
+
+
+@pytest.mark.parametrize(
     "question", ["Did more than half of the pins fall?", "was it half", "did the owls, the wrens and the kites get more than half"]
 )
 def test_where_the_words_name_too_little_or_too_much_no_question_is_made_up(question: str):
