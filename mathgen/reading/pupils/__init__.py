@@ -10,6 +10,9 @@
     asked_*       one question to wishes, a file for each sort: counts, parts, series, points
     plans         wishes to plans (wish_*), held against what was told (talk); whatever would be a guess is asked back
     successes     questions about trials with a target color, each known as a whole
+    no_result     results never taken, and the same question about those that were
+    asked_back    a question that is answered, in place of a yes or no question or of whose change is the greatest
+    say_plan      the plan in words, and its steps; counts that differ in one label only are said once (say_series)
     verdict       the plan worked out and said; two ways to understand that differ, on the table or its shadow, are asked back
 
 Order matters little, and filler not at all; but each word is a span, a sign, or on a list of words that carry nothing.

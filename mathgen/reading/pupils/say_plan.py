@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from collections.abc import Sequence
+
 from mathgen.asks.expression import (
     Changes,
     Choice,
@@ -25,6 +27,7 @@ from mathgen.reading.evaluate import Counts, evaluate
 from mathgen.reading.pupils.plan import Picked, Plan
 from mathgen.reading.pupils.say_series import SaySeries
 from mathgen.reading.say_back import number_of
+from mathgen.scenario.naming import group_name
 from mathgen.scenario.words import Scenario
 from mathgen.trials.table import TrialTable
 
@@ -47,7 +50,11 @@ def sentence_of(plan: Plan, table: TrialTable, scenario: Scenario) -> str:
         short = say.choice(goal)
         if short is not None:
             return f"{short}."
-        return f"Find which is the {'greatest' if goal.most else 'smallest'}: {'; '.join(map(named, goal.exprs))}."
+        size = "greatest" if goal.most else "smallest"
+        once = _once([named(expr) for expr in goal.exprs], [group_name(label, scenario) for label in goal.labels])
+        if once is not None and goal.labels == table.groups:
+            return f"Find for which group this is the {size}: {once}."
+        return f"Find which is the {size}: {'; '.join(map(named, goal.exprs))}."
     assert not isinstance(goal, Truth | QuotientRemainder | Listing | Changes | Chosen | Same)  # no wish asks for any of these
     if isinstance(goal, Ratio):
         text = f"Find the ratio: {named(goal.first)}, to {named(goal.second)}"
@@ -62,6 +69,12 @@ def sentence_of(plan: Plan, table: TrialTable, scenario: Scenario) -> str:
         text = f"Find {named(goal.expr)}"
     form = in_words(plan.demand) if plan.demand.form not in ("whole", "any", "name", "ratio") else ""
     return f"{text}. Give the answer {form}." if form else f"{text}."
+
+
+def _once(texts: Sequence[str], names: Sequence[str]) -> str | None:
+    """What is said of each name, said of "the group" where it is the same for all; None where it is not."""
+    said = {text.replace(f" that {name} ", " that the group ") for text, name in zip(texts, names, strict=True)}
+    return said.pop() if len(said) == 1 else None
 
 
 def _named(expr: Expr, table: TrialTable, scenario: Scenario) -> str:

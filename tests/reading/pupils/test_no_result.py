@@ -105,6 +105,8 @@ def test_where_nothing_is_left_to_ask_about_no_question_is_offered():
         ("without the wrens, how many pins did the class knock down", "51"),
         ("leave out the wrens. who knocked down the most pins in trial 1", "Kites"),
         ("leave out trial 2. who knocked down the most pins", "Kites"),
+        ("Leave out the wrens and trial 2. Who knocked down the most pins?", ""),
+        ("Leave out trial 1 and trial 2. Who knocked down the most pins?", "Owls and Kites"),
         ("how many pins did everyone but the wrens knock down", "51"),
         ("which trial had the most, except the wrens", "1 and 3"),
         ("how many groups knocked down more than 20 pins, except the wrens", "2"),

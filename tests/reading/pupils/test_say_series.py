@@ -28,6 +28,11 @@ from tests.reading.small_class import RAMP, TABLE
             "Count the trials for which the number of pins that the Owls knocked down is at least 9.",
         ),
         (
+            "if a red pin is 2 points and a blue pin is 1 point, which group has the most points for red and blue pins",
+            "Find for which group this is the greatest: the number of red pins that the group knocked down in all 3 trials times 2"
+            " plus the number of blue pins that the group knocked down in all 3 trials times 1.",
+        ),
+        (
             "what is the median of the totals for each group in trial 1",
             "Find the median of the numbers of pins that each group knocked down in Trial 1.",
         ),
