@@ -5,12 +5,12 @@ from __future__ import annotations
 from mathgen.asks.expression import Chosen, Expr, Op, Quantity, Stated
 from mathgen.exact.demand import Demand
 from mathgen.exact.parse import written
-from mathgen.reading.asked import Answers, Asked
+from mathgen.reading.asked import Asked
 from mathgen.reading.evaluate import answer, evaluate
 from mathgen.reading.meaning.parts import PartsOfSets
+from mathgen.reading.meaning.sets import SumOfSome
 from mathgen.reading.tokens import NotRead
 from mathgen.reading.told import Fact, Takers, Told
-from mathgen.reading.wanted.parts import WhichSums
 from mathgen.scenario.words import Scenario
 
 
@@ -37,7 +37,7 @@ def parts_of_sets(told: Told, claim: PartsOfSets) -> None:
     told.open["parts"] = "a list of fractions"
 
 
-def which_sums(question: WhichSums, told: Told, _: Scenario) -> Asked:
+def which_sums(question: SumOfSome, told: Told, _: Scenario) -> Asked:
     labels, options = tuple(label for label, _ in told.parts), tuple(rate for _, rate in told.parts)
     if len(labels) <= question.size:
         raise NotRead("there is nothing to choose from")
@@ -56,11 +56,6 @@ def which_sums(question: WhichSums, told: Told, _: Scenario) -> Asked:
     if answer(goal, told.counts) == "none":
         raise NotRead("no sum will do")
     return Asked("sums listed", goal, Demand("list"), told.parts_of, ("parts",))
-
-
-ASKED: Answers = {
-    WhichSums: which_sums,
-}
 
 
 TAKEN: Takers = {

@@ -10,7 +10,6 @@ from mathgen.reading.meaning.scope import Labels
 from mathgen.reading.meaning.sets import SumOfSome
 from mathgen.reading.noun_phrases import Counted, Tail, measured, what
 from mathgen.reading.tokens import Number
-from mathgen.reading.wanted.parts import WhichSums
 from mathgen.trials.scope import Measure
 
 
@@ -36,10 +35,10 @@ RULES: tuple[Rule, ...] = (
     rule("parts_or", "FRACTION ,? or FRACTION", lambda one, other: (one, other)),
     rule("parts_or", "FRACTION , <parts_or>", lambda one, more: (one, *more)),
     rule("fact", "<each_group> <outcome> <parts_or> of the set", lambda _, m, parts: _parts(m, parts)),
-    rule("fact", "the groups <outcome> <parts_and> of a set", _parts),
+    rule("fact", "all groups <outcome> <parts_or> of a set", _parts),
     rule("fact", "the fractions of a set <that_outcome> were <parts_and>", _parts),
     rule("so_many", "WHOLE", _so_many),
-    rule("fact", "(find|choose) <so_many> of these fractions that have the sum NUM", lambda size, total: (SumOfSome(size, total),)),
-    rule("fact", "(find|choose) <so_many> of these fractions that add up to NUM", lambda size, total: (SumOfSome(size, total),)),
-    rule("ask", "which choices of <so_many> of these fractions have the sum NUM", WhichSums),
+    rule("fact", "find <so_many> of these fractions that have the sum NUM", lambda size, total: (SumOfSome(size, total),)),
+    rule("fact", "find <so_many> of these fractions with the sum NUM", lambda size, total: (SumOfSome(size, total),)),
+    rule("fact", "choose <so_many> of these fractions that add up to NUM", lambda size, total: (SumOfSome(size, total),)),
 )

@@ -9,7 +9,6 @@ from mathgen.reading import (
     blanks,
     centers,
     chance,
-    choosing,
     common_factors,
     comparing,
     counting,
@@ -101,7 +100,7 @@ def _part(question: Part, told: Told, scenario: Scenario) -> Asked:
 
 
 _ROOMS = (
-    association, blanks, centers, chance, choosing, common_factors, comparing, counting, counting_on, distributions,
+    association, blanks, centers, chance, common_factors, comparing, counting, counting_on, distributions,
     equations, fairness, feet, fraction_questions, graphs, judging, lengths, limits, listing, means, money, money_bought,
     money_percents, money_tenths, multiples, next_time, number_lines, one_more, one_whole, pairs, parting, plots, points,
     proportional, rates, samples, scaling, scatter, score_lines, scoring, signed, simulations, spread, successes, two_way,

@@ -12,7 +12,6 @@ from mathgen.reading.meaning.sets import InEqualRows, OneChange, SplitInto, SumO
 from mathgen.reading.pairs import together
 from mathgen.reading.tokens import NotRead
 from mathgen.reading.told import Fact, Takers, Told
-from mathgen.reading.wanted.parts import WhichSums
 from mathgen.reading.wanted.sets import AllPairs, FactorPairs, IsSplit, Splits
 from mathgen.scenario.words import Scenario
 
@@ -115,7 +114,7 @@ def all_pairs(question: AllPairs, told: Told, scenario: Scenario) -> Asked:
     elif isinstance(claim, SplitInto) and question.symbol is None:
         asked = splits(Splits(*claim), told, scenario)
     elif isinstance(claim, SumOfSome) and question.symbol is None:
-        asked = which_sums(WhichSums(*claim), told, scenario)
+        asked = which_sums(claim, told, scenario)
     elif isinstance(claim, OneChange) and question.symbol is None:
         asked = _changes(told, claim)
     else:

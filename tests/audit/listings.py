@@ -13,7 +13,7 @@ from tests.audit.wording import Texts
 from tests.audit.working import solutions
 
 Pairs = list[frozenset[str]]
-_CHOSEN = re.compile(r"\b(two|three) of these fractions (?:have|that have|that add up to) (?:the sum )?(\d[\d /]*)")
+_CHOSEN = re.compile(r"\b(two|three) of these fractions (?:with|that have|that add up to) (?:the sum )?(\d[\d /]*)")
 
 _OVER = re.compile(r"(?:bottom number|denominator) (\d+)")
 

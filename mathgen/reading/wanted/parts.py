@@ -65,13 +65,6 @@ class ProductOrFactor(NamedTuple):
     second: Number | None = None
 
 
-class WhichSums(NamedTuple):
-    """ "Which choices of three of these fractions have the sum 2?" """
-
-    size: int
-    total: Number
-
-
 class PartsFromOne(NamedTuple):
     """ "How many parts are between the fraction knocked down and 1?" """
 
