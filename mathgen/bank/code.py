@@ -16,6 +16,7 @@ from mathgen.trials.table import TrialTable
 
 RELEASE = 6  # raised whenever the same table, plan and seed would make another sheet
 SIGNS = "0123456789ABCDEFGHJKMNPQRSTVWXYZ"
+MARK_LENGTH = 4  # of the mark on cards
 _LENGTH = 14
 _BITS = 5 * _LENGTH
 _STIR = 0x2545F4914F6CDD1D7  # odd, so that multiplying modulo a power of two can be undone
@@ -129,6 +130,11 @@ def decode(code: str) -> Decoded:
         RequestFault: no sheet code, or one with a wrong sign.
     """
     signs = "".join(sign for sign in code.upper() if sign not in " -").translate(str.maketrans("ILO", "110"))
+    if len(signs) == MARK_LENGTH and all(sign in SIGNS for sign in signs):
+        raise RequestFault(
+            f'"{code}" is the mark of a deck of cards, no sheet code. Cards are printed again from their key file: '
+            "mathgen reprint grade...-cards-key.json --out FOLDER."
+        )
     if len(signs) != _LENGTH + 1 or any(sign not in SIGNS for sign in signs):
         raise RequestFault(
             f'"{code}" is no sheet code: expected {_LENGTH + 1} characters, digits and letters without I, L, O, U. '

@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Iterable
 from hashlib import blake2b
 
-from mathgen.bank.code import RELEASE, SIGNS, table_digest
+from mathgen.bank.code import MARK_LENGTH, RELEASE, SIGNS, table_digest
 from mathgen.problems.record import Problem
 from mathgen.trials.table import TrialTable
 
@@ -21,7 +21,7 @@ def deck_mark(problems: Iterable[Problem], table: TrialTable) -> str:
     """
     text = repr(([(one.id, one.text) for one in problems], table_digest(table), RELEASE))
     number = int.from_bytes(blake2b(text.encode(), digest_size=4).digest(), "big")
-    return "".join(SIGNS[number >> 5 * place & 31] for place in range(4))
+    return "".join(SIGNS[number >> 5 * place & 31] for place in range(MARK_LENGTH))
 
 
 def topic_letters(topics: list[str]) -> dict[str, str]:

@@ -17,6 +17,7 @@ from mathgen.cli.worksheet import MADE_WITH_A_CHANGE
 from mathgen.press.files import write_files
 from mathgen.press.pick_page import pick_page
 from mathgen.scenario.words import scenario
+from mathgen.sheets.key_file import grades_in_name
 from mathgen.trials.options import ReadOptions
 from mathgen.trials.reading import read_table
 from mathgen.trials.shown_back import understood
@@ -33,7 +34,7 @@ from mathgen.trials.shown_back import understood
 @click.option("--skill", "skills", multiple=True, help="Only this skill (see mathgen list skills).")
 @click.option("--not-yet", "not_yet", multiple=True, callback=comma_list, help="Topics not taught so far: decimals,percents.")
 @source_options
-@click.option("--out", metavar="FILE", type=click.Path(path_type=Path, dir_okay=False), required=True, help="The page: FILE.html.")
+@click.option("--out", metavar="FILE", type=click.Path(path_type=Path), required=True, help="The page: FILE.html, or a folder for it.")
 @click.option("--force", is_flag=True, help="Replace a file that exists.")
 def pick(
     table: str,
@@ -50,6 +51,7 @@ def pick(
     Exit status 4: made, but with a change that is said here.
     """
     plan = DeckPlan(one_or_more_grades(grade, grades), **wishes)
+    out = _page_path(out, plan.grades)
     check_deck(plan, [out], force)
     result = read_table(table, reading)
     words = scenario(scenario_name)
@@ -61,3 +63,10 @@ def pick(
     click.echo(out)
     if changes:
         sys.exit(MADE_WITH_A_CHANGE)
+
+
+def _page_path(out: Path, grades: tuple[int, ...]) -> Path:
+    """Where the page is written: into a folder under the name that ``today`` gives it; a name without an ending gets one."""
+    if out.is_dir():
+        return out / f"{grades_in_name(grades)}-pick.html"
+    return out if out.suffix else out.with_name(f"{out.name}.html")

@@ -39,6 +39,7 @@ def reprint(code: str, table: str | None, reading: ReadOptions, copies: int | No
         contents, changed = files_from_key(Path(code), None if table is None else read_table(table, reading).table, copies)
     else:
         if table is None:
+            decode(code)  # what no code is, or the mark of cards, is told before a table is asked for
             raise click.UsageError("Missing argument 'TABLE': the table that the sheet was made from.")
         contents, changed = _from_code(code, table, reading, copies or 1), False
     paths = {out / name: content for name, content in contents.items()}
