@@ -21,20 +21,20 @@ _FEWEST = 4  # numbers in the list, one of them left out
 def which_is_statistical(view: TableView) -> AskSpace:
     """Which of two questions about the same trial is a statistical one: that about every group, where the groups' answers differ.
 
-    Both questions say "each group" or "a group" as often: neither word tells which is the statistical one.
+    Half of the others are about every group's set, which is the same for all: "each group" does not tell which is the statistical one.
     """
     table = view.table
     groups = table.groups if 3 <= len(table.groups) <= MOST_NUMBERS else ()
     spots = [spot for spot in view.spots if spot.groups is None and spot.trials is not None and len(spot.trials) == 1 and groups]
 
-    def build(spot: Spot, color: str | None, every: str, vary_first: bool, other: int | str) -> Draft | None:
-        """``other``: what else is asked, for one group by its place, or how many "each" or "a" group set up."""
+    def build(spot: Spot, color: str | None, vary_first: bool, other: int | None) -> Draft | None:
+        """``other``: of which group, by its place, the other question is; None for how many each group set up."""
         everybody = [Spot((group,), spot.trials) for group in groups]
         series = tuple(view.quantity("down", one, color) for one in everybody)
         sets = tuple(view.quantity("set_up", one, color) for one in everybody)
-        against = sets if isinstance(other, str) else (series[other],)
+        against = sets if other is None else (series[other],)
         # A set of several colors would have to be added up from the table.
-        unlike = isinstance(other, str) and (len(set(map(view.number, sets))) > 1 or (color is None and len(table.colors) > 1))
+        unlike = other is None and (len(set(map(view.number, sets))) > 1 or (color is None and len(table.colors) > 1))
         if len(set(map(view.number, series))) == 1 or unlike or 0 in map(view.number, against):
             return None
         ranges = Stat("range", series), Stat("range", against)
@@ -45,22 +45,20 @@ def which_is_statistical(view: TableView) -> AskSpace:
                 "series": series,
                 "whole": view.quantity("down", spot, color),
                 "one": against[0],
-                "every": every,
-                "other": other if isinstance(other, str) else "",
                 "turn": "each first" if vary_first else "each second",
             },
             structure="statistic",
             slips=(("I51", ("second" if vary_first else "first",)),),
             unit=False,
-            wanted=frozenset({"same" if isinstance(other, str) else "one"}),
+            wanted=frozenset({"same" if other is None else "one"}),
         )
 
-    words, both = ("each", "a"), (True, False)
+    both, colors = (True, False), table.colors or (None,)
     # One group a trial, each in turn: questions about one group are not to outnumber those about every group's set.
     single = [(spot, place % len(groups)) for place, spot in enumerate(spots)]
     return joined(
-        AskSpace((single, view.colors_or_all, words, both), lambda one, color, every, first: build(one[0], color, every, first, one[1])),
-        AskSpace((spots, view.colors_or_all, words, both, words), build),
+        AskSpace((single, colors, both), lambda one, color, first: build(one[0], color, first, one[1])),
+        AskSpace((spots, colors, both), lambda spot, color, first: build(spot, color, first, None)),
     )
 
 

@@ -20,7 +20,6 @@ def _single(colors: Labels, who: Labels, measure: Measure, when: Labels) -> Wond
 
 RULES: tuple[Rule, ...] = (
     rule("question_told", "how many <things> each group <past> <when>", _each),
-    rule("question_told", "how many <things> a group <past> <when>", _each),  # any group: the answers are one for each
     rule("question_told", "how many <things> <group> <past> <when>", _single),
     rule("fact", "the first question is <question_told>", lambda one: (OneOfTwo("first", one),)),
     rule("fact", "the second question is <question_told>", lambda one: (OneOfTwo("second", one),)),
