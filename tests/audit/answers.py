@@ -180,7 +180,7 @@ def _display(line: dict[str, Any], shown: Rational, texts: Texts) -> Iterator[st
         yield f'display "{display}" should end in "{noun}"'
     counts = re.match(
         r"(?:.*, )?(?:[Aa]bout )?how many "
-        r"(?!times|points|ordered pairs|different pairs|results|of the(?:se)? results|rows|dots|counts|of the \d+ digits)"
+        r"(?!times|(?:lost )?points|ordered pairs|different pairs|results|of the(?:se)? results|rows|dots|counts|of the \d+ digits)"
         r"|.*\b(number|mean|median|total|deviation|interquartile range) (?:number |the numbers )?"
         rf"of (?!points)[\w ,]*{re.escape(words.items)}\b",
         question,

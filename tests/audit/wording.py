@@ -217,7 +217,8 @@ def _agreement(masked: str, texts: Texts) -> Iterator[str]:
     for found in re.finditer(rf"(?<![\d/.,%])(\d+) {kinds}(?:{one}|{many}) (was|were)\b", masked, re.IGNORECASE):
         # "2 of the 3 pins were", "1 of the 3 pins was": the number that counts stands before "of".
         before = re.search(r"(\d+)(/\d+)? of (?:the )?$", masked[: found.start()])
-        if before is None and (found[2] == "was") != (found[1] == "1") and "part of" not in masked[: found.start()][-40:]:
+        single = found[1] == "1" or masked[: found.start()].endswith("the last of the ")  # "the last of the 12 pins was"
+        if before is None and (found[2] == "was") != single and "part of" not in masked[: found.start()][-40:]:
             yield f'"{found[0]}" does not agree in number'
     for found in re.finditer(rf"(?<![\d/.,%])(\d+) ({re.escape(texts.words.trials)}|{re.escape(texts.words.trial)})\b", masked):
         if (found[1] == "1") != (found[2] == texts.words.trial):
