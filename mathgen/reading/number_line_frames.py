@@ -40,7 +40,7 @@ RULES: tuple[Rule, ...] = (
     rule("fact", "a number line from WHOLE to WHOLE is divided into WHOLE equal parts", lambda zero, one, parts: _line(parts, zero, one)),
     rule("fact", "a number line has WHOLE equal parts from WHOLE to WHOLE", _line),
     rule("fact", "mark the fraction <that_outcome>", lambda measure: (TheFraction(measured(measure, "down", "standing")),)),
-    rule("ask", "how many parts (are|lie) between the mark and WHOLE", lambda one: _from_one(None, one)),
+    rule("ask", "how many parts are between the mark and WHOLE", lambda one: _from_one(None, one)),
     rule("ask", "how many parts are there from the mark to WHOLE", lambda one: _from_one(None, one)),
     rule("ask", "how many parts are between the fraction <that_outcome>? and WHOLE", _from_one),
     rule("ask", "how many parts are there from the fraction <that_outcome>? to WHOLE", _from_one),
