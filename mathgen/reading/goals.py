@@ -57,16 +57,9 @@ from mathgen.reading.evaluate import evaluate
 from mathgen.reading.meaning.scope import Np
 from mathgen.reading.told import Told, settled
 from mathgen.reading.wanted import Question
-from mathgen.reading.wanted.counts import (
-    HowMany,
-    Part,
-)
-from mathgen.reading.wanted.parts import (
-    PartOfSet,
-)
-from mathgen.reading.wanted.rates import (
-    InRow,
-)
+from mathgen.reading.wanted.counts import HowMany, Part
+from mathgen.reading.wanted.parts import PartOfSet
+from mathgen.reading.wanted.rates import InRow
 from mathgen.scenario.words import Scenario
 
 
